@@ -1,0 +1,108 @@
+"""The command line: the full-screen companion, and the plain commands beside it."""
+
+import argparse
+import os
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from benchmate import __version__
+
+COMMANDS = ("marks", "find", "validate")
+
+EPILOG = """\
+Without a command, benchmate opens full screen on PROJECT: a project's folder, or a folder of
+projects. Without PROJECT it opens ./projects, or else its demo.
+
+Exit status: 0 fine, 1 something to look at (or nothing found), 2 bad input or usage,
+128 + n ended by signal n.
+
+Layout only: sizes, notches and pegs that carry load are for local code and a licensed engineer.
+"""
+
+
+def screen_parser() -> argparse.ArgumentParser:
+    """The arguments of the full-screen companion."""
+    parser = argparse.ArgumentParser(
+        prog="benchmate",
+        usage="benchmate [PROJECT]\n       benchmate {marks,find,validate} PROJECT ...",
+        description="An offline layout companion for a timber framer at the horses.",
+        epilog=EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
+    )
+    parser.add_argument("project", nargs="?", default="", metavar="PROJECT")
+    parser.add_argument("--version", action="version", version=f"benchmate {__version__}")
+    return parser
+
+
+def command_parser() -> argparse.ArgumentParser:
+    """The arguments of the plain commands."""
+    parser = argparse.ArgumentParser(prog="benchmate", allow_abbrev=False)
+    commands = parser.add_subparsers(dest="command", required=True)
+    marks = commands.add_parser("marks", help="print every mark of a timber, or of all")
+    marks.add_argument("project", metavar="PROJECT")
+    marks.add_argument("timber", metavar="TIMBER", nargs="?", default="")
+    find = commands.add_parser("find", help="look words up: timbers, marks, levels, lengths")
+    find.add_argument("project", metavar="PROJECT")
+    find.add_argument("words", metavar="WORDS", nargs="+")
+    for parser_with_json in (marks, find):
+        parser_with_json.add_argument("--json", action="store_true", help="print plain data")
+    validate = commands.add_parser("validate", help="read everything, tell what is wrong")
+    validate.add_argument("project", metavar="PROJECT")
+    return parser
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the program and return its exit status."""
+    arguments = list(sys.argv[1:] if argv is None else argv)
+    try:
+        if arguments and arguments[0] in COMMANDS:
+            return _command(command_parser().parse_args(arguments))
+        return _screen(screen_parser().parse_args(arguments).project)
+    except KeyboardInterrupt:
+        return 130
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+
+
+def _command(arguments: argparse.Namespace) -> int:
+    from benchmate.store.problem import KeepError, ProjectError  # noqa: PLC0415 - paid when used
+    from benchmate.workbench import commands, shelf  # noqa: PLC0415
+
+    try:
+        folder = shelf.locate(arguments.project, Path.cwd(), os.environ)
+        match arguments.command:
+            case "marks":
+                output = commands.marks(folder, arguments.timber, as_json=arguments.json)
+            case "find":
+                words = " ".join(arguments.words)
+                output = commands.find(folder, words, as_json=arguments.json)
+            case _:
+                output = commands.validate(folder)
+    except (ProjectError, KeepError, commands.UsageError, shelf.NoProjectError) as error:
+        return _fail(str(error))
+    if hasattr(sys.stdout, "reconfigure"):
+        sys.stdout.reconfigure(errors="backslashreplace")
+    print(output.text)  # noqa: T201 - this is what the command is for
+    return int(output.code)
+
+
+def _screen(project: str) -> int:
+    if not (sys.stdin.isatty() and sys.stderr.isatty()):
+        return _fail("benchmate needs a terminal; for scripts use marks, find or validate")
+    if os.environ.get("TERM", "dumb") == "dumb":
+        return _fail("this terminal cannot show a full screen (TERM=dumb)")
+    from benchmate.tui.start import run  # noqa: PLC0415 - Textual is paid for only here
+
+    return run(project)
+
+
+def _fail(message: str) -> int:
+    print(f"benchmate: {message}", file=sys.stderr)  # noqa: T201 - errors belong on stderr
+    return 2
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,58 @@
+"""All findings on one timber: its joints' own, and ticks that no longer tell the truth."""
+
+from benchmate.layout.standing import orphaned, standings
+from benchmate.layout.step import Layout
+from benchmate.measure.printing import Tape
+from benchmate.model.findings import Finding, Severity
+from benchmate.model.progress import Progress
+
+
+def findings_on(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding, ...]:
+    """Every finding on a timber, the worst first."""
+    found = (
+        *(finding for feature in layout.features for finding in feature.findings),
+        *tick_out_of_date(layout, progress, tape),
+        *tick_without_step(layout, progress),
+    )
+    return tuple(sorted(found, key=lambda finding: -finding.severity))
+
+
+def tick_out_of_date(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding, ...]:
+    """A ticked mark no longer reads as it did when it was ticked.
+
+    What is already on the wood is wrong, or about to be cut wrong. Example: a mortise marked for a
+    tenon that then came out narrower. Remedy: mark it again, then tick it again.
+    """
+    return tuple(
+        Finding(
+            code="tick-out-of-date",
+            severity=Severity.LOOK,
+            timber=layout.stick.id,
+            feature=step.feature,
+            message=f"{step.title}: {standing.changed}",
+            remedy="look again, mark it anew and tick it again",
+        )
+        for step, standing in zip(
+            layout.steps, standings(layout, progress, tape), strict=True
+        )
+        if standing.changed
+    )
+
+
+def tick_without_step(layout: Layout, progress: Progress) -> tuple[Finding, ...]:
+    """A tick belongs to a step the timber no longer has.
+
+    The joint it was for was renamed or taken out; its mark may still be on the wood. Remedy: plane
+    the old mark off, or name the joint as before.
+    """
+    return tuple(
+        Finding(
+            code="tick-without-step",
+            severity=Severity.LOOK,
+            timber=layout.stick.id,
+            feature=tick.step.partition("/")[0],
+            message=f'"{tick.step}" was ticked, but the timber has no such step now',
+            remedy="plane the old mark off, or give the joint the id it had",
+        )
+        for tick in orphaned(layout, progress)
+    )

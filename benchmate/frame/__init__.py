@@ -1,0 +1,1 @@
+"""Levels and positions: what a name comes to, and who meets whom."""

@@ -1,0 +1,44 @@
+"""Words and tasks that every family shares: cautions, and measuring the stick at a joint."""
+
+from benchmate.model.directions import Face
+from benchmate.model.feature import Asks, Reading, Stage, Task
+from benchmate.model.solids import Axis
+from benchmate.model.stick import Stick
+
+SAW = (
+    "Support the timber on both sides of the kerf so it cannot pinch and kick the saw back; "
+    "never wedge a guard open."
+)
+"""The guard: WAC 296-807-12005. Support against a pinched kerf: from memory."""
+
+CHAINSAW = "Chainsaw: never cut with the upper quarter of the bar's nose. Guard legs, eyes, ears."
+"""The nose: a published chainsaw article (trade notes, DIYnet); protection: LSU, VT-EHS."""
+
+CHISEL = "Keep both hands behind the chisel's edge and pare away from yourself."
+"""Sharp chisels away from the hand: from memory."""
+
+DRILL = "A big bit can wrench the drill round: brace it, and clear chips with the bit stopped."
+"""Brace large drills against torque: from memory."""
+
+LIFT = "Lift no more than half a timber; roll and lever it, or fetch a second pair of hands."
+"""Never more than half a timber: a published framers' methods article (trade notes, TFHQ)."""
+
+
+def measure_task(stick: Stick, *places: str) -> Task:
+    """The task of checking the stick and typing its real section at a joint."""
+    return Task(
+        id="section",
+        stage=Stage.MEASURE,
+        title="Check square and wind, measure the section",
+        readings=tuple(
+            Reading(
+                value=stick.depth(axis, *places),
+                hook=stick.pose.words(face),
+                way=f"across to the {stick.pose.words(face.opposite)}",
+            )
+            for axis, face in ((Axis.FIRST, Face.FIRST), (Axis.SECOND, Face.SECOND))
+        ),
+        why="Marks follow the real stick at this joint, not the size it was sawn to.",
+        asks=Asks.SECTION,
+        lasting=False,
+    )

@@ -1,0 +1,1 @@
+"""The stopped chamfer on one arris or more."""

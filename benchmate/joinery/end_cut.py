@@ -1,0 +1,126 @@
+"""The ends of every timber: squared at the reference end, cut to its overall length."""
+
+from benchmate.frame.family import Family
+from benchmate.frame.frame import Frame
+from benchmate.frame.practice import CHAINSAW, SAW
+from benchmate.measure.length import ZERO
+from benchmate.measure.printing import Tape
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.feature import Beside, Feature, Line, Reading, Stage, Task
+from benchmate.model.findings import Finding, Severity
+from benchmate.model.project import Timber
+from benchmate.model.solids import Axis, Cut, above, below
+from benchmate.model.stick import Stick
+
+FEATURE = "end"
+
+
+def features(timber: Timber, frame: Frame) -> tuple[Feature, ...]:
+    """The two end cuts of one timber."""
+    stick = frame.stick(timber.id)
+    found = no_body(stick, frame.project.tape)
+    return (
+        Feature(
+            id=FEATURE,
+            timber=stick.id,
+            title="Ends",
+            at=stick.start,
+            place=(),
+            cuts=(
+                Cut((below(Axis.ALONG, stick.start, "square"),)),
+                Cut((above(Axis.ALONG, stick.finish, "overall"),)),
+            ),
+            lines=(_square(stick), _overall(stick)),
+            tasks=(_saw(stick),),
+            findings=(found,) if found else (),
+        ),
+    )
+
+
+def _square(stick: Stick) -> Line:
+    end = stick.pose.words(Face.REFERENCE_END)
+    return Line(
+        id="square",
+        title=f"Square the {end}",
+        axis=Axis.ALONG,
+        at=stick.start,
+        faces=LONG_FACES,
+        readings=(
+            Reading(
+                value=stick.trim,
+                hook=f"rough {end}",
+                way=f"towards the {stick.pose.words(Face.FAR_END)}, at least, into sound wood",
+            ),
+        ),
+        beside=(Beside(stick.overall + stick.trim + stick.trim, "of stick needed in all"),),
+        waste=f"Towards the rough {end}.",
+        why="The one end everything is first measured from: square to both reference faces.",
+        stage=Stage.END,
+    )
+
+
+def _overall(stick: Stick) -> Line:
+    start, finish = (stick.pose.words(end) for end in (Face.REFERENCE_END, Face.FAR_END))
+    tenons = tuple(
+        Beside(size, f"of it is tenon at the {end}")
+        for size, end in ((stick.near, start), (stick.far, finish))
+        if size
+    )
+    return Line(
+        id="overall",
+        title="Overall length",
+        axis=Axis.ALONG,
+        at=stick.finish,
+        faces=LONG_FACES,
+        readings=(
+            Reading(
+                value=stick.overall, hook=f"squared {start}", way=f"towards the {finish}, in all"
+            ),
+        ),
+        beside=(Beside(stick.body, "of it is body, shoulder to shoulder"), *tenons),
+        waste=f"Towards the rough {finish}.",
+        why="Overall, both tenons included: not the shoulder to shoulder length.",
+        caution="Check the tape's hook: a burnt inch here spoils the stick.",
+        stage=Stage.END,
+    )
+
+
+def _saw(stick: Stick) -> Task:
+    finish = stick.pose.words(Face.FAR_END)
+    return Task(
+        id="saw",
+        stage=Stage.CUT,
+        title=f"Saw the {finish} to length",
+        faces=LONG_FACES,
+        readings=(
+            Reading(
+                value=stick.overall,
+                hook=f"squared {stick.pose.words(Face.REFERENCE_END)}",
+                way=f"towards the {finish}",
+            ),
+        ),
+        waste=f"Towards the rough {finish}, beyond the overall line.",
+        why="Only once every joint is laid out and the far end reads back right.",
+        caution=f"{SAW} {CHAINSAW}",
+    )
+
+
+def no_body(stick: Stick, tape: Tape) -> Finding | None:
+    """The tenons take the whole overall length, so no body is left between the shoulders.
+
+    Usually an overall length typed for a shoulder to shoulder one. Remedy: check `length` and
+    `length_is`.
+    """
+    if stick.body > ZERO:
+        return None
+    return Finding(
+        code="timber-no-body",
+        severity=Severity.STOP,
+        timber=stick.id,
+        feature=FEATURE,
+        message=f"The tenons leave a body of {tape.text(stick.body)} between the shoulders",
+        remedy="check length and length_is: overall includes the tenons",
+    )
+
+
+FAMILY = Family(name="end cut", table="timber", record=Timber, features=features)

@@ -1,0 +1,130 @@
+"""What can be wrong with a post tenon or its mortise, one function and one code each."""
+
+from benchmate.joinery.post_tenon.mortise import MortiseShape
+from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.measure.length import ZERO
+from benchmate.measure.printing import Tape
+from benchmate.model.findings import Finding, Severity
+from benchmate.model.stick import reference_for
+
+
+def cheek_outside(shape: TenonShape, tape: Tape) -> Finding | None:
+    """The far cheek lies in the air: the stick is too small there for set-back and thickness.
+
+    The tenon would come out thin on its far side. Example: a 2" tenon set back 2" in a stick that
+    measures 3-7/8". Remedy: another stick, a thinner tenon or a smaller set-back.
+    """
+    if shape.far <= shape.real_cheeks:
+        return None
+    return _stop(
+        "tenon-cheek-outside",
+        shape.stick.id,
+        shape.feature,
+        f"The far cheek comes {tape.text(shape.far)} in from the reference face, but the stick is "
+        f"only {tape.text(shape.real_cheeks)} there",
+        "choose another stick, or make the tenon thinner or its set-back less",
+    )
+
+
+def no_tenon_left(shape: TenonShape, tape: Tape) -> Finding | None:
+    """The reliefs take the whole tenon.
+
+    Example: 3" off one edge and 4" off the other of a 6" timber. Remedy: cut back less.
+    """
+    if shape.width > ZERO:
+        return None
+    return _stop(
+        "tenon-relief-too-wide",
+        shape.stick.id,
+        shape.feature,
+        f"The reliefs leave no tenon: its width would be {tape.text(shape.width)}",
+        "cut back less on one of the narrow edges",
+    )
+
+
+def edge_outside(shape: TenonShape, tape: Tape) -> Finding | None:
+    """The far relief line lies in the air: the stick is smaller than drawn by all the relief.
+
+    There is no wood left to cut back, so the tenon is narrower than drawn and its mortise would be
+    too long. Remedy: take the relief off as nothing, or choose another stick.
+    """
+    if shape.far_edge <= shape.real_edges:
+        return None
+    far = shape.stick.pose.words(reference_for(shape.edges).opposite)
+    return _stop(
+        "tenon-edge-outside",
+        shape.stick.id,
+        shape.feature,
+        f"The relief line on the {far} side comes {tape.text(shape.far_edge)} in from the "
+        f"reference face, but the stick is only {tape.text(shape.real_edges)} there",
+        "choose another stick, or make that relief larger",
+    )
+
+
+def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """The mortise comes out of the far face.
+
+    The tenon is longer than the wood that receives it. Remedy: a shorter tenon or a deeper timber.
+    """
+    if shape.left_below > ZERO:
+        return None
+    return _stop(
+        "mortise-through",
+        shape.stick.id,
+        shape.feature,
+        f"The mortise is {tape.text(shape.depth)} deep, but the stick is only "
+        f"{tape.text(shape.real_into)} there",
+        "make the tenon or the bottom clearance shorter, or the receiving timber deeper",
+    )
+
+
+def off_the_end(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """The mortise runs off the end of its timber.
+
+    Usually a position measured to the wrong face, or a relief forgotten. Remedy: check `at` and
+    which way the post's reference face looks.
+    """
+    relish, end = shape.relish
+    if relish >= ZERO:
+        return None
+    words = shape.stick.pose.words(end)
+    return _stop(
+        "mortise-off-the-end",
+        shape.stick.id,
+        shape.feature,
+        f"The mortise runs {tape.text(-relish)} past the {words}",
+        "check where the post stands, which way its reference faces look and its relief",
+    )
+
+
+def outside_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """A side of the mortise lies in the air.
+
+    The post stands too far in or out across its timber. Remedy: check `inset` and set-back.
+    """
+    near, far = shape.across
+    if near >= ZERO and far <= shape.real_sides:
+        return None
+    return _stop(
+        "mortise-outside",
+        shape.stick.id,
+        shape.feature,
+        f"The mortise runs from {tape.text(near)} to {tape.text(far)} in from the reference face "
+        f"of a stick that is {tape.text(shape.real_sides)} there",
+        "check the inset, the set-back and which way the reference faces look",
+    )
+
+
+TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)
+MORTISE_CHECKS = (through_far_face, off_the_end, outside_the_side)
+
+
+def _stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:
+    return Finding(
+        code=code,
+        severity=Severity.STOP,
+        timber=timber,
+        feature=feature,
+        message=message,
+        remedy=remedy,
+    )

@@ -1,0 +1,214 @@
+"""The receiving side: the mortise, cut to the tenon as it really came out."""
+
+from dataclasses import dataclass
+
+from benchmate.frame.meeting import Meeting, Span
+from benchmate.frame.practice import CHISEL, DRILL, measure_task
+from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
+from benchmate.model.feature import Beside, Line, Reading, Stage, Task
+from benchmate.model.solids import Axis, Cut, Plane, above, below
+from benchmate.model.stick import Stick, reference_for
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MortiseShape:
+    """Where a mortise lies in the receiving stick, in that stick's own readings."""
+
+    stick: Stick
+    feature: str
+    tenon: TenonShape
+    entry: Face
+    into: Axis
+    sides: Axis
+    along: Span
+    across: Span
+    depth: Length
+    clearance: Length
+    real_into: Length
+    real_sides: Length
+
+    @property
+    def bottom(self) -> Length:
+        """The reading of the mortise's bottom on the `into` axis."""
+        return self.depth if self.entry.is_reference else self.real_into - self.depth
+
+    @property
+    def left_below(self) -> Length:
+        """The wood left between the bottom and the face across from the entry."""
+        return self.real_into - self.depth
+
+    @property
+    def relish(self) -> tuple[Length, Face]:
+        """The wood left to the nearer end of the stick, and which end that is."""
+        near = self.along[0] - self.stick.start
+        far = self.stick.finish - self.along[1]
+        return (near, Face.REFERENCE_END) if near <= far else (far, Face.FAR_END)
+
+
+def mortise_shape(
+    feature: str, tenon: TenonShape, meeting: Meeting, stick: Stick, clearance: Length
+) -> MortiseShape:
+    """The mortise for a tenon: held to the tenon's reference side, sized to the tenon as cut."""
+    depth = tenon.real("length") + clearance
+    return MortiseShape(
+        stick=stick,
+        feature=feature,
+        tenon=tenon,
+        entry=meeting.entry,
+        into=meeting.into,
+        sides=meeting.across,
+        along=meeting.along_span(tenon.edge, tenon.edge + tenon.real("width")),
+        across=meeting.across_span(tenon.near, tenon.near + tenon.real("thickness")),
+        depth=depth,
+        clearance=clearance,
+        real_into=stick.depth(meeting.into, feature),
+        real_sides=stick.depth(meeting.across, feature),
+    )
+
+
+def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
+    """The mortise: one box, open at the entry face."""
+    floor: Plane = (
+        below(shape.into, shape.bottom, "depth")
+        if shape.entry.is_reference
+        else above(shape.into, shape.bottom, "depth")
+    )
+    return (
+        Cut(
+            (
+                above(Axis.ALONG, shape.along[0], "start"),
+                below(Axis.ALONG, shape.along[1], "finish"),
+                above(shape.sides, shape.across[0], "near-side"),
+                below(shape.sides, shape.across[1], "far-side"),
+                floor,
+            )
+        ),
+    )
+
+
+def lines(shape: MortiseShape, tape: Tape) -> tuple[Line, ...]:
+    """The lines to strike: the two ends, the two sides, the depth."""
+    return (*_ends(shape, tape), *_sides(shape, tape), _depth(shape, tape))
+
+
+def _follows(shape: MortiseShape, size: str, tape: Tape) -> str:
+    name = f"{shape.tenon.stick.name}'s {shape.tenon.feature.replace('-', ' ')}"
+    as_cut = shape.tenon.as_cut.get(size)
+    if as_cut is None:
+        return f"Follows {name} as drawn; it has not been measured as cut."
+    drawn = {"width": shape.tenon.width, "thickness": shape.tenon.thickness}
+    laid_out = drawn.get(size, shape.tenon.length)
+    return f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}."
+
+
+def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
+    start, finish = shape.along
+    relish, end = shape.relish
+    beside = (
+        Beside(finish - start, "mortise length"),
+        Beside(relish, f"relish to the {shape.stick.pose.words(end)}"),
+    )
+    why = _follows(shape, "width", tape)
+    titles = (
+        ("start", "Mortise start line", start),
+        ("finish", "Mortise finish line", finish),
+    )
+    first, second = (
+        Line(id=name, title=title, axis=Axis.ALONG, at=at, beside=beside, why=why)
+        for name, title, at in titles
+    )
+    return first, second
+
+
+def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
+    near, far = shape.across
+    beside = (Beside(far - near, "mortise width"),)
+    why = _follows(shape, "thickness", tape)
+    other = shape.stick.pose.words(reference_for(shape.sides).opposite)
+    return (
+        Line(
+            id="near-side",
+            title="Near side line",
+            axis=shape.sides,
+            at=near,
+            beside=beside,
+            why=f"The set-back, so that the faces come flush. {why}",
+        ),
+        Line(
+            id="far-side",
+            title="Far side line",
+            axis=shape.sides,
+            at=far,
+            beside=beside,
+            why=why,
+            caution=f"Never measure this from the {other}.",
+        ),
+    )
+
+
+def _depth(shape: MortiseShape, tape: Tape) -> Line:
+    entry = shape.stick.pose.words(shape.entry)
+    other = shape.stick.pose.words(shape.entry.opposite)
+    return Line(
+        id="depth",
+        title="Mortise depth",
+        axis=shape.into,
+        at=shape.bottom,
+        faces=(shape.entry,),
+        readings=(Reading(value=shape.depth, hook=entry, way=f"straight down towards the {other}"),),
+        beside=(
+            Beside(shape.clearance, "deeper than the tenon is long"),
+            Beside(shape.left_below, f"left to the {other}"),
+        ),
+        waste="Inside the four lines, down to this depth. Write it in the waste.",
+        why=(
+            "The tenon must never bottom out: the shoulder bears, not the end. "
+            f"{_follows(shape, 'length', tape)}"
+        ),
+        caution="Measure after the chips are out.",
+    )
+
+
+def tasks(shape: MortiseShape) -> tuple[Task, ...]:
+    """What to do at the mortise besides striking lines."""
+    entry = shape.stick.pose.words(shape.entry)
+    down = Reading(value=shape.depth, hook=entry, way="down")
+    wide = Reading(
+        value=shape.across[1] - shape.across[0], hook="near side", way="to the far side"
+    )
+    long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
+    inside = "Inside the four lines only."
+    return (
+        measure_task(shape.stick, shape.feature),
+        Task(
+            id="knife",
+            stage=Stage.KNIFE,
+            title="Knife the mortise ends, hatch the inside",
+            faces=(shape.entry,),
+            waste=inside,
+            why="The knifed cross-grain lines keep the ends from tearing.",
+        ),
+        Task(
+            id="bore",
+            stage=Stage.CUT,
+            title="Bore or rough out the mortise",
+            faces=(shape.entry,),
+            readings=(down,),
+            waste=inside,
+            why="Stay inside the lines; the walls are pared afterwards.",
+            caution=DRILL,
+        ),
+        Task(
+            id="pare",
+            stage=Stage.PARE,
+            title="Pare the mortise walls, try the depth",
+            faces=(shape.entry,),
+            readings=(wide, long, down),
+            waste=inside,
+            why="Walls square to the face, and the bottom clear: the tenon slides in by hand.",
+            caution=CHISEL,
+        ),
+    )

@@ -1,0 +1,97 @@
+"""The steps every timber has, whatever its joints."""
+
+from collections.abc import Iterable
+
+from benchmate.frame.practice import LIFT
+from benchmate.model.directions import Direction, Face
+from benchmate.model.feature import Beside, Feature, Line, Reading, Stage, Task
+from benchmate.model.solids import Axis
+from benchmate.model.stick import Stick
+
+FEATURE = "stick"
+"""The feature id of the steps that belong to the whole stick."""
+
+
+def stick_tasks(stick: Stick, features: tuple[Feature, ...]) -> tuple[Task, ...]:
+    """Choosing, crown, back-check and label."""
+    return (_faces(stick), _crown(stick), _back_check(stick, features), _label(stick))
+
+
+def _faces(stick: Stick) -> Task:
+    first, second = stick.pose.words(Face.FIRST), stick.pose.words(Face.SECOND)
+    end = stick.pose.words(Face.REFERENCE_END)
+    return Task(
+        id="faces",
+        stage=Stage.CHOOSE,
+        title="Choose and mark the reference faces",
+        faces=(Face.FIRST, Face.SECOND),
+        why=(
+            f"First reference: the {first}. Second: the {second}. Mark both, their arris and the "
+            f"{end} as reference end. Pick the two flattest faces that are square to each other."
+        ),
+        caution=LIFT,
+    )
+
+
+def _crown(stick: Stick) -> Task:
+    upright = stick.pose.reference_end in (Direction.UP, Direction.DOWN)
+    where = (
+        "outwards, butt of the tree down" if upright else "up, with the worse faces out of sight"
+    )
+    return Task(
+        id="crown",
+        stage=Stage.CHOOSE,
+        title="Sight the crown, knots and wane",
+        why=(
+            f"Crown {where}. Keep knots and wane off the reference arris, tenons and bearings, or "
+            "turn the stick end for end before anything is marked."
+        ),
+    )
+
+
+def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
+    end, start = stick.pose.words(Face.FAR_END), stick.pose.words(Face.REFERENCE_END)
+    marks = (
+        Beside(stick.finish - line.at, f"to {_called(feature, line)}")
+        for feature, line in _marks_along(features)
+    )
+    return Task(
+        id="back-check",
+        stage=Stage.BACK_CHECK,
+        title=f"Back-check from the {end}",
+        readings=(
+            Reading(value=stick.overall, hook=end, way=f"back to the squared {start}"),
+        ),
+        beside=tuple(marks),
+        why=(
+            "Read every mark again from the other end: a slip along the way shows here. Best "
+            "done by somebody else, who takes it that mistakes are there."
+        ),
+    )
+
+
+def _marks_along(features: tuple[Feature, ...]) -> Iterable[tuple[Feature, Line]]:
+    return (
+        (feature, line)
+        for feature in features
+        for line in feature.lines
+        if line.axis is Axis.ALONG and line.stage is Stage.MARK
+    )
+
+
+def _called(feature: Feature, line: Line) -> str:
+    return f"{feature.title}: {line.title}".lower()
+
+
+def _label(stick: Stick) -> Task:
+    return Task(
+        id="label",
+        stage=Stage.LABEL,
+        title="Label the timber",
+        faces=(Face.FIRST, Face.REFERENCE_END),
+        why=(
+            f"{stick.name}; {stick.pose.words(Face.FIRST)} first, {stick.pose.words(Face.SECOND)} "
+            f"second, {stick.pose.words(Face.REFERENCE_END)} as reference end. Where it stays in "
+            "sight until the raising."
+        ),
+    )

@@ -1,0 +1,68 @@
+"""One step of the walk round a timber, and the walk as a whole."""
+
+from dataclasses import dataclass
+
+from benchmate.model.directions import Face
+from benchmate.model.feature import Asks, Beside, Feature, Reading, Stage
+from benchmate.model.stick import Stick
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """One thing done to one timber.
+
+    `id` is `<feature>/<what>` and never changes with the numbers. `readings` are the ways to
+    measure the same mark, or the sizes a task works to; `on` and `waste` are in words. `line` names
+    the line it strikes, within its feature. A step that is not `lasting` asks for a fresh look at
+    the stick, so its tick never goes out of date.
+    """
+
+    id: str
+    feature: str
+    stage: Stage
+    title: str
+    faces: tuple[Face, ...]
+    on: str
+    readings: tuple[Reading, ...]
+    beside: tuple[Beside, ...]
+    waste: str
+    why: str
+    caution: str
+    asks: Asks
+    lasting: bool
+    line: str | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Layout:
+    """All steps of one timber in order; `shoulder` is the step that strikes the reference shoulder.
+
+    `shoulder` is None where the reference end has no tenon: there the squared end is the datum.
+    """
+
+    stick: Stick
+    features: tuple[Feature, ...]
+    steps: tuple[Step, ...]
+    shoulder: str | None
+
+    def step(self, step: str) -> Step:
+        """A step by id. Raises KeyError for an unknown one."""
+        for found in self.steps:
+            if found.id == step:
+                return found
+        raise KeyError(step)
+
+    def feature(self, feature: str) -> Feature | None:
+        """A feature by id; None for the stick's own steps."""
+        return next((found for found in self.features if found.id == feature), None)
+
+
+def shown_readings(step: Step, *, shoulder_struck: bool, swapped: bool) -> tuple[Reading, ...]:
+    """A step's readings with the one to work from first.
+
+    A mark along the timber reads from the squared end until the reference shoulder is struck and
+    from that shoulder afterwards; `swapped` turns the two round.
+    """
+    if len(step.readings) == 2 and step.line and shoulder_struck == swapped:  # noqa: PLR2004
+        return step.readings[::-1]
+    return step.readings

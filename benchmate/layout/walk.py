@@ -1,0 +1,165 @@
+"""From features to the walk: every step of a timber, in the order a framer takes them."""
+
+from benchmate.frame.family import Family
+from benchmate.frame.frame import Frame
+from benchmate.joinery import FAMILIES
+from benchmate.layout.common import FEATURE, stick_tasks
+from benchmate.layout.outlines import struck_on
+from benchmate.layout.step import Layout, Step
+from benchmate.measure.length import ZERO, Length
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.feature import Asks, Feature, Line, Reading, Task
+from benchmate.model.record import Record
+from benchmate.model.solids import Axis
+from benchmate.model.stick import Stick, reference_for
+
+_SHOULDER = "shoulder"
+"""What every tenon calls the line its timber bears at."""
+
+_FAMILY_OF: dict[type[Record], Family] = {family.record: family for family in FAMILIES}
+
+
+def features_on(frame: Frame, timber: str) -> tuple[Feature, ...]:
+    """Everything cut on one timber, in order from its reference end."""
+    records: tuple[Record, ...] = (frame.timber(timber), *frame.works_on(timber))
+    found = (
+        feature
+        for record in records
+        for feature in _FAMILY_OF[type(record)].features(record, frame)
+        if feature.timber == timber
+    )
+    return tuple(sorted(found, key=lambda feature: feature.at))
+
+
+def lay_out(frame: Frame, timber: str) -> Layout:
+    """The whole walk round one timber. Raises KeyError for an unknown id."""
+    stick = frame.stick(timber)
+    features = features_on(frame, timber)
+    steps = [_task_step(stick, FEATURE, "", task) for task in stick_tasks(stick, features)]
+    for feature in features:
+        title = feature.title
+        steps += [
+            _line_step(stick, feature, line)
+            for line in feature.lines
+            if not _on_own_edge(stick, feature, line)
+        ]
+        steps += [_task_step(stick, feature.id, title, task) for task in feature.tasks]
+    return Layout(
+        stick=stick,
+        features=features,
+        steps=tuple(sorted(steps, key=lambda step: step.stage)),
+        shoulder=_shoulder_step(stick, features),
+    )
+
+
+def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:
+    if not stick.near:
+        return None
+    for feature in features:
+        for line in feature.lines:
+            if line.id == _SHOULDER and line.at == ZERO:
+                return f"{feature.id}/{line.id}"
+    return None
+
+
+def _on_own_edge(stick: Stick, feature: Feature, line: Line) -> bool:
+    """Whether a line falls on an arris or an end of the stick, where there is none to strike."""
+    if line.axis is None or line.faces:
+        return False
+    if line.axis is Axis.ALONG:
+        return line.at in (stick.start, stick.finish)
+    return line.at in (ZERO, stick.depth(line.axis, *feature.place))
+
+
+def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
+    faces = line.faces or struck_on(feature, stick, line.id)
+    return Step(
+        id=f"{feature.id}/{line.id}",
+        feature=feature.id,
+        stage=line.stage,
+        title=f"{feature.title}: {line.title[0].lower()}{line.title[1:]}",
+        faces=faces,
+        on=faces_in_words(stick, faces),
+        readings=line.readings or _readings(stick, line),
+        beside=line.beside,
+        waste=line.waste or _waste(stick, feature, line),
+        why=line.why,
+        caution=line.caution,
+        asks=Asks.NOTHING,
+        lasting=True,
+        line=line.id,
+    )
+
+
+def _task_step(stick: Stick, feature: str, title: str, task: Task) -> Step:
+    lead = f"{title}: {task.title[0].lower()}{task.title[1:]}" if title else task.title
+    return Step(
+        id=f"{feature}/{task.id}",
+        feature=feature,
+        stage=task.stage,
+        title=lead,
+        faces=task.faces,
+        on=faces_in_words(stick, task.faces),
+        readings=task.readings,
+        beside=task.beside,
+        waste=task.waste,
+        why=task.why,
+        caution=task.caution,
+        asks=task.asks,
+        lasting=task.lasting,
+        line=None,
+    )
+
+
+def _readings(stick: Stick, line: Line) -> tuple[Reading, ...]:
+    """The ways to measure a line: across from a reference face, or along from shoulder and end."""
+    if line.axis is None:
+        raise ValueError(f"line {line.id} is gauged, so it must state its readings")
+    if line.axis is Axis.ALONG:
+        return _along(stick, line.at)
+    face = reference_for(line.axis)
+    hook, across = stick.pose.words(face), stick.pose.words(face.opposite)
+    return (Reading(value=line.at, hook=hook, way=f"in towards the {across}"),)
+
+
+def _along(stick: Stick, at: Length) -> tuple[Reading, ...]:
+    start, finish = (stick.pose.words(end) for end in (Face.REFERENCE_END, Face.FAR_END))
+    from_end = Reading(
+        value=at - stick.start, hook=f"squared {start}", way=f"towards the {finish}"
+    )
+    if not stick.near or at == ZERO:
+        return (from_end,)
+    way = finish if at > ZERO else start
+    return (
+        Reading(value=abs(at), hook=f"{start} shoulder line", way=f"towards the {way}"),
+        from_end,
+    )
+
+
+def _waste(stick: Stick, feature: Feature, line: Line) -> str:
+    """Which way the waste lies, read off the cut the line bounds."""
+    if line.axis is None:
+        return ""
+    reference = (
+        Face.REFERENCE_END if line.axis is Axis.ALONG else reference_for(line.axis)
+    )
+    for cut in feature.cuts:
+        for plane in cut.planes:
+            if plane.line == line.id:
+                side = reference if sum(plane.normal) > 0 else reference.opposite
+                return f"Towards the {stick.pose.words(side)}."
+    return ""
+
+
+def faces_in_words(stick: Stick, faces: tuple[Face, ...]) -> str:
+    """Faces as a framer would list them: `all four faces and the foot's end grain`."""
+    long_faces = tuple(face for face in faces if not face.is_end)
+    words = (
+        ["all four faces"]
+        if set(long_faces) == set(LONG_FACES)
+        else [stick.pose.words(face) for face in long_faces]
+    )
+    words += [f"end grain of the {stick.pose.words(face)}" for face in faces if face.is_end]
+    if len(words) < 2:  # noqa: PLR2004 - nothing to join
+        return "".join(words)
+    return f"{', '.join(words[:-1])} and {words[-1]}"

@@ -1,0 +1,55 @@
+"""Every limit on a length, by name, with its unit and its reason.
+
+The exact ratios between units stand beside `Length`, which needs them, and are offered here too.
+"""
+
+from fractions import Fraction
+
+from benchmate.measure.length import (
+    NM_PER_FOOT,
+    NM_PER_HUNDREDTH_MM,
+    NM_PER_INCH,
+    NM_PER_MM,
+    NM_PER_SIXTYFOURTH,
+    Length,
+)
+
+__all__ = [
+    "LARGEST_SECTION",
+    "LONGEST_LENGTH_TEXT",
+    "LONGEST_SECTION_TEXT",
+    "LONGEST_SUM_TEXT",
+    "LONGEST_TIMBER",
+    "NM_PER_FOOT",
+    "NM_PER_HUNDREDTH_MM",
+    "NM_PER_INCH",
+    "NM_PER_MM",
+    "NM_PER_SIXTYFOURTH",
+    "REMAINDER_SHARE",
+    "TAPE_DENOMINATORS",
+]
+
+LONGEST_TIMBER = Length.feet(200)
+"""The most a typed length may be: no tree gives a longer stick, so a longer one is a slip."""
+
+LARGEST_SECTION = Length.feet(4)
+"""The most one side of a section may be: a wider stick is a slip of the unit, mm for inches."""
+
+TAPE_DENOMINATORS = (2, 4, 8, 16, 32, 64)
+"""The fractions of an inch a tape or a rule carries; no shop rule goes below 1/64 inch."""
+
+REMAINDER_SHARE = Fraction(1, 8)
+"""The share of a graduation that may stay hidden before a shown figure takes its + or -.
+
+Nearest rounding hides at most a half. A quarter would pass 42.6 ft as 42' 7-3/16" with no
+mark, though a fifth of a sixteenth is missing; less than an eighth is finer than a pencil line.
+"""
+
+LONGEST_LENGTH_TEXT = 60
+"""Characters in a typed length: twice what any real one needs, so a paste is caught early."""
+
+LONGEST_SECTION_TEXT = 2 * LONGEST_LENGTH_TEXT + 3
+"""Characters in a typed section: two lengths and the ` x ` between them."""
+
+LONGEST_SUM_TEXT = 240
+"""Characters in a typed sum: more than three lines of a small screen cannot be checked by eye."""

@@ -1,0 +1,1 @@
+"""The records everything else speaks in: timbers, joints, cuts, findings."""

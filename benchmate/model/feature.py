@@ -1,0 +1,118 @@
+"""What a joint or chamfer puts on one timber: cuts, the lines to strike, the tasks to do.
+
+A family writes its features in its own terms; `layout` turns them into ordered steps. Where a line
+bounds a cut, the faces it is struck on and its waste side are read off the cut, never stated.
+"""
+
+from dataclasses import dataclass
+from enum import IntEnum
+
+from benchmate.measure.length import Length
+from benchmate.model.directions import Face
+from benchmate.model.findings import Finding
+from benchmate.model.solids import Axis, Cut
+
+
+class Stage(IntEnum):
+    """The order of work on one timber, from the rough stick to the label.
+
+    Order: trade notes 5.1 (choose, reference faces, wind and square, datum end, all joints laid
+    out before any cut, knife and waste, shoulder before cheeks), the rest common practice.
+    """
+
+    CHOOSE = 1
+    MEASURE = 2
+    END = 3
+    MARK = 4
+    CHAMFER = 5
+    BACK_CHECK = 6
+    KNIFE = 7
+    CUT = 8
+    PARE = 9
+    AS_CUT = 10
+    FINISH = 11
+    LABEL = 12
+
+
+class Asks(IntEnum):
+    """What real sizes a step asks the framer to type."""
+
+    NOTHING = 0
+    SECTION = 1
+    TENON = 2
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reading:
+    """A figure to set or read: how much, what to hook on, and which way to go from there."""
+
+    value: Length
+    hook: str
+    way: str
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """A further figure shown with a step: `2-1/16" deep from the North face`."""
+
+    value: Length
+    words: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Line:
+    """A line to strike.
+
+    `axis` and `at` say where it lies, in the stick's own readings; a line without an axis is
+    gauged `at` from each arris it belongs to. `readings` are stated only where a line is not
+    measured from a reference face or the reference shoulder, and `faces` only where it bounds no
+    cut or lies inside the wood. `waste` is words for what the cuts cannot tell.
+    """
+
+    id: str
+    title: str
+    axis: Axis | None
+    at: Length
+    faces: tuple[Face, ...] = ()
+    readings: tuple[Reading, ...] = ()
+    beside: tuple[Beside, ...] = ()
+    waste: str = ""
+    why: str
+    caution: str = ""
+    stage: Stage = Stage.MARK
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Task:
+    """Something to do that strikes no line: measure, knife, saw, pare, label."""
+
+    id: str
+    stage: Stage
+    title: str
+    faces: tuple[Face, ...] = ()
+    readings: tuple[Reading, ...] = ()
+    beside: tuple[Beside, ...] = ()
+    waste: str = ""
+    why: str
+    caution: str = ""
+    asks: Asks = Asks.NOTHING
+    lasting: bool = True
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Feature:
+    """The work of one joint or chamfer on one timber.
+
+    `at` orders features from the reference end; `place` names where its section is measured.
+    """
+
+    id: str
+    timber: str
+    title: str
+    at: Length
+    place: tuple[str, ...] = ()
+    cuts: tuple[Cut, ...] = ()
+    lines: tuple[Line, ...] = ()
+    tasks: tuple[Task, ...] = ()
+    sizes: tuple[tuple[str, Length], ...] = ()
+    findings: tuple[Finding, ...] = ()

@@ -1,0 +1,130 @@
+"""The stored project: the shop's practice, names for lengths, timbers and the work on them."""
+
+from typing import Literal, Self
+
+from pydantic import Field, SerializeAsAny, model_validator
+
+from benchmate.measure.length import Length
+from benchmate.measure.printing import Graduation, Style, Tape
+from benchmate.measure.reading import Unit
+from benchmate.model.directions import Direction, Pose
+from benchmate.model.fields import (
+    EndDirection,
+    FaceDirection,
+    Id,
+    Name,
+    Note,
+    Position,
+    SectionOrName,
+    SectionSize,
+    Size,
+)
+from benchmate.model.record import Record
+from benchmate.model.work import Work
+
+FORMAT = 1
+"""The number of the file format this program writes and reads."""
+
+STYLES = {style.name.lower().replace("_", " and "): style for style in Style}
+"""The words a project file uses for how lengths are shown."""
+
+GRADUATIONS = {
+    "1/8": Graduation.EIGHTH,
+    "1/16": Graduation.SIXTEENTH,
+    "1/32": Graduation.THIRTY_SECOND,
+    "1/64": Graduation.SIXTY_FOURTH,
+    "1 mm": Graduation.MM,
+    "0.5 mm": Graduation.HALF_MM,
+}
+"""The words a project file uses for the finest mark on the framer's tape."""
+
+StyleWord = Literal["feet and inches", "inches", "mm"]
+GraduationWord = Literal["1/8", "1/16", "1/32", "1/64", "1 mm", "0.5 mm"]
+LengthMeaning = Literal["shoulder to shoulder", "overall"]
+
+
+class Shop(Record):
+    """The shop's practice: house rules that differ between good framers, so all can be changed.
+
+    The defaults are common practice, no source, but for `bottom_clearance`, which is the 1/8" a
+    stub tenon is trimmed by in a published shop note (trade notes, TFHQ-stub).
+    """
+
+    trim: Size = Length.inches(1)
+    """Wood to spare at each end of a stick before it is squared and cut to length."""
+
+    guide_block: Size = Length.inches(2)
+    """From a chamfer stop to where the block that stops the tool is clamped."""
+
+    bottom_clearance: Size = Length.inches(0, 1, 8)
+    """How much deeper a mortise is than its tenon is long."""
+
+
+class Timber(Record):
+    """One timber of the frame.
+
+    `section` is the depth in from the first reference face by the depth in from the second.
+    `length` is from shoulder to shoulder (or to the squared end where there is no tenon), or
+    overall, as `length_is` says. `shoulder_level` is the level of an upright timber's reference
+    shoulder, needed only where a chamfer stop is taken from a level.
+    """
+
+    id: Id
+    name: Name
+    kind: Name
+    species: Note = ""
+    section: SectionOrName
+    first_face: FaceDirection
+    second_face: FaceDirection
+    reference_end: EndDirection
+    length: Position
+    length_is: LengthMeaning = "shoulder to shoulder"
+    shoulder_level: Position | None = None
+    note: Note = ""
+
+    @model_validator(mode="after")
+    def _stands_square(self) -> Self:
+        _ = self.pose
+        return self
+
+    @property
+    def pose(self) -> Pose:
+        """How the timber stands."""
+        return Pose(self.first_face, self.second_face, self.reference_end)
+
+    @property
+    def upright(self) -> bool:
+        """Whether the timber stands on end."""
+        return self.reference_end in (Direction.UP, Direction.DOWN)
+
+
+class Project(Record):
+    """A frame: what is stored in `project.toml`."""
+
+    format: Literal[1] = 1
+    name: Name
+    demo: bool = False
+    note: Note = ""
+    units: StyleWord = "feet and inches"
+    graduation: GraduationWord = "1/16"
+    shop: Shop = Field(default_factory=Shop)
+    lengths: dict[str, Position] = Field(default_factory=dict)
+    levels: dict[str, Position] = Field(default_factory=dict)
+    sections: dict[str, SectionSize] = Field(default_factory=dict)
+    timbers: tuple[Timber, ...] = Field(default=(), strict=False)
+    works: tuple[SerializeAsAny[Work], ...] = Field(default=(), strict=False)
+
+    @property
+    def tape(self) -> Tape:
+        """How lengths are shown in this project."""
+        return Tape(style=STYLES[self.units], graduation=GRADUATIONS[self.graduation])
+
+    @property
+    def bare(self) -> Unit:
+        """The unit of a number written without one."""
+        return bare_unit(self.units)
+
+
+def bare_unit(units: str) -> Unit:
+    """The unit of a bare number in a project shown in `units`."""
+    return Unit.MM if units == "mm" else Unit.INCH

@@ -1,0 +1,1 @@
+"""The full-screen companion: panes, screens, keys and one stylesheet."""

@@ -1,0 +1,109 @@
+"""The faces the current figure is set in, made from the pixel sheets for a set of glyphs."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from typing import TYPE_CHECKING
+
+from benchmate.tui import figure_sheets as sheets
+
+if TYPE_CHECKING:
+    from benchmate.tui.glyphs import Glyphs
+
+Block = tuple[str, ...]
+"""Rows of one width, in cells."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Digits:
+    """The ten digits in one size and weight; `gap` is the space between two, in cells."""
+
+    pictures: tuple[Block, ...]
+    gap: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Face:
+    """Digits for the whole part of a figure, and the marks beside them, all of one height."""
+
+    digits: Digits
+    foot: Block
+    inch: Block
+    minus: Block
+    over: Block
+    under: Block
+    point: Block
+    millimetres: Block
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fonts:
+    """All there is to set figures with; `bold` and `thin` are for the parts of a fraction."""
+
+    tall: Face
+    middle: Face
+    low: Face
+    bold: Digits
+    thin: Digits
+    slash: Block
+    long_slash: Block
+
+
+@cache
+def fonts(glyphs: Glyphs) -> Fonts:
+    """The faces as this set of glyphs draws them."""
+
+    def drawn(sheet: str) -> tuple[Block, ...]:
+        return tuple(_cells(block, glyphs) for block in _columns(sheet))
+
+    def small(pixels: str, strokes: str) -> tuple[Block, ...]:
+        halves = glyphs.block_top != glyphs.block
+        return drawn(pixels) if halves else _columns(strokes)
+
+    thin = Digits(pictures=small(sheets.THIN, sheets.STROKES), gap=1)
+    (slash,) = small(sheets.SLASH, sheets.STROKE_SLASH)
+    (long_slash,) = small(sheets.LONG_SLASH, sheets.LONG_STROKE_SLASH)
+    return Fonts(
+        tall=_face(Digits(pictures=drawn(sheets.TALL), gap=2), drawn(sheets.TALL_MARKS)),
+        middle=_face(Digits(pictures=drawn(sheets.MIDDLE), gap=1), drawn(sheets.MIDDLE_MARKS)),
+        low=_face(thin, small(sheets.THIN_MARKS, sheets.STROKE_MARKS)),
+        bold=Digits(pictures=small(sheets.BOLD, sheets.STROKES), gap=1),
+        thin=thin,
+        slash=slash,
+        long_slash=long_slash,
+    )
+
+
+def _face(digits: Digits, marks: tuple[Block, ...]) -> Face:
+    foot, inch, minus, over, under, point, millimetres = marks
+    return Face(
+        digits=digits,
+        foot=foot,
+        inch=inch,
+        minus=minus,
+        over=over,
+        under=under,
+        point=point,
+        millimetres=millimetres,
+    )
+
+
+def _columns(sheet: str) -> tuple[Block, ...]:
+    """The pictures of a sheet."""
+    pictures = zip(*(line.split() for line in sheet.strip().splitlines()), strict=True)
+    return tuple(tuple(row.replace(".", " ") for row in picture) for picture in pictures)
+
+
+def _cells(pixels: Block, glyphs: Glyphs) -> Block:
+    """Pairs of pixel rows as rows of cells."""
+    cell = {
+        ("#", "#"): glyphs.block,
+        ("#", " "): glyphs.block_top,
+        (" ", "#"): glyphs.block_bottom,
+        (" ", " "): " ",
+    }
+    return tuple(
+        "".join(cell[pair] for pair in zip(upper, lower, strict=True))
+        for upper, lower in zip(pixels[::2], pixels[1::2], strict=True)
+    )

@@ -1,0 +1,96 @@
+"""The plain commands: each takes a project folder and gives text to print and an exit code."""
+
+import json
+from dataclasses import dataclass
+from difflib import get_close_matches
+from enum import IntEnum
+from pathlib import Path
+from typing import Any
+
+from benchmate.model.words import visible
+from benchmate.store.keeper import Keeper
+from benchmate.workbench.bench import Bench
+from benchmate.workbench.data_form import hit_data, walk_data
+from benchmate.workbench.find import Index
+from benchmate.workbench.text_form import NOT_A_DESIGN, finding_text, hit_text, marks_text
+
+
+class Code(IntEnum):
+    """What an exit status means."""
+
+    FINE = 0
+    FINDINGS = 1
+    BAD_INPUT = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Output:
+    """What a command prints and how it exits."""
+
+    text: str
+    code: Code = Code.FINE
+
+
+class UsageError(Exception):
+    """The command was called in a way it cannot answer."""
+
+
+def marks(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
+    """Every mark of one timber, or of all. Raises UsageError, ProjectError or KeepError."""
+    bench = Bench(Keeper.read(folder))
+    wanted = (_timber_id(bench, timber),) if timber else tuple(t.id for t in bench.timbers)
+    walks = [bench.walk(each) for each in wanted]
+    troubled = any(walk.trouble for walk in walks)
+    code = Code.BAD_INPUT if troubled else Code.FINE
+    if as_json:
+        return Output(
+            _json({"project": bench.project.name, "timbers": [walk_data(w) for w in walks]}), code
+        )
+    parts = [bench.project.name, *(marks_text(walk) for walk in walks), NOT_A_DESIGN]
+    return Output("\n\n".join(parts), code)
+
+
+def find(folder: Path, words: str, *, as_json: bool = False) -> Output:
+    """Look words up. Exits 1 where nothing is found. Raises ProjectError or KeepError."""
+    bench = Bench(Keeper.read(folder))
+    hits, tape = Index(bench).find(words), bench.project.tape
+    code = Code.FINE if hits else Code.FINDINGS
+    if as_json:
+        return Output(_json({"hits": [hit_data(hit, tape) for hit in hits]}), code)
+    if not hits:
+        return Output(
+            f'nothing holds all of "{visible(words)}"; try fewer words, or the start of one', code
+        )
+    return Output("\n".join(hit_text(hit, tape) for hit in hits), code)
+
+
+def validate(folder: Path) -> Output:
+    """Read everything and tell what is wrong. Raises ProjectError or KeepError."""
+    bench = Bench(Keeper.read(folder))
+    walks = [bench.walk(timber.id) for timber in bench.timbers]
+    troubles = dict.fromkeys(walk.trouble for walk in walks if walk.trouble)
+    if troubles:
+        return Output("\n".join(troubles), Code.BAD_INPUT)
+    findings = [finding for walk in walks for finding in walk.findings]
+    count = sum(len(walk.steps) for walk in walks)
+    head = f"{bench.project.name}: {len(walks)} timbers, {count} steps"
+    if not findings:
+        return Output(f"{head}, no findings")
+    listed = (finding_text(finding) for finding in findings)
+    return Output("\n".join([f"{head}, {len(findings)} to look at", *listed]), Code.FINDINGS)
+
+
+def _timber_id(bench: Bench, timber: str) -> str:
+    names = {each.name.casefold(): each.id for each in bench.timbers}
+    names |= {each.id: each.id for each in bench.timbers}
+    found = names.get(timber.casefold())
+    if found:
+        return found
+    near = get_close_matches(timber.casefold(), names, n=1)
+    hint = f"; did you mean {names[near[0]]}?" if near else ""
+    known = ", ".join(each.id for each in bench.timbers) or "none"
+    raise UsageError(f'no timber "{visible(timber)}"{hint} (timbers: {known})')
+
+
+def _json(data: dict[str, Any]) -> str:
+    return json.dumps(data, ensure_ascii=False, indent=2)

@@ -1,0 +1,88 @@
+"""Walks, look-ups and findings as plain data, for `--json`.
+
+Every length is `{"nm": whole nanometres, "shown": as on the tape}`.
+"""
+
+from typing import Any
+
+from benchmate.layout.standing import Standing
+from benchmate.layout.step import Step
+from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
+from benchmate.model.findings import Finding
+from benchmate.workbench.find import Hit
+from benchmate.workbench.walk import Walk
+
+
+def length_data(length: Length, tape: Tape) -> dict[str, Any]:
+    """A length, exact and as shown."""
+    return {"nm": length.nm, "shown": tape.text(length)}
+
+
+def walk_data(walk: Walk) -> dict[str, Any]:
+    """One timber and all its steps; figures are left out where they cannot be trusted."""
+    stick, timber, tape = walk.layout.stick, walk.timber, walk.tape
+    return {
+        "id": timber.id,
+        "name": timber.name,
+        "kind": timber.kind,
+        "section": {
+            "first": length_data(stick.nominal.first, tape),
+            "second": length_data(stick.nominal.second, tape),
+        },
+        "shoulder_to_shoulder": length_data(stick.body, tape),
+        "overall": length_data(stick.overall, tape),
+        "done": walk.done,
+        "trouble": walk.trouble,
+        "steps": [
+            _step_data(walk, step, standing)
+            for step, standing in zip(walk.steps, walk.standings, strict=True)
+        ],
+        "findings": [finding_data(finding) for finding in walk.findings],
+    }
+
+
+def _step_data(walk: Walk, step: Step, standing: Standing) -> dict[str, Any]:
+    tape = walk.tape
+    fit = not walk.trouble and walk.stop(step) is None
+    return {
+        "id": step.id,
+        "title": step.title,
+        "state": standing.state.value,
+        "changed": standing.changed,
+        "on": [walk.layout.stick.pose.words(face) for face in step.faces],
+        "readings": [
+            length_data(reading.value, tape) | {"from": reading.hook, "way": reading.way}
+            for reading in (walk.readings(step) if fit else ())
+        ],
+        "beside": [
+            length_data(beside.value, tape) | {"words": beside.words}
+            for beside in (step.beside if fit else ())
+        ],
+        "waste": step.waste,
+        "why": step.why,
+        "caution": step.caution,
+    }
+
+
+def hit_data(hit: Hit, tape: Tape) -> dict[str, Any]:
+    """One answer."""
+    return {
+        "title": hit.title,
+        "detail": hit.detail,
+        "value": length_data(hit.value, tape) if hit.value is not None else None,
+        "timber": hit.timber,
+        "step": hit.step,
+    }
+
+
+def finding_data(finding: Finding) -> dict[str, Any]:
+    """One finding."""
+    return {
+        "code": finding.code,
+        "severity": finding.severity.word,
+        "timber": finding.timber,
+        "feature": finding.feature,
+        "message": finding.message,
+        "remedy": finding.remedy,
+    }

@@ -1,0 +1,19 @@
+"""What every test stands on: the user's own settings sealed off, and repeatable properties."""
+
+import os
+
+import pytest
+from hypothesis import settings
+
+settings.register_profile("bench", max_examples=60, deadline=None)
+settings.register_profile("ci", settings.get_profile("bench"), derandomize=True)
+settings.load_profile("ci" if "CI" in os.environ else "bench")
+
+
+@pytest.fixture(autouse=True)
+def _sealed(monkeypatch: pytest.MonkeyPatch, tmp_path_factory: pytest.TempPathFactory) -> None:
+    """Point the user's folders at an empty one, and let the test choose its colours."""
+    home = tmp_path_factory.mktemp("user")
+    monkeypatch.setenv("XDG_CONFIG_HOME", str(home / "config"))
+    monkeypatch.setenv("XDG_DATA_HOME", str(home / "data"))
+    monkeypatch.delenv("NO_COLOR", raising=False)

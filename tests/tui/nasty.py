@@ -1,0 +1,28 @@
+"""Texts a framer, or a file from elsewhere, might hold that upset careless screens."""
+
+NASTY = (
+    "",
+    " ",
+    "[/]",
+    "brace [/] end",
+    "[red]x",
+    "a [b] c",
+    "[@click=app.quit]q[/]",
+    "back\\slash [/",
+    "\x1b[31mred\x1b[0m",
+    "\x1b]0;title\x07",
+    "\x9b2J",
+    "tab\there",
+    "two\nlines\r\nthree",
+    "nul\x00bell\x07back\x08",
+    "\u202eturned round",
+    "zero\u200bwidth\u2060joiner\ufeff",
+    "梁と柱の継手",
+    "e\u0301 combined, o\u0308 too",
+    "\u0301 leads",
+    "\u26a0\ufe0f sign",
+    "\U0001f469\u200d\U0001f527 joined",
+    "\u00be \u00d7 4\u2032 \u2013 2\u2033",
+    "x" * 300,
+    "梁" * 150,
+)
