@@ -3,8 +3,10 @@
 from benchmate.layout.standing import orphaned, standings
 from benchmate.layout.step import Layout
 from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import Progress
+from benchmate.model.stick import ALL_ALONG, MIDDLE
 
 
 def findings_on(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding, ...]:
@@ -13,6 +15,7 @@ def findings_on(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding
         *(finding for feature in layout.features for finding in feature.findings),
         *tick_out_of_date(layout, progress, tape),
         *tick_without_step(layout, progress),
+        *size_without_place(layout, progress),
     )
     return tuple(sorted(found, key=lambda finding: -finding.severity))
 
@@ -32,9 +35,7 @@ def tick_out_of_date(layout: Layout, progress: Progress, tape: Tape) -> tuple[Fi
             message=f"{step.title}: {standing.changed}",
             remedy="look again, mark it anew and tick it again",
         )
-        for step, standing in zip(
-            layout.steps, standings(layout, progress, tape), strict=True
-        )
+        for step, standing in zip(layout.steps, standings(layout, progress, tape), strict=True)
         if standing.changed
     )
 
@@ -55,4 +56,29 @@ def tick_without_step(layout: Layout, progress: Progress) -> tuple[Finding, ...]
             remedy="plane the old mark off, or give the joint the id it had",
         )
         for tick in orphaned(layout, progress)
+    )
+
+
+def size_without_place(layout: Layout, progress: Progress) -> tuple[Finding, ...]:
+    """A measured or as-cut size belongs to a place the timber does not have.
+
+    It counts for nothing there, though somebody measured it. Usually a joint was renamed. Remedy:
+    correct the place's name in the progress file.
+    """
+    stick = layout.stick
+    measured = {place for feature in layout.features for place in feature.place}
+    measured |= {ALL_ALONG, MIDDLE}
+    measured |= {stick.place_at(end) for end in (Face.REFERENCE_END, Face.FAR_END)}
+    tenons = {feature.id for feature in layout.features if feature.sizes}
+    lost = (set(progress.measured) - measured) | (set(progress.as_cut) - tenons)
+    return tuple(
+        Finding(
+            code="size-without-place",
+            severity=Severity.LOOK,
+            timber=stick.id,
+            feature=place,
+            message=f'a size is kept for "{place}", which this timber does not have',
+            remedy=f"correct the place's name in progress/{stick.id}.toml, or take it out",
+        )
+        for place in sorted(lost)
     )

@@ -69,7 +69,8 @@ class Frame:
         """The timbers that share a joint with this one, itself first."""
         found = [timber]
         for work in self.works_on(timber):
-            found.extend(work.timbers().values())
+            if work.joins():
+                found.extend(work.timbers().values())
         return tuple(dict.fromkeys(found))
 
     def _make_stick(self, timber: Timber) -> Stick:

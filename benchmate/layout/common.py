@@ -59,9 +59,7 @@ def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
         id="back-check",
         stage=Stage.BACK_CHECK,
         title=f"Back-check from the {end}",
-        readings=(
-            Reading(value=stick.overall, hook=end, way=f"back to the squared {start}"),
-        ),
+        readings=(Reading(value=stick.overall, hook=end, way=f"back to the squared {start}"),),
         beside=tuple(marks),
         why=(
             "Read every mark again from the other end: a slip along the way shows here. Best "

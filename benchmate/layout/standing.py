@@ -90,5 +90,11 @@ def orphaned(layout: Layout, progress: Progress) -> tuple[Tick, ...]:
 
 
 def shoulder_struck(layout: Layout, progress: Progress) -> bool:
-    """Whether marks along the timber may be measured from its reference shoulder."""
-    return layout.shoulder is None or progress.tick(layout.shoulder) is not None
+    """Whether marks along the timber may be measured from its reference shoulder.
+
+    A shoulder that was struck somewhere else than it now lies is not struck.
+    """
+    if layout.shoulder is None:
+        return True
+    tick = progress.tick(layout.shoulder)
+    return tick is not None and tick.marked == marked_now(layout.step(layout.shoulder))

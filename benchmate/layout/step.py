@@ -11,7 +11,8 @@ from benchmate.model.stick import Stick
 class Step:
     """One thing done to one timber.
 
-    `id` is `<feature>/<what>` and never changes with the numbers. `readings` are the ways to
+    `id` is `<feature>/<what>` and never changes with the numbers. `title` names the joint and the
+    thing done, `short` the thing done alone. `readings` are the ways to
     measure the same mark, or the sizes a task works to; `on` and `waste` are in words. `line` names
     the line it strikes, within its feature. A step that is not `lasting` asks for a fresh look at
     the stick, so its tick never goes out of date.
@@ -21,6 +22,7 @@ class Step:
     feature: str
     stage: Stage
     title: str
+    short: str
     faces: tuple[Face, ...]
     on: str
     readings: tuple[Reading, ...]

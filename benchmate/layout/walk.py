@@ -55,16 +55,18 @@ def lay_out(frame: Frame, timber: str) -> Layout:
 def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:
     if not stick.near:
         return None
-    for feature in features:
-        for line in feature.lines:
-            if line.id == _SHOULDER and line.at == ZERO:
-                return f"{feature.id}/{line.id}"
-    return None
+    shoulders = (
+        f"{feature.id}/{line.id}"
+        for feature in features
+        for line in feature.lines
+        if line.id == _SHOULDER and line.at == ZERO
+    )
+    return next(shoulders, None)
 
 
 def _on_own_edge(stick: Stick, feature: Feature, line: Line) -> bool:
     """Whether a line falls on an arris or an end of the stick, where there is none to strike."""
-    if line.axis is None or line.faces:
+    if line.axis is None or line.faces or line.id == _SHOULDER:
         return False
     if line.axis is Axis.ALONG:
         return line.at in (stick.start, stick.finish)
@@ -78,6 +80,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
         feature=feature.id,
         stage=line.stage,
         title=f"{feature.title}: {line.title[0].lower()}{line.title[1:]}",
+        short=line.title,
         faces=faces,
         on=faces_in_words(stick, faces),
         readings=line.readings or _readings(stick, line),
@@ -98,6 +101,7 @@ def _task_step(stick: Stick, feature: str, title: str, task: Task) -> Step:
         feature=feature,
         stage=task.stage,
         title=lead,
+        short=task.title,
         faces=task.faces,
         on=faces_in_words(stick, task.faces),
         readings=task.readings,
@@ -124,9 +128,7 @@ def _readings(stick: Stick, line: Line) -> tuple[Reading, ...]:
 
 def _along(stick: Stick, at: Length) -> tuple[Reading, ...]:
     start, finish = (stick.pose.words(end) for end in (Face.REFERENCE_END, Face.FAR_END))
-    from_end = Reading(
-        value=at - stick.start, hook=f"squared {start}", way=f"towards the {finish}"
-    )
+    from_end = Reading(value=at - stick.start, hook=f"squared {start}", way=f"towards the {finish}")
     if not stick.near or at == ZERO:
         return (from_end,)
     way = finish if at > ZERO else start
@@ -140,9 +142,7 @@ def _waste(stick: Stick, feature: Feature, line: Line) -> str:
     """Which way the waste lies, read off the cut the line bounds."""
     if line.axis is None:
         return ""
-    reference = (
-        Face.REFERENCE_END if line.axis is Axis.ALONG else reference_for(line.axis)
-    )
+    reference = Face.REFERENCE_END if line.axis is Axis.ALONG else reference_for(line.axis)
     for cut in feature.cuts:
         for plane in cut.planes:
             if plane.line == line.id:

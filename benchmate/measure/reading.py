@@ -282,8 +282,8 @@ def read_length(
     """The length a framer typed; LengthError for anything that is not exactly one length.
 
     `bare` is the unit of a number without one, `most` the largest size allowed either side of
-    zero, None for any. `exact` lets decimals go down to a nanometre, for stored values: with it, `exact_text`
-    reads back.
+    zero, None for any. `exact` lets decimals go down to a nanometre, for stored values: with it,
+    `exact_text` reads back.
     """
     if len(text) > LONGEST_LENGTH_TEXT:
         problem = f"longer than {LONGEST_LENGTH_TEXT} characters"

@@ -133,6 +133,11 @@ class Pose:
         direction = self.direction(face)
         return end_words(direction) if face.is_end else face_words(direction)
 
+    def arris_words(self, one: Face, other: Face) -> str:
+        """What a framer calls the arris between two long faces: `North-East`, `top-South`."""
+        words = (self.words(face).removesuffix(" face") for face in (one, other))
+        return "-".join(words)
+
     @property
     def right_handed(self) -> bool:
         """The hand: whether first, second and along the timber make a right-handed set.

@@ -95,12 +95,17 @@ ENDS = {"foot": Direction.DOWN, "head": Direction.UP} | {
 _END_WORDS = {direction: word for word, direction in ENDS.items()}
 
 
+def _unquoted(text: str) -> str:
+    """Lengths with `in` for the inch mark, which a TOML string would have to escape."""
+    return text.replace('"', " in")
+
+
 def _exact_text(value: Length | Section) -> str:
-    return value.exact_text()
+    return _unquoted(value.exact_text())
 
 
 def _section_text(value: Section | str) -> str:
-    return value if isinstance(value, str) else value.exact_text()
+    return value if isinstance(value, str) else _exact_text(value)
 
 
 def _face_word(value: Direction) -> str:
@@ -112,7 +117,7 @@ def _end_word(value: Direction) -> str:
 
 
 def _sum_text(value: Sum) -> str:
-    return value.text()
+    return _unquoted(value.text())
 
 
 def _name(value: object) -> str:

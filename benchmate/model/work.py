@@ -55,6 +55,10 @@ class Work(Record):
         """The timbers the work touches, each under the key of the file that names it."""
         raise TypeError(f"{type(self).__name__} does not name its timbers")
 
+    def joins(self) -> bool:
+        """Whether its timbers meet, so that the sizes of one bear on the marks of the others."""
+        return True
+
     def sums(self) -> dict[str, Sum]:
         """The parameters that may hold names of levels and lengths, by key."""
         return {}

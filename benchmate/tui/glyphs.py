@@ -26,10 +26,17 @@ class Glyphs:
     """Stands where text did not fit."""
     hatch: str
     """Waste."""
+    light_hatch: str
+    """Waste of the same joint that another line takes away."""
+    dot: str
+    """Waste of other joints."""
+    arris: str
+    """The reference arris, seen on the end grain."""
     across: str
     upright: str
     heavy_across: str
     heavy_upright: str
+    crossing: str
     hidden_across: str
     hidden_upright: str
     left: str
@@ -55,10 +62,14 @@ UNICODE = Glyphs(
     cursor="\u2590",
     cut_off="\u2026",
     hatch="\u2591",
+    light_hatch="\u2571",
+    dot="\u00b7",
+    arris="\u25c6",
     across="\u2500",
     upright="\u2502",
     heavy_across="\u2501",
     heavy_upright="\u2503",
+    crossing="\u253c",
     hidden_across="\u254c",
     hidden_upright="\u254e",
     left="\u25c2",
@@ -83,10 +94,14 @@ ASCII = Glyphs(
     cursor=">",
     cut_off="~",
     hatch="/",
+    light_hatch=";",
+    dot=",",
+    arris="@",
     across="-",
     upright="|",
     heavy_across="=",
     heavy_upright="H",
+    crossing="+",
     hidden_across=".",
     hidden_upright=":",
     left="<",

@@ -15,7 +15,7 @@ from benchmate.layout.walk import lay_out
 from benchmate.model.progress import Progress
 from benchmate.model.project import Project, Timber
 from benchmate.store.keeper import Changes, Keeper
-from benchmate.store.problem import ProjectError
+from benchmate.store.problem import KeepError, ProjectError
 from benchmate.workbench.actions import (
     Change,
     Sizes,
@@ -26,6 +26,10 @@ from benchmate.workbench.actions import (
 )
 from benchmate.workbench.ripple import Ripple, ripple
 from benchmate.workbench.walk import Walk, walk_of
+
+
+class NotKeptError(Exception):
+    """An action that could not be kept on disk; nothing was changed."""
 
 
 class Done(NamedTuple):
@@ -100,7 +104,7 @@ class Bench:
         return found
 
     def tick(self, timber: str, step: Step) -> None:
-        """Tick a step with what it reads now. Raises KeepError if it cannot be kept."""
+        """Tick a step with what it reads now. Raises NotKeptError."""
         old = self.walk(timber).progress.tick(step.id)
         tick = tick_for(step, self._clock())
         self._keep(timber, with_tick(step.id, tick))
@@ -108,7 +112,7 @@ class Bench:
         self._done.append(Done(words, timber, step.id, with_tick(step.id, old), sizes=False))
 
     def untick(self, timber: str, step: Step) -> None:
-        """Take a step's tick off. Raises KeepError if that cannot be kept."""
+        """Take a step's tick off. Raises NotKeptError."""
         old = self.walk(timber).progress.tick(step.id)
         if old is None:
             return
@@ -130,7 +134,9 @@ class Bench:
         changed = with_sizes(sizes)(self.walk(timber).progress)
         after = Frame(self.project, {**self.frame_sizes(timber), timber: real_of(changed)})
         timbers = self.frame.neighbours(timber)
-        ticked = frozenset((each, t.step) for each in timbers for t in self.walk(each).progress.ticks)
+        ticked = frozenset(
+            (each, t.step) for each in timbers for t in self.walk(each).progress.ticks
+        )
         return ripple(self.frame, after, timbers, ticked)
 
     def frame_sizes(self, timber: str) -> dict[str, Real]:
@@ -140,7 +146,7 @@ class Bench:
         return {each: real_of(self._progress(each)) for each in wide}
 
     def set_sizes(self, timber: str, step: str, sizes: Sizes) -> None:
-        """Keep real sizes typed at a step. Raises KeepError if they cannot be kept."""
+        """Keep real sizes typed at a step. Raises NotKeptError."""
         tenon = sizes.as_cut is not None
         old = sizes_at(self.walk(timber).progress, sizes.place, tenon=tenon)
         self._keep(timber, with_sizes(sizes), sizes=True)
@@ -148,7 +154,7 @@ class Bench:
         self._done.append(Done(words, timber, step, with_sizes(old), sizes=True))
 
     def undo(self) -> Done | None:
-        """Take the last action back; None if there is none. Raises KeepError."""
+        """Take the last action back; None if there is none. Raises NotKeptError."""
         if not self._done:
             return None
         last = self._done[-1]
@@ -171,8 +177,11 @@ class Bench:
         return changes
 
     def take_over(self) -> None:
-        """Become the one that keeps this project. Raises KeepError."""
-        self._keeper.take_over()
+        """Become the one that keeps this project. Raises NotKeptError."""
+        try:
+            self._keeper.take_over()
+        except KeepError as error:
+            raise NotKeptError(str(error)) from error
         self.look()
 
     def close(self) -> None:
@@ -190,7 +199,7 @@ class Bench:
     def _progress(self, timber: str) -> Progress:
         try:
             return self._keeper.progress(timber)
-        except ProjectError:
+        except (ProjectError, KeepError):
             return Progress(timber=timber)
 
     def _trouble(self, timber: str) -> str:
@@ -198,7 +207,7 @@ class Bench:
         for each in self.frame.neighbours(timber):
             try:
                 self._keeper.progress(each)
-            except ProjectError as error:
+            except (ProjectError, KeepError) as error:
                 return str(error)
         return ""
 
@@ -212,14 +221,13 @@ class Bench:
         )
 
     def _keep(self, timber: str, change: Change, *, sizes: bool = False) -> None:
-        progress = self._keeper.keep(timber, change)
+        try:
+            progress = self._keeper.keep(timber, change)
+        except (KeepError, ProjectError) as error:
+            raise NotKeptError(str(error)) from error
         if sizes or real_of(progress) != real_of(self.walk(timber).progress):
             self.frame = self._new_frame()
             self._walks.clear()
             return
         walk = self.walk(timber)
-        self._walks[timber] = walk_of(
-            walk.timber, walk.layout, progress, walk.tape, walk.trouble
-        )
-
-
+        self._walks[timber] = walk_of(walk.timber, walk.layout, progress, walk.tape, walk.trouble)

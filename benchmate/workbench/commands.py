@@ -8,10 +8,10 @@ from pathlib import Path
 from typing import Any
 
 from benchmate.model.words import visible
-from benchmate.store.keeper import Keeper
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.data_form import hit_data, walk_data
 from benchmate.workbench.find import Index
+from benchmate.workbench.opening import read_bench
 from benchmate.workbench.text_form import NOT_A_DESIGN, finding_text, hit_text, marks_text
 
 
@@ -36,8 +36,8 @@ class UsageError(Exception):
 
 
 def marks(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
-    """Every mark of one timber, or of all. Raises UsageError, ProjectError or KeepError."""
-    bench = Bench(Keeper.read(folder))
+    """Every mark of one timber, or of all. Raises UsageError, CannotOpenError."""
+    bench = read_bench(folder)
     wanted = (_timber_id(bench, timber),) if timber else tuple(t.id for t in bench.timbers)
     walks = [bench.walk(each) for each in wanted]
     troubled = any(walk.trouble for walk in walks)
@@ -51,8 +51,8 @@ def marks(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
 
 
 def find(folder: Path, words: str, *, as_json: bool = False) -> Output:
-    """Look words up. Exits 1 where nothing is found. Raises ProjectError or KeepError."""
-    bench = Bench(Keeper.read(folder))
+    """Look words up. Exits 1 where nothing is found. Raises CannotOpenError."""
+    bench = read_bench(folder)
     hits, tape = Index(bench).find(words), bench.project.tape
     code = Code.FINE if hits else Code.FINDINGS
     if as_json:
@@ -65,8 +65,8 @@ def find(folder: Path, words: str, *, as_json: bool = False) -> Output:
 
 
 def validate(folder: Path) -> Output:
-    """Read everything and tell what is wrong. Raises ProjectError or KeepError."""
-    bench = Bench(Keeper.read(folder))
+    """Read everything and tell what is wrong. Raises CannotOpenError."""
+    bench = read_bench(folder)
     walks = [bench.walk(timber.id) for timber in bench.timbers]
     troubles = dict.fromkeys(walk.trouble for walk in walks if walk.trouble)
     if troubles:

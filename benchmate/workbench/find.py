@@ -66,9 +66,7 @@ def _words(text: str) -> tuple[str, ...]:
 def _score(entry: _Entry, typed: tuple[str, ...]) -> int:
     total = 0
     for word in typed:
-        best = max(
-            TITLE_WEIGHT * _best(word, entry.title_words), _best(word, entry.other_words)
-        )
+        best = max(TITLE_WEIGHT * _best(word, entry.title_words), _best(word, entry.other_words))
         if not best:
             return 0
         total += best

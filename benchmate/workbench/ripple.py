@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 
 from benchmate.frame.frame import Frame
-from benchmate.layout.standing import marked_now
 from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
 from benchmate.measure.length import Length
@@ -17,7 +16,7 @@ class Moved:
     timber: str
     step: str
     title: str
-    hook: str
+    words: str
     before: Length
     after: Length
     ticked: bool
@@ -57,18 +56,26 @@ def _differences(timber: str, old: Step, new: Step, ticked: bool) -> list[Moved]
     """The readings and further figures of a step that changed; fresh measurements are left out."""
     if not new.lasting:
         return []
-    was = marked_now(old) | {each.words: each.value for each in old.beside}
-    now = marked_now(new) | {each.words: each.value for each in new.beside}
+    was = _readings(old) | _beside(old)
+    now = _readings(new) | _beside(new)
     return [
         Moved(
             timber=timber,
             step=new.id,
             title=new.title,
-            hook=hook,
-            before=was[hook],
+            words=words,
+            before=was[words],
             after=value,
-            ticked=ticked and hook in marked_now(new),
+            ticked=ticked and words in _readings(new),
         )
-        for hook, value in now.items()
-        if hook in was and was[hook] != value
+        for words, value in now.items()
+        if words in was and was[words] != value
     ]
+
+
+def _readings(step: Step) -> dict[str, Length]:
+    return {f"from the {reading.hook}": reading.value for reading in step.readings}
+
+
+def _beside(step: Step) -> dict[str, Length]:
+    return {beside.words: beside.value for beside in step.beside}

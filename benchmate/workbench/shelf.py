@@ -3,7 +3,9 @@
 from collections.abc import Mapping
 from pathlib import Path
 
+from benchmate.model.words import visible
 from benchmate.store import shelf
+from benchmate.store.problem import KeepError, ProjectError
 
 FOLDER = "projects"
 """The folder looked for beside wherever the program is started."""
@@ -19,18 +21,29 @@ def choices(named: str, here: Path, environ: Mapping[str, str]) -> tuple[Path, .
     Shipped demos come as working copies, so trying the program never changes a clone. Raises
     NoProjectError if a folder is named that holds none.
     """
-    if named:
-        found = shelf.projects_in(locate(named, here, environ))
-    else:
-        found = shelf.projects_in(here / FOLDER) or shelf.projects_in(
-            shelf.data_folder(environ) / FOLDER
-        )
-        found = found or shelf.projects_in(shelf.shipped_demos())
-    if not found:
-        raise NoProjectError(
-            f"{locate(named, here, environ)} holds no project; name a folder with a project.toml"
-        )
-    return tuple(shelf.working_copy(folder, environ) for folder in found)
+    places = (
+        (locate(named, here, environ),)
+        if named
+        else (here / FOLDER, shelf.data_folder(environ) / FOLDER, shelf.shipped_demos())
+    )
+    try:
+        for place in places:
+            found = shelf.projects_in(place) if place.is_dir() else ()
+            if found:
+                return tuple(_to_open(folder, environ) for folder in found)
+    except KeepError as error:
+        raise NoProjectError(str(error)) from error
+    raise NoProjectError(
+        f"{visible(str(places[0]))} holds no project; name a folder with a project.toml"
+    )
+
+
+def _to_open(folder: Path, environ: Mapping[str, str]) -> Path:
+    """The folder to open for a project; one that cannot be read says so when it is opened."""
+    try:
+        return shelf.working_copy(folder, environ)
+    except ProjectError:
+        return folder
 
 
 def locate(named: str, here: Path, environ: Mapping[str, str]) -> Path:
@@ -45,4 +58,4 @@ def locate(named: str, here: Path, environ: Mapping[str, str]) -> Path:
             return found
         if found.name == "project.toml" and found.is_file():
             return found.parent
-    raise NoProjectError(f"there is no project {named}; name a folder with a project.toml")
+    raise NoProjectError(f"there is no project {visible(named)}; name a folder with a project.toml")

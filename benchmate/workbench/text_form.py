@@ -66,6 +66,4 @@ def hit_text(hit: Hit, tape: Tape) -> str:
 def finding_text(finding: Finding) -> str:
     """One finding on one line."""
     where = f"{finding.timber}/{finding.feature}" if finding.feature else finding.timber
-    return (
-        f"{finding.severity.word} {finding.code} {where}: {finding.message}; {finding.remedy}."
-    )
+    return f"{finding.severity.word} {finding.code} {where}: {finding.message}; {finding.remedy}."

@@ -13,8 +13,6 @@ import pytest
 import benchmate
 from tests.house.tree import ROOT, files, run
 
-pytestmark = pytest.mark.xdist_group("wheel")
-
 RUNTIME = {"textual", "rich", "pydantic", "tomli-w"}
 
 REQUIREMENT = re.compile(r"(?P<name>[\w-]+)<(?P<upper>\d+),>=(?P<lower>\d+(?:\.\d+)*)")

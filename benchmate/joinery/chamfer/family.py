@@ -30,7 +30,7 @@ def _feature(cut: ChamferShape, frame: Frame) -> Feature:
         timber=cut.stick.id,
         title=f"Chamfer, {_arris_words(cut)}",
         at=cut.near,
-        place=(cut.feature,),
+        place=cut.places,
         cuts=tuple(_cut(cut, arris) for arris in cut.arrises),
         lines=(_gauge(cut), *(line for end in _ENDS for line in _stop(cut, end))),
         tasks=_tasks(cut),
@@ -54,7 +54,7 @@ def _slope(stick: Stick, arris: Arris, cut: ChamferShape) -> Plane:
     for place, (face, axis) in enumerate(zip(arris, (Axis.FIRST, Axis.SECOND), strict=True)):
         normal[place] = 1 if face.is_reference else -1
         if not face.is_reference:
-            offset -= stick.depth(axis, cut.feature).nm
+            offset -= stick.depth(axis, *cut.places).nm
     return Plane((0, normal[0], normal[1]), offset, "line")
 
 
@@ -69,7 +69,7 @@ def _gauge(cut: ChamferShape) -> Line:
             Reading(
                 value=cut.leg,
                 hook=_arris_words(cut),
-                way="in from the arris on both its faces, between the stops",
+                way="in on both faces of the arris, between the stops",
             ),
         ),
         waste="Towards the arris, between the stops only.",
@@ -131,9 +131,8 @@ def _stop_id(cut: ChamferShape, end: Face) -> str:
 
 
 def _arris_words(cut: ChamferShape) -> str:
-    pose = cut.stick.pose
-    names = [" and ".join(pose.words(face) for face in arris) for arris in cut.arrises]
-    return "arris of " + "; ".join(names)
+    names = [cut.stick.pose.arris_words(*arris) for arris in cut.arrises]
+    return f"{names[0]} arris" if len(names) == 1 else f"{', '.join(names)} arrises"
 
 
 FAMILY = Family(name="chamfer", table="chamfer", record=Chamfer, features=features)

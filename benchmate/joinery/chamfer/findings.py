@@ -48,7 +48,7 @@ def too_wide(shape: ChamferShape, tape: Tape) -> Finding | None:
     Remedy: a smaller leg.
     """
     smallest = min(
-        shape.stick.depth(Axis.FIRST, shape.feature), shape.stick.depth(Axis.SECOND, shape.feature)
+        shape.stick.depth(Axis.FIRST, *shape.places), shape.stick.depth(Axis.SECOND, *shape.places)
     )
     if shape.leg + shape.leg < smallest:
         return None

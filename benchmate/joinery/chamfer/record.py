@@ -71,6 +71,10 @@ class Chamfer(Work):
         """Every timber that gets the chamfer."""
         return {f"on[{place}]": timber for place, timber in enumerate(self.on)}
 
+    def joins(self) -> bool:
+        """Timbers that get the same chamfer do not meet by it."""
+        return False
+
     def sums(self) -> dict[str, Sum]:
         """Both stops."""
         return self.near_stop.sums("near_stop") | self.far_stop.sums("far_stop")

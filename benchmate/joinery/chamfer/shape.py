@@ -6,7 +6,7 @@ from benchmate.frame.frame import Frame
 from benchmate.joinery.chamfer.record import ARRISES, Arris, Chamfer, Stop
 from benchmate.measure.length import Length
 from benchmate.model.directions import Direction, Face
-from benchmate.model.stick import Stick
+from benchmate.model.stick import MIDDLE, Stick
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -20,6 +20,11 @@ class ChamferShape:
     near: Length
     far: Length
     block: Length
+
+    @property
+    def places(self) -> tuple[str, ...]:
+        """Where its section may have been measured: for it, or half-way along."""
+        return (self.feature, MIDDLE)
 
     def at(self, end: Face) -> Length:
         """The stop nearer an end."""

@@ -113,8 +113,8 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     )
     why = _follows(shape, "width", tape)
     titles = (
-        ("start", "Mortise start line", start),
-        ("finish", "Mortise finish line", finish),
+        ("start", "Start line", start),
+        ("finish", "Finish line", finish),
     )
     first, second = (
         Line(id=name, title=title, axis=Axis.ALONG, at=at, beside=beside, why=why)
@@ -154,11 +154,13 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
     other = shape.stick.pose.words(shape.entry.opposite)
     return Line(
         id="depth",
-        title="Mortise depth",
+        title="Depth",
         axis=shape.into,
         at=shape.bottom,
         faces=(shape.entry,),
-        readings=(Reading(value=shape.depth, hook=entry, way=f"straight down towards the {other}"),),
+        readings=(
+            Reading(value=shape.depth, hook=entry, way=f"straight down towards the {other}"),
+        ),
         beside=(
             Beside(shape.clearance, "deeper than the tenon is long"),
             Beside(shape.left_below, f"left to the {other}"),
@@ -176,9 +178,7 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
     """What to do at the mortise besides striking lines."""
     entry = shape.stick.pose.words(shape.entry)
     down = Reading(value=shape.depth, hook=entry, way="down")
-    wide = Reading(
-        value=shape.across[1] - shape.across[0], hook="near side", way="to the far side"
-    )
+    wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
     inside = "Inside the four lines only."
     return (

@@ -8,6 +8,7 @@ from benchmate.model.feature import Asks, Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import reference_for
 
+
 def cuts(shape: TenonShape, allowance: Length) -> tuple[Cut, ...]:
     """The wood that comes off round the tenon, one cut to each side that loses any."""
     beyond = below if shape.end is Face.REFERENCE_END else above
@@ -93,7 +94,7 @@ def _reference_edge(shape: TenonShape) -> Line:
     face = _words(shape, reference_for(shape.edges))
     return Line(
         id="reference-edge",
-        title=f"Relief line, {face} side",
+        title=f"Relief line, {face.removesuffix(' face')} side",
         axis=shape.edges,
         at=shape.edge,
         beside=(Beside(shape.width, "of tenon left"),),
@@ -105,7 +106,7 @@ def _far_edge(shape: TenonShape) -> Line:
     far = _words(shape, reference_for(shape.edges).opposite)
     return Line(
         id="far-edge",
-        title=f"Relief line, {far} side",
+        title=f"Relief line, {far.removesuffix(' face')} side",
         axis=shape.edges,
         at=shape.far_edge,
         beside=(
@@ -156,31 +157,32 @@ def _knife(shape: TenonShape) -> Task:
 
 
 def _saw_shoulders(shape: TenonShape) -> Task:
+    depths = _depths(shape)
     return Task(
         id="saw-shoulders",
         stage=Stage.CUT,
         title="Saw the shoulders",
-        faces=LONG_FACES,
-        readings=_depths(shape),
+        faces=tuple(face for face in LONG_FACES if depths[face]),
+        readings=tuple(
+            Reading(value=depth, hook=_words(shape, face), way="deep")
+            for face, depth in depths.items()
+            if depth
+        ),
         waste=f"Keep the kerf on the {_end(shape)} side of the knifed line.",
         why="Shoulders before cheeks. Stop at each depth: deeper weakens the tenon's root.",
         caution=SAW,
     )
 
 
-def _depths(shape: TenonShape) -> tuple[Reading, ...]:
+def _depths(shape: TenonShape) -> dict[Face, Length]:
+    """How deep the saw goes in from each face: nothing where the tenon runs out to it."""
     cheek, edge = reference_for(shape.cheeks), reference_for(shape.edges)
-    depths = [
-        (cheek, shape.near),
-        (cheek.opposite, shape.real_cheeks - shape.far),
-        (edge, shape.edge),
-        (edge.opposite, shape.real_edges - shape.far_edge),
-    ]
-    return tuple(
-        Reading(value=depth, hook=_words(shape, face), way="deep")
-        for face, depth in depths
-        if depth
-    )
+    return {
+        cheek: shape.near,
+        cheek.opposite: shape.real_cheeks - shape.far,
+        edge: shape.edge,
+        edge.opposite: shape.real_edges - shape.far_edge,
+    }
 
 
 def _saw_cheeks(shape: TenonShape) -> Task:

@@ -1,0 +1,211 @@
+"""One open project: what is kept on disk, and what others change there meanwhile."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Self
+
+from benchmate.model.progress import Progress
+from benchmate.store.files import PROJECT_FILE, Found, Stamp, progress_name, read_file, stamp
+from benchmate.store.lock import Claim, Claimed
+from benchmate.store.problem import KeepError, Problem, ProjectError
+from benchmate.store.progress_file import progress_text
+from benchmate.store.reading import find_progress, parse_progress, parse_project
+from benchmate.store.writing import make_folder, write_atomically
+
+TAKEN_OVER = "another benchmate has taken this project over, or its lock file was removed"
+"""Why a keeper that could write no longer may."""
+
+ONLY_READ = "this project was opened only to be read"
+"""Why a keeper that never asked to write may not."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Changes:
+    """What others changed since last looked: what was read again, and what cannot be read."""
+
+    project: bool = False
+    timbers: tuple[str, ...] = ()
+    problems: tuple[Problem, ...] = ()
+    lost: bool = False
+    """Whether the right to write was lost."""
+
+    def __bool__(self) -> bool:
+        return self != Changes()
+
+
+@dataclass(slots=True)
+class _Kept:
+    """A timber's progress as last read or written, and the stamp of the file it was."""
+
+    stamp: Stamp | None
+    progress: Progress | None = None
+    sound: bool = True
+
+
+class Keeper:
+    """A project folder that is open, to be written by one program at a time.
+
+    `read_only` is empty, or says plainly why nothing can be kept.
+    """
+
+    def __init__(self, folder: Path, found: Found) -> None:
+        self.folder = folder
+        self.project = parse_project(found.data)
+        self.read_only = ONLY_READ
+        self._seen: Stamp | None = found.stamp
+        self._claim: Claim | None = None
+        self._kept = {timber.id: self._unread(timber.id) for timber in self.project.timbers}
+
+    @classmethod
+    def read(cls, folder: Path) -> Self:
+        """Open a project folder only to read it; another program may go on writing it.
+
+        Raises ProjectError or KeepError if the project cannot be read.
+        """
+        return cls(folder, read_file(folder, PROJECT_FILE))
+
+    @classmethod
+    def open(cls, folder: Path, *, over: bool = False) -> Self:
+        """Open a project folder, read-only if another program writes it or none can.
+
+        Raises ProjectError or KeepError if the project cannot be read.
+        """
+        keeper = cls.read(folder)
+        keeper.claim(over=over)
+        return keeper
+
+    def claim(self, *, over: bool = False) -> None:
+        """Become the writer, or say in `read_only` why not; a writer stays one."""
+        if self._claim is not None:
+            return
+        try:
+            self._claim = Claim.take(self.folder, over=over)
+        except Claimed as claimed:
+            self.read_only = str(claimed)
+        except KeepError as error:
+            self.read_only = f"nothing can be written here: {error.problem}"
+        else:
+            self.read_only = ""
+
+    def progress(self, timber: str) -> Progress:
+        """What is kept for a timber, read when first asked for. Raises ProjectError, KeepError."""
+        kept = self._of(timber)
+        if kept.progress is None:
+            return self._read(timber)
+        return kept.progress
+
+    def keep(self, timber: str, change: Callable[[Progress], Progress]) -> Progress:
+        """Change what is kept for a timber; on disk before this returns.
+
+        What others wrote meanwhile is read first and the change made on top of it. Raises
+        KeepError if it cannot be written, and ProjectError, leaving the file, if that is broken
+        or what it would become could not be read again.
+        """
+        self._may_write()
+        before = self._fresh(timber)
+        after = change(before)
+        if after != before:
+            data = progress_text(after).encode()
+            parse_progress(data, timber, self.project.bare)
+            path = self.folder / progress_name(timber)
+            make_folder(path.parent)
+            self._kept[timber] = _Kept(write_atomically(path, data), after)
+        return after
+
+    def changed(self) -> Changes:
+        """Look for what others changed, and read it again; what cannot be read stays as it was."""
+        lost = self._lost()
+        problems: list[Problem] = []
+        project = self._look_at_project(problems)
+        timbers = tuple(
+            timber.id for timber in self.project.timbers if self._look_at(timber.id, problems)
+        )
+        return Changes(project=project, timbers=timbers, problems=tuple(problems), lost=lost)
+
+    def take_over(self) -> None:
+        """Become the writer even while another program is. Raises KeepError."""
+        claim = Claim.take(self.folder, over=True)
+        self.close()
+        self._claim = claim
+        self.read_only = ""
+
+    def close(self) -> None:
+        """Let another program write; again does nothing."""
+        if self._claim is not None:
+            self._claim.release()
+            self._claim = None
+            self.read_only = "this project is closed"
+
+    def _lost(self) -> bool:
+        if self._claim is None or self._claim.mine():
+            return False
+        self.close()
+        self.read_only = TAKEN_OVER
+        return True
+
+    def _may_write(self) -> None:
+        self._lost()
+        if self.read_only:
+            raise KeepError(self.folder, self.read_only, "take the project over, or copy it")
+
+    def _of(self, timber: str) -> _Kept:
+        if timber not in self._kept:
+            self._kept[timber] = self._unread(timber)
+        return self._kept[timber]
+
+    def _unread(self, timber: str) -> _Kept:
+        return _Kept(stamp(self.folder, progress_name(timber)))
+
+    def _fresh(self, timber: str) -> Progress:
+        kept = self._of(timber)
+        current = kept.stamp == stamp(self.folder, progress_name(timber))
+        if kept.progress is not None and kept.sound and current:
+            return kept.progress
+        return self._read(timber)
+
+    def _read(self, timber: str) -> Progress:
+        found = find_progress(self.folder, timber)
+        seen, progress = None, Progress(timber=timber)
+        if found is not None:
+            seen = found.stamp
+            progress = parse_progress(found.data, timber, self.project.bare)
+        self._kept[timber] = _Kept(seen, progress)
+        return progress
+
+    def _look_at_project(self, problems: list[Problem]) -> bool:
+        now = stamp(self.folder, PROJECT_FILE)
+        if now == self._seen:
+            return False
+        self._seen = now
+        try:
+            found = read_file(self.folder, PROJECT_FILE)
+            self._seen = found.stamp
+            self.project = parse_project(found.data)
+        except (ProjectError, KeepError) as error:
+            problems.extend(_problems(error, PROJECT_FILE))
+            return False
+        return True
+
+    def _look_at(self, timber: str, problems: list[Problem]) -> bool:
+        kept = self._of(timber)
+        now = stamp(self.folder, progress_name(timber))
+        if now == kept.stamp:
+            return False
+        try:
+            self._read(timber)
+        except (ProjectError, KeepError) as error:
+            self._kept[timber] = _Kept(now, kept.progress, sound=False)
+            problems.extend(_problems(error, progress_name(timber)))
+            return False
+        return True
+
+
+def _problems(error: ProjectError | KeepError, name: str) -> tuple[Problem, ...]:
+    if isinstance(error, ProjectError):
+        return error.problems
+    return (
+        Problem(
+            file=name, line=None, key="", excerpt="", message=error.problem, remedy=error.remedy
+        ),
+    )

@@ -1,0 +1,88 @@
+"""Where projects lie: in a folder, in the user's own data, and the demos that ship."""
+
+import secrets
+import shutil
+from collections.abc import Mapping
+from pathlib import Path
+
+import benchmate
+from benchmate.store.files import PROGRESS_FOLDER, PROJECT_FILE, progress_name, read_file, trouble
+from benchmate.store.reading import progress_files, read_project
+from benchmate.store.writing import make_folder, write_atomically
+
+
+def projects_in(folder: Path) -> tuple[Path, ...]:
+    """The project folders found: the folder itself, or those right in it, by name.
+
+    Raises KeepError if the folder cannot be looked into.
+    """
+    if _is_project(folder):
+        return (folder,)
+    try:
+        return tuple(sorted(each for each in folder.iterdir() if _is_project(each)))
+    except OSError as error:
+        raise trouble(folder, error) from error
+
+
+def data_folder(environ: Mapping[str, str]) -> Path:
+    """The folder for what a user makes, as the XDG base directory specification puts it."""
+    named = Path(environ.get("XDG_DATA_HOME", ""))
+    home = environ.get("HOME")
+    base = Path(home) if home else Path.home()
+    return (named if named.is_absolute() else base / ".local/share") / "benchmate"
+
+
+def shipped_demos() -> Path:
+    """The folder of the demos that came with the program, installed or in its source tree."""
+    package = Path(benchmate.__file__).resolve().parent
+    installed = package / "demo"
+    return installed if installed.is_dir() else package.parent / "projects"
+
+
+def working_copy(project_folder: Path, environ: Mapping[str, str]) -> Path:
+    """The folder to open in place of this one: for a shipped demo, the user's own copy of it.
+
+    The copy is made once and never written over. Raises ProjectError, KeepError.
+    """
+    if not _ships(project_folder) or not read_project(project_folder).demo:
+        return project_folder
+    copies = data_folder(environ) / "projects"
+    copy = copies / project_folder.resolve().name
+    if not _is_project(copy):
+        _copy(project_folder, copy)
+    return copy
+
+
+def _is_project(folder: Path) -> bool:
+    return (folder / PROJECT_FILE).is_file()
+
+
+def _ships(folder: Path) -> bool:
+    shelves = (shipped_demos(), Path("projects"))
+    return folder.resolve().parent in [shelf.resolve() for shelf in shelves]
+
+
+def _copy(folder: Path, copy: Path) -> None:
+    """Copy a project's own files, so that the copy is there whole or not at all."""
+    try:
+        copy.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise trouble(copy.parent, error) from error
+    beside = copy.with_name(f".{copy.name}.{secrets.token_hex(4)}")
+    make_folder(beside)
+    try:
+        make_folder(beside / PROGRESS_FOLDER)
+        for name in (PROJECT_FILE, *map(progress_name, progress_files(folder))):
+            write_atomically(beside / name, read_file(folder, name).data)
+        _put_in_place(beside, copy)
+    finally:
+        shutil.rmtree(beside, ignore_errors=True)
+
+
+def _put_in_place(beside: Path, copy: Path) -> None:
+    try:
+        beside.rename(copy)
+    except OSError as error:
+        # A program that was started at the same moment may have made the copy already.
+        if not _is_project(copy):
+            raise trouble(copy, error) from error

@@ -1,0 +1,44 @@
+"""Which side of a timber to show for a step."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from benchmate.model.directions import LONG_FACES, Face
+
+if TYPE_CHECKING:
+    from benchmate.layout.step import Layout, Step
+
+
+def best_face(layout: Layout, step: Step) -> Face | None:
+    """The side to show first; None for a step done on no side in particular.
+
+    A long face along whose arris the figure is hooked on shows line and hook at once.
+    """
+    faces = faces_to_show(step)
+    hooks = {reading.hook for reading in step.readings}
+    hooked = [face for face in LONG_FACES if layout.stick.pose.words(face) in hooks]
+    beside = (
+        face
+        for face in faces
+        if not face.is_end and any(face not in (hook, hook.opposite) for hook in hooked)
+    )
+    return next(beside, next(iter(faces), None))
+
+
+def faces_to_show(step: Step) -> tuple[Face, ...]:
+    """The sides a step is done on: long faces as they come up in rolling, then ends."""
+    return tuple(
+        face for face in (*LONG_FACES, Face.REFERENCE_END, Face.FAR_END) if face in step.faces
+    )
+
+
+def best_end(layout: Layout, step: Step) -> Face:
+    """The end to show beside a face: one the step is done on, or the one nearer to its work."""
+    for face in step.faces:
+        if face.is_end:
+            return face
+    feature = layout.feature(step.feature)
+    stick = layout.stick
+    far = feature is not None and feature.at + feature.at > stick.start + stick.finish
+    return Face.FAR_END if far else Face.REFERENCE_END

@@ -1,0 +1,192 @@
+"""What there is to draw on one side of a timber, in the timber's own readings.
+
+A point on a side is (a, b), as in `layout.outlines`: along and depth on a long face, the two depths
+on an end.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from benchmate.layout.outlines import FaceView, Outline, Point, face_view, outlines
+from benchmate.model.solids import Axis
+from benchmate.model.stick import axis_from
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from benchmate.layout.step import Layout, Step
+    from benchmate.model.directions import Face
+    from benchmate.model.feature import Feature, Line, Reading
+    from benchmate.model.stick import Stick
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A struck line from a point to a point; `waste` steps from it to its waste, (0, 0) if none."""
+
+    line: str
+    start: Point
+    end: Point
+    waste: Point
+
+    @property
+    def square(self) -> bool:
+        """Whether it is struck square across a long face."""
+        return self.start[0] == self.end[0]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scene:
+    """One side of a timber: its waste in three kinds, its lines, and the part of it to draw.
+
+    `waste` is what the step takes away, `joint_waste` the rest of its joint's, `other_waste` that
+    of other joints. `low` and `high` are its corners; they hold the rough trim where that is cut.
+    """
+
+    stick: Stick
+    face: Face
+    low: Point
+    high: Point
+    waste: tuple[Outline, ...]
+    joint_waste: tuple[Outline, ...]
+    other_waste: tuple[Outline, ...]
+    lines: tuple[Mark, ...]
+    current: tuple[Mark, ...]
+    line: Line | None
+    reading: Reading | None
+
+    @property
+    def rough(self) -> bool:
+        """Whether it reaches past the squared ends."""
+        return not self.face.is_end and self.low[0] < self.stick.start.nm
+
+
+def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None) -> Scene:
+    """The side of a timber a step is done on, or any other side; `reading` is the one in use."""
+    own = layout.feature(step.feature)
+    shapes = _shapes(layout, own, face) if own else ()
+    deciding = tuple(shape for shape in shapes if step.line in shape.lines) if step.line else ()
+    marks = _marks(shapes)
+    line = _line(own, step)
+    view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
+    low, high = _corners(layout.stick, view, shapes)
+    return Scene(
+        stick=layout.stick,
+        face=face,
+        low=low,
+        high=high,
+        waste=deciding or shapes,
+        joint_waste=tuple(shape for shape in shapes if shape not in deciding) if deciding else (),
+        other_waste=tuple(
+            shape
+            for feature in layout.features
+            if feature is not own
+            for shape in _shapes(layout, feature, face)
+        ),
+        lines=tuple(mark for mark in marks if mark.line != step.line),
+        current=tuple(mark for mark in marks if mark.line == step.line)
+        or _stated(line, view, step),
+        line=line,
+        reading=reading or next(iter(step.readings), None),
+    )
+
+
+def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]:
+    """The waste on a side; a cut that takes the whole side leaves nothing on it to draw."""
+    found = outlines(feature, layout.stick, face)
+    return tuple(shape for shape in found if any(shape.lines))
+
+
+def _line(feature: Feature | None, step: Step) -> Line | None:
+    lines = feature.lines if feature else ()
+    return next((line for line in lines if line.id == step.line), None)
+
+
+def _corners(stick: Stick, view: FaceView, shapes: tuple[Outline, ...]) -> tuple[Point, Point]:
+    """The corners of the side; the rough trim belongs to it where nothing else is taken away."""
+    if view.face.is_end:
+        return view.low, view.high
+    start, finish = stick.start.nm, stick.finish.nm
+    inside = (start < a < finish for shape in shapes for a, _ in shape.points)
+    if shapes and not any(inside):
+        return view.low, view.high
+    return (start, view.low[1]), (finish, view.high[1])
+
+
+def _marks(shapes: Iterable[Outline]) -> tuple[Mark, ...]:
+    """The lines round some waste; pieces of one line on the same course are struck as one."""
+    found: dict[tuple[str, int | None, int | None], Mark] = {}
+    for shape in shapes:
+        for start, end, line in shape.edges():
+            if line is None:
+                continue
+            mark = Mark(line, min(start, end), max(start, end), _inward(shape, start, end))
+            course = _course(mark)
+            found[course] = _joined(found[course], mark) if course in found else mark
+    return tuple(found.values())
+
+
+def _course(mark: Mark) -> tuple[str, int | None, int | None]:
+    (a, b), (c, d) = mark.start, mark.end
+    return mark.line, a if a == c else None, b if b == d else None
+
+
+def _joined(one: Mark, other: Mark) -> Mark:
+    return Mark(one.line, min(one.start, other.start), max(one.end, other.end), one.waste)
+
+
+def _inward(shape: Outline, start: Point, end: Point) -> Point:
+    """The step from an edge into its shape, along the one axis that leads away from it most."""
+    count = len(shape.points)
+    a, b = (
+        2 * sum(point[axis] for point in shape.points) - count * (start[axis] + end[axis])
+        for axis in (0, 1)
+    )
+    along = abs(end[0] - start[0]) > abs(end[1] - start[1])
+    return (0, _sign(b)) if along else (_sign(a), 0)
+
+
+def _sign(number: int) -> int:
+    return (number > 0) - (number < 0)
+
+
+def _stated(line: Line | None, view: FaceView, step: Step) -> tuple[Mark, ...]:
+    """A line that bounds no waste: square across the side its step names, or in from an edge."""
+    if line is None or line.axis is None or view.face not in step.faces or view.face.is_end:
+        return ()
+    (a, b), (c, d), at = view.low, view.high, line.at.nm
+    if line.axis is Axis.ALONG:
+        return (Mark(line.id, (at, b), (at, d), (0, 0)),)
+    if line.axis is axis_from(view.face):
+        return ()
+    return (Mark(line.id, (a, at), (c, at), (0, 0)),)
+
+
+def turned(drawn: Scene) -> Scene:
+    """The same side with its two readings exchanged."""
+    return replace(
+        drawn,
+        low=_swap(drawn.low),
+        high=_swap(drawn.high),
+        waste=_turned_shapes(drawn.waste),
+        joint_waste=_turned_shapes(drawn.joint_waste),
+        other_waste=_turned_shapes(drawn.other_waste),
+        lines=_turned_marks(drawn.lines),
+        current=_turned_marks(drawn.current),
+    )
+
+
+def _swap(point: Point) -> Point:
+    return point[1], point[0]
+
+
+def _turned_shapes(shapes: tuple[Outline, ...]) -> tuple[Outline, ...]:
+    return tuple(Outline(tuple(map(_swap, shape.points)), shape.lines) for shape in shapes)
+
+
+def _turned_marks(marks: tuple[Mark, ...]) -> tuple[Mark, ...]:
+    return tuple(
+        Mark(mark.line, _swap(mark.start), _swap(mark.end), _swap(mark.waste)) for mark in marks
+    )

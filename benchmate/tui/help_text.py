@@ -1,0 +1,35 @@
+"""What the help says: the keys from their table, and the words the screen uses."""
+
+from __future__ import annotations
+
+from benchmate.tui.keys import KEYS
+from benchmate.tui.words import Saying
+
+WORDS = (
+    ("arris", "the shared edge of the two reference faces; everything is measured from it"),
+    ("from", "what to hook on or measure from, and which way to go from there"),
+    ("on", "the faces and end grain the line is struck on"),
+    ("waste", "the side of the line that goes; hatched in the drawing"),
+    ("relief", "a narrow edge of a tenon cut back so that it is hidden or clears"),
+    ("relish", "the wood left between a mortise and the end of its timber"),
+    ("+ or -", "behind a figure: the true length is a little more, or less, than shown"),
+    ("again", "a ticked mark that no longer reads as it did: look at it again, then tick it anew"),
+)
+
+CAUTION = (
+    "benchmate checks arithmetic and sequence, not strength. Sizes, notches and pegs that carry "
+    "load are for local code and a licensed engineer."
+)
+
+
+def help_sayings() -> tuple[Saying, ...]:
+    """The help, line by line."""
+    return (
+        Saying(label="", text="Keys", strong=True),
+        *(Saying(label=key.shown, text=key.help) for key in KEYS),
+        Saying(label="", text=" "),
+        Saying(label="", text="Words", strong=True),
+        *(Saying(label=word, text=meaning) for word, meaning in WORDS),
+        Saying(label="", text=" "),
+        Saying(label="", text=CAUTION, warning=True),
+    )

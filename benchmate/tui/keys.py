@@ -1,0 +1,119 @@
+"""The one table of keys: bindings, footer, help and README are all made from it."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Key:
+    """One thing a key does: `keys` in the toolkit's names, `shown` as a framer reads them.
+
+    `label` is the word in the footer, empty for keys that are not shown there.
+    """
+
+    id: str
+    keys: tuple[str, ...]
+    shown: str
+    label: str
+    help: str
+
+
+KEYS: tuple[Key, ...] = (
+    Key(
+        id="tick",
+        keys=("space",),
+        shown="space",
+        label="tick",
+        help="Tick the step and go on to the next open one",
+    ),
+    Key(
+        id="undo",
+        keys=("backspace", "u"),
+        shown="u",
+        label="undo",
+        help="Take the last tick or size back (backspace too)",
+    ),
+    Key(
+        id="move",
+        keys=(),
+        shown="↑↓",
+        label="move",
+        help="Move; j and k too, page up and down, home and end",
+    ),
+    Key(
+        id="find",
+        keys=("slash",),
+        shown="/",
+        label="find",
+        help="Find a timber, a mark, a level or a length",
+    ),
+    Key(
+        id="open",
+        keys=("enter",),
+        shown="enter",
+        label="open",
+        help="Open a timber, or read a step in full",
+    ),
+    Key(
+        id="measure",
+        keys=("m",),
+        shown="m",
+        label="size",
+        help="Type what the stick or the tenon really measures",
+    ),
+    Key(
+        id="pane",
+        keys=("tab",),
+        shown="tab",
+        label="timbers",
+        help="Go between the timbers and the steps",
+    ),
+    Key(
+        id="face",
+        keys=("f",),
+        shown="f",
+        label="face",
+        help="Turn the drawing to the next face, then to the end grain",
+    ),
+    Key(
+        id="next",
+        keys=("n",),
+        shown="n",
+        label="next",
+        help="Go to the next open step",
+    ),
+    Key(
+        id="swap",
+        keys=("s",),
+        shown="s",
+        label="from",
+        help="Swap which comes first: from the shoulder, or from the squared end",
+    ),
+    Key(
+        id="untick",
+        keys=("x",),
+        shown="x",
+        label="",
+        help="Take this step's tick off",
+    ),
+    Key(
+        id="take-over",
+        keys=("t",),
+        shown="t",
+        label="",
+        help="Take over a project that is open somewhere else",
+    ),
+    Key(
+        id="help",
+        keys=("question_mark", "f1"),
+        shown="?",
+        label="help",
+        help="Show the keys and the words",
+    ),
+    Key(
+        id="quit",
+        keys=("q", "ctrl+q"),
+        shown="q",
+        label="quit",
+        help="Quit; every tick is already kept",
+    ),
+)

@@ -1,0 +1,1 @@
+"""The panes of the bench screen: the figure, the words, the drawing."""

@@ -1,0 +1,1 @@
+"""The screens: the bench itself, and what opens over it."""

@@ -1,0 +1,141 @@
+"""Typing real sizes: the fields, and what they would move, before anything is accepted."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, ClassVar
+
+from textual import on
+from textual.binding import Binding, BindingType
+from textual.containers import Vertical
+from textual.screen import ModalScreen
+from textual.widgets import Input
+
+from benchmate.tui.line_list import LineList
+from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
+from benchmate.tui.panes.label import PlainLabel
+from benchmate.tui.rows import Row
+from benchmate.tui.text import wrap
+from benchmate.workbench.actions import Sizes
+
+if TYPE_CHECKING:
+    from textual import events
+    from textual.app import ComposeResult
+
+    from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.sizes_form import SizesForm, Typed
+
+
+NARROWEST = 20
+"""Cells the effect is wrapped to before the pane has been given its size."""
+
+
+class SizesScreen(ModalScreen[Sizes | None]):
+    """The real sizes at one place. Gives the sizes typed, or None if nothing is to change."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape,ctrl+g", "leave", "Leave as it was", show=False),
+        Binding("down", "app.focus_next", "Next field", show=False),
+        Binding("up", "app.focus_previous", "Field before", show=False),
+        Binding("pageup", "scroll(-1)", "Effects up", show=False),
+        Binding("pagedown", "scroll(1)", "Effects down", show=False),
+    ]
+
+    def __init__(self, form: SizesForm, glyphs: Glyphs) -> None:
+        super().__init__()
+        self._form = form
+        self._header = HeaderLine(glyphs=glyphs, id="sizes-title")
+        self._effect = LineList(on_move=_no_move, glyphs=glyphs, empty="", id="sizes-effect")
+        self._effect.can_focus = False
+        self._footer = FooterLine(id="sizes-footer")
+        self._typed: Typed | None = None
+        self._lines: tuple[str, ...] = ()
+
+    def compose(self) -> ComposeResult:
+        """Title, fields, effect, keys."""
+        with Vertical(id="sizes"):
+            yield self._header
+            for blank in self._form.blanks():
+                drawn = self._form.drawn_text(blank)
+                yield PlainLabel(f"{blank.label}  (as drawn {drawn})", classes="field-label")
+                yield Input(
+                    value=blank.text, placeholder="as drawn", compact=True, id=f"size-{blank.id}"
+                )
+            yield self._effect
+            yield self._footer
+
+    def on_mount(self) -> None:
+        """Start in the field the step asks for."""
+        self._header.show((Part(text=f" {self._form.title} ", strong=True),))
+        self._footer.show(
+            (
+                Hint(key="enter", label="accept", action="accept"),
+                Hint(key="tab ↓", label="next field", action="app.focus_next"),
+            ),
+            (Hint(key="esc ctrl+g", label="leave as it was", action="leave"),),
+        )
+        self.query_one(f"#size-{self._form.first}", Input).focus()
+        self._weigh()
+
+    @on(Input.Changed)
+    def _changed(self) -> None:
+        self._weigh()
+
+    @on(Input.Submitted)
+    def _submitted(self) -> None:
+        self.action_accept()
+
+    @on(FooterLine.Pressed)
+    async def _pressed(self, event: FooterLine.Pressed) -> None:
+        await self.run_action(event.action)
+
+    def on_resize(self, _event: events.Resize) -> None:
+        """Wrap the effect anew."""
+        self._weigh()
+
+    def action_accept(self) -> None:
+        """Keep the sizes, if they can be read; with nothing changed, just leave."""
+        typed = self._read()
+        if typed.sizes is None:
+            self.query_one(f"#size-{typed.field}", Input).focus()
+            return
+        self.dismiss(typed.sizes if typed.changed else None)
+
+    def action_leave(self) -> None:
+        """Change nothing."""
+        self.dismiss(None)
+
+    def action_scroll(self, pages: int) -> None:
+        """Page through the effect without leaving the field."""
+        self._effect.action_page(pages)
+
+    def _read(self) -> Typed:
+        fields = self.query(Input)
+        return self._form.read(
+            {(field.id or "").removeprefix("size-"): field.value for field in fields}
+        )
+
+    def _weigh(self) -> None:
+        """Show what the sizes typed so far would do."""
+        typed = self._read()
+        if typed != self._typed:
+            self._typed = typed
+            self._lines = self._effect_of(typed)
+        width = max(self._effect.scrollable_content_region.width - 4, NARROWEST)
+        rows = [
+            Row(text=text if not place else f"  {text}", bold=line.startswith("STOP"))
+            for line in self._lines
+            for place, text in enumerate(wrap(line, width))
+        ]
+        rows += [Row(text=line) for line in typed.excerpt.splitlines()]
+        self._effect.show(tuple(rows), 0)
+
+    def _effect_of(self, typed: Typed) -> tuple[str, ...]:
+        if typed.sizes is None:
+            return (typed.problem,)
+        if not typed.changed:
+            return ("Type a size; what it moves shows here before it is accepted.",)
+        return self._form.effect(typed.sizes)
+
+
+def _no_move(_index: int) -> None:
+    """The effect list follows the fields; its own cursor means nothing."""

@@ -1,0 +1,167 @@
+"""The form for real sizes: what may be typed at a step, and what it would do.
+
+No widget is touched here: the sizes screen shows what the form says.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from benchmate.measure.reading import LengthError, read_length
+from benchmate.measure.tolerance import LARGEST_SECTION
+from benchmate.model.directions import Face
+from benchmate.model.feature import Asks
+from benchmate.model.findings import Severity
+from benchmate.model.progress import AsCut, Measured
+from benchmate.workbench.actions import Sizes
+
+if TYPE_CHECKING:
+    from benchmate.layout.step import Step
+    from benchmate.measure.length import Length
+    from benchmate.workbench.bench import Bench
+    from benchmate.workbench.ripple import Moved, Ripple
+
+MOST_SHOWN = 40
+"""Moved figures listed before the rest are only counted."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Blank:
+    """One field: its id, what to measure, the size as drawn, and what is kept now."""
+
+    id: str
+    label: str
+    drawn: Length
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Typed:
+    """What a filled-in form comes to: the sizes, or the first thing wrong with it."""
+
+    sizes: Sizes | None
+    field: str = ""
+    problem: str = ""
+    excerpt: str = ""
+    changed: bool = False
+
+
+class SizesForm:
+    """The real sizes that can be typed at one step of one timber."""
+
+    def __init__(self, bench: Bench, timber: str, step: Step) -> None:
+        self._bench = bench
+        self._timber = timber
+        self._walk = bench.walk(timber)
+        self._feature = self._walk.layout.feature(step.feature)
+        self.kept = bench.sizes(timber, step)
+        self.first = "thickness" if step.asks is Asks.TENON else "first"
+
+    @property
+    def title(self) -> str:
+        """What is measured where."""
+        where = self._feature.title if self._feature and self._feature.place else "the whole stick"
+        return f"{self._walk.timber.name}, {where}: what it really measures"
+
+    def blanks(self) -> tuple[Blank, ...]:
+        """The fields: two depths of the section, and a tenon's three sizes."""
+        return (*self._section_blanks(), *self._tenon_blanks())
+
+    def _section_blanks(self) -> tuple[Blank, ...]:
+        stick, measured = self._walk.layout.stick, self.kept.measured
+        sides = (
+            ("first", Face.FIRST, stick.nominal.first, measured.first),
+            ("second", Face.SECOND, stick.nominal.second, measured.second),
+        )
+        return tuple(
+            Blank(
+                id=name,
+                label=f"{stick.pose.words(face)} to {stick.pose.words(face.opposite)}",
+                drawn=drawn,
+                text=self._text(kept),
+            )
+            for name, face, drawn, kept in sides
+        )
+
+    def _tenon_blanks(self) -> tuple[Blank, ...]:
+        if self._feature is None or self.kept.as_cut is None:
+            return ()
+        return tuple(
+            Blank(
+                id=name,
+                label=f"tenon {name}, as cut",
+                drawn=laid_out,
+                text=self._text(self.kept.as_cut.get(name)),
+            )
+            for name, laid_out in self._feature.sizes
+        )
+
+    def _text(self, size: Length | None) -> str:
+        return "" if size is None else size.exact_text()
+
+    def drawn_text(self, blank: Blank) -> str:
+        """A field's size as drawn, on the tape."""
+        return self._walk.tape.text(blank.drawn)
+
+    def read(self, texts: dict[str, str]) -> Typed:
+        """Read what was typed; an empty field is as drawn."""
+        sizes: dict[str, Length | None] = {}
+        for blank in self.blanks():
+            try:
+                sizes[blank.id] = self._size(texts.get(blank.id, ""))
+            except LengthError as error:
+                problem = f"{blank.label}: {error}"
+                return Typed(sizes=None, field=blank.id, problem=problem, excerpt=error.excerpt())
+            except ValueError as error:
+                return Typed(sizes=None, field=blank.id, problem=f"{blank.label}: {error}")
+        return self._typed(sizes)
+
+    def _typed(self, sizes: dict[str, Length | None]) -> Typed:
+        measured = Measured(first=sizes["first"], second=sizes["second"])
+        as_cut = None
+        if self.kept.as_cut is not None:
+            as_cut = AsCut(**{name: sizes[name] for name in ("thickness", "width", "length")})
+        typed = Sizes(place=self.kept.place, measured=measured, as_cut=as_cut)
+        return Typed(sizes=typed, changed=typed != self.kept)
+
+    def _size(self, text: str) -> Length | None:
+        if not text.strip():
+            return None
+        bare = self._bench.project.bare
+        size = read_length(text, bare=bare, most=LARGEST_SECTION, exact=True)
+        if not size:
+            raise ValueError("must be more than nothing; leave it empty to keep the size as drawn")
+        return size
+
+    def effect(self, sizes: Sizes) -> tuple[str, ...]:
+        """What the sizes would do, a line each, the most serious first."""
+        return effect_lines(self._bench, self._bench.try_sizes(self._timber, sizes))
+
+
+def effect_lines(bench: Bench, ripple: Ripple) -> tuple[str, ...]:
+    """A ripple in words: stops, then ticked steps that move, then the rest."""
+    lines = [
+        f"STOP: {finding.message}. To mend it: {finding.remedy}."
+        for finding in ripple.findings
+        if finding.severity is Severity.STOP
+    ]
+    if not ripple.moved:
+        return (*lines, "No mark moves.")
+    moved = sorted(ripple.moved, key=lambda each: not each.ticked)
+    if ripple.ticked:
+        lines.append(f"{ripple.ticked} figures already ticked change: look at those marks again.")
+    lines += [_moved_text(bench, each) for each in moved[:MOST_SHOWN]]
+    if len(moved) > MOST_SHOWN:
+        lines.append(f"and {len(moved) - MOST_SHOWN} more")
+    return tuple(lines)
+
+
+def _moved_text(bench: Bench, moved: Moved) -> str:
+    tape = bench.project.tape
+    name = bench.walk(moved.timber).timber.name
+    ticked = " (ticked)" if moved.ticked else ""
+    return (
+        f"{name}, {moved.title[0].lower()}{moved.title[1:]}{ticked}: "
+        f"{tape.text(moved.before)} becomes {tape.text(moved.after)} {moved.words}"
+    )

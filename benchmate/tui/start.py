@@ -1,0 +1,43 @@
+"""Starting the full-screen program, and what is printed when it ends."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import sys
+
+SMALLEST = (60, 16)
+"""Columns and rows below which the figure, its words and the steps no longer fit."""
+
+
+def _settle_colours() -> None:
+    """Make NO_COLOR mean what the convention says; Textual reads both names when it is imported.
+
+    An empty NO_COLOR is as good as none. A set one goes with the terminal's own colours, as only
+    with those does Textual ask for no colour at all.
+    """
+    if os.environ.get("NO_COLOR"):
+        os.environ["TEXTUAL_THEME"] = "ansi-dark"
+    else:
+        os.environ.pop("NO_COLOR", None)
+
+
+def run(project: str) -> int:
+    """Run the companion on a project and return the exit status."""
+    width, height = shutil.get_terminal_size()
+    if (width, height) < (1, 1) or width < SMALLEST[0] or height < SMALLEST[1]:
+        print(  # noqa: T201 - no screen to say it on
+            f"benchmate: this window is {width} x {height}; make it at least "
+            f"{SMALLEST[0]} x {SMALLEST[1]}",
+            file=sys.stderr,
+        )
+        return 2
+    _settle_colours()
+    from benchmate.tui.app import BenchmateApp  # noqa: PLC0415 - after the checks that need no screen
+    from benchmate.tui.glyphs import choose  # noqa: PLC0415
+
+    app = BenchmateApp(project, choose(sys.stderr.encoding, os.environ))
+    app.run()
+    if app.farewell:
+        print(f"benchmate: {app.farewell}", file=sys.stderr)  # noqa: T201 - the terminal is back
+    return app.return_code or 0

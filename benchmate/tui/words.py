@@ -1,0 +1,87 @@
+"""A step in words: what to hook on, where it goes, which side is waste, and why."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from benchmate.layout.standing import State
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from benchmate.layout.step import Step
+    from benchmate.workbench.walk import Walk
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Saying:
+    """One labelled sentence. A warning stands out without colour too."""
+
+    label: str
+    text: str
+    strong: bool = False
+    warning: bool = False
+
+
+def sayings(walk: Walk, place: int, *, swapped: bool, withheld: str) -> tuple[Saying, ...]:
+    """What to say about a step, the most needed first, so that a short pane cuts the least."""
+    found = [*_state(walk, place)]
+    if withheld:
+        found.append(Saying(label="stop", text=withheld, warning=True))
+    else:
+        found += _figures(walk, place, swapped=swapped)
+    return (*found, *_rest(walk, place))
+
+
+def _state(walk: Walk, place: int) -> Iterator[Saying]:
+    step, standing = walk.steps[place], walk.standings[place]
+    yield Saying(label="", text=step.title, strong=True)
+    if standing.state is State.LOOK_AGAIN:
+        yield Saying(label="again", text=f"{standing.changed}: look again", warning=True)
+
+
+def _figures(walk: Walk, place: int, *, swapped: bool) -> Iterator[Saying]:
+    step, tape = walk.steps[place], walk.tape
+    readings = walk.readings(step, swapped=swapped)
+    if readings:
+        first = readings[0]
+        yield Saying(label="from", text=f"the {first.hook}, {first.way}", strong=True)
+    if step.on:
+        yield Saying(label="on", text=step.on)
+    if step.waste:
+        yield Saying(label="waste", text=step.waste, strong=True)
+    if step.caution:
+        yield Saying(label="care", text=step.caution, warning=True)
+    others = [f"{tape.text(each.value)} from the {each.hook}, {each.way}" for each in readings[1:]]
+    others += [f"{tape.text(each.value)} {each.words}" for each in step.beside]
+    if others:
+        yield Saying(label="also", text="; ".join(others))
+    yield from _measured(walk, step)
+
+
+def _measured(walk: Walk, step: Step) -> Iterator[Saying]:
+    """What the stick measures here, where that is not what was drawn."""
+    feature = walk.layout.feature(step.feature)
+    stick, tape = walk.layout.stick, walk.tape
+    real = stick.section(*(feature.place if feature else ()))
+    if real == stick.nominal:
+        return
+    shown, drawn = (
+        f"{tape.text(section.first)} by {tape.text(section.second)}"
+        for section in (real, stick.nominal)
+    )
+    yield Saying(
+        label="stick",
+        text=(
+            f"measured {shown} here, drawn {drawn}; the lines still come from the reference faces"
+        ),
+    )
+
+
+def _rest(walk: Walk, place: int) -> Iterator[Saying]:
+    step, standing = walk.steps[place], walk.standings[place]
+    yield Saying(label="why", text=step.why)
+    if standing.tick is not None:
+        at = standing.tick.at.astimezone()
+        yield Saying(label="ticked", text=f"{at:%Y-%m-%d %H:%M}")

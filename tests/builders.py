@@ -1,0 +1,160 @@
+"""Small frames for the engine's tests, each part in the words of a project file."""
+
+from collections.abc import Mapping
+
+from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.chamfer.record import Chamfer
+from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.layout.step import Step
+from benchmate.measure.length import Length
+from benchmate.measure.reading import read_length
+from benchmate.model.feature import Line
+from benchmate.model.findings import Finding
+from benchmate.model.progress import AsCut, Measured
+from benchmate.model.project import Project, Timber
+from benchmate.model.work import Work
+
+Part = Timber | Work
+
+
+def length(text: str) -> Length:
+    """A length as a framer writes it, below zero allowed."""
+    return read_length(text, negative=True)
+
+
+def timber(timber_id: str, **words: object) -> Timber:
+    """A 6 x 6 post standing on its foot with its reference faces south and west."""
+    return Timber.model_validate(
+        {
+            "id": timber_id,
+            "name": timber_id.replace("-", " ").capitalize(),
+            "kind": "post",
+            "section": "6 x 6",
+            "first_face": "south",
+            "second_face": "west",
+            "reference_end": "foot",
+            "length": "7' 11",
+        }
+        | words
+    )
+
+
+def sill(**words: object) -> Timber:
+    """An 8 x 8 sill, top and south faces first, measured from its west end."""
+    return timber(
+        "sill",
+        **(
+            {
+                "kind": "sill",
+                "section": "8 x 8",
+                "first_face": "up",
+                "second_face": "south",
+                "reference_end": "west",
+                "length": "16'",
+            }
+            | words
+        ),
+    )
+
+
+def tenon(**words: object) -> PostTenon:
+    """A 2" tenon 5" long, set back 2", on the foot of a post that stands alone."""
+    return PostTenon.model_validate(
+        {
+            "id": "post-foot",
+            "family": "post tenon",
+            "timber": "post",
+            "end": "foot",
+            "length": "5",
+            "thickness": "2",
+            "set_back": "2",
+        }
+        | words
+    )
+
+
+def chamfer(**words: object) -> Chamfer:
+    """A 3/4" chamfer on the inside arris, 12" from the foot shoulder to 6" from the head's."""
+    return Chamfer.model_validate(
+        {
+            "id": "inside-chamfer",
+            "on": ["post"],
+            "arrises": ["far-far"],
+            "leg": "3/4",
+            "near_stop": {"shoulder": "foot", "distance": "12"},
+            "far_stop": {"shoulder": "head", "distance": "6"},
+        }
+        | words
+    )
+
+
+def real(
+    measured: Mapping[str, Mapping[str, str]] | None = None,
+    as_cut: Mapping[str, Mapping[str, str]] | None = None,
+) -> Real:
+    """The real sizes of one timber, by place and by tenon."""
+    return Real(
+        {place: Measured.model_validate(size) for place, size in (measured or {}).items()},
+        {part: AsCut.model_validate(size) for part, size in (as_cut or {}).items()},
+    )
+
+
+def frame(*parts: Part, real: Mapping[str, Real] | None = None, **words: object) -> Frame:
+    """A frame of these timbers and works; further words go to the project."""
+    project = Project.model_validate(
+        {
+            "name": "Test frame",
+            "timbers": [part for part in parts if isinstance(part, Timber)],
+            "works": [part for part in parts if isinstance(part, Work)],
+        }
+        | words
+    )
+    return Frame(project, real or {})
+
+
+def corners(real: Mapping[str, Real] | None = None) -> Frame:
+    """The check frame: two corner posts, one of each hand, on a sill and under a plate.
+
+    Common practice, no source: 6 x 6 posts 7' 11" between shoulders, 5" foot tenons relieved
+    1-1/4" on the outside edge, 4" head tenons in by 1/2" all round, a stopped inside chamfer.
+    """
+    parts: list[Part] = [
+        timber("post-sw", second_face="west"),
+        timber("post-se", second_face="east"),
+        sill(),
+        sill(id="plate", name="Plate", kind="plate", section="6 x 7", length="18'"),
+    ]
+    for hand, at in (("sw", "0"), ("se", "16'")):
+        foot = {"into": "sill", "at": at, "relief_reference": "1-1/4"}
+        head = {"into": "plate", "at": f"{at} + 1'", "length": "4", "all_round": "1/2"}
+        post = {"timber": f"post-{hand}"}
+        parts.append(tenon(id=f"{hand}-foot", **post, **foot))
+        parts.append(tenon(id=f"{hand}-head", end="head", **post, **head))
+    parts.append(
+        chamfer(
+            on=["post-sw", "post-se"],
+            near_stop={"shoulder": "foot", "distance": "joist depth + deck + reveal"},
+        )
+    )
+    named = {"deck": "1-1/2", "reveal": "8"}
+    return frame(*parts, real=real, lengths=named, sections={"joist": "6 x 3"})
+
+
+def line(lines: tuple[Line, ...], line_id: str) -> Line:
+    """The line with an id."""
+    return next(found for found in lines if found.id == line_id)
+
+
+def lengths(*texts: str) -> tuple[Length, ...]:
+    """Several lengths as a framer writes them."""
+    return tuple(map(length, texts))
+
+
+def read(step: Step) -> tuple[Length, ...]:
+    """A step's figures, in order."""
+    return tuple(reading.value for reading in step.readings)
+
+
+def codes(findings: tuple[Finding, ...]) -> tuple[str, ...]:
+    """The codes of findings, in order."""
+    return tuple(finding.code for finding in findings)

@@ -1,0 +1,125 @@
+"""Every finding of a post tenon: just triggered, and just not (law 7: never clamp)."""
+
+import pytest
+
+from benchmate.frame.frame import Real
+from benchmate.joinery.post_tenon.family import features
+from benchmate.joinery.post_tenon.findings import MORTISE_CHECKS, TENON_CHECKS
+from benchmate.measure.length import ZERO
+from benchmate.model.feature import Feature
+from benchmate.model.findings import Severity
+from tests.builders import codes, frame, line, real, sill, tenon, timber
+
+
+def _sides(
+    *, post: Real | None = None, receiver: Real | None = None, **words: object
+) -> tuple[Feature, Feature]:
+    joint = tenon(**({"into": "sill", "at": "4'"} | words))
+    sizes = {"post": post or real(), "sill": receiver or real()}
+    tenoned, mortised = features(joint, frame(timber("post"), sill(), joint, real=sizes))
+    return tenoned, mortised
+
+
+def test_a_sound_joint_has_no_finding() -> None:
+    """The check joint is fine on both its sides."""
+    assert [side.findings for side in _sides()] == [(), ()]
+
+
+@pytest.mark.parametrize(("stick", "found"), [("4", ()), ("3-63/64", ("tenon-cheek-outside",))])
+def test_the_far_cheek_in_the_air(stick: str, found: tuple[str, ...]) -> None:
+    """A far cheek at 4" needs a stick of 4" there; 1/64" less is a finding."""
+    tenoned, _ = _sides(post=real({"foot-tenon": {"first": stick}}))
+    assert codes(tenoned.findings) == found
+
+
+@pytest.mark.parametrize(("far", "found"), [("2-63/64", ()), ("3", ("tenon-relief-too-wide",))])
+def test_reliefs_that_take_the_whole_tenon(far: str, found: tuple[str, ...]) -> None:
+    """3" off either edge of 6" leaves nothing; 1/64" left is still a tenon."""
+    tenoned, _ = _sides(relief_reference="3", relief_far=far)
+    assert codes(tenoned.findings) == found
+
+
+@pytest.mark.parametrize(("stick", "found"), [("5", ()), ("4-63/64", ("tenon-edge-outside",))])
+def test_the_far_relief_line_in_the_air(stick: str, found: tuple[str, ...]) -> None:
+    """A far relief line at 5" needs a stick of 5" there."""
+    tenoned, _ = _sides(post=real({"foot-tenon": {"second": stick}}), relief_far="1")
+    assert codes(tenoned.findings) == found
+
+
+@pytest.mark.parametrize(("long", "found"), [("7-55/64", ()), ("7-7/8", ("mortise-through",))])
+def test_a_mortise_through_the_far_face(long: str, found: tuple[str, ...]) -> None:
+    """With 1/8" of clearance in an 8" sill, a tenon of 7-7/8" comes out."""
+    _, mortised = _sides(length=long)
+    assert codes(mortised.findings) == found
+
+
+def test_a_mortise_through_a_thin_stick_keeps_its_true_bottom() -> None:
+    """The reading of the bottom is not held at the far face: it lies outside the stick."""
+    _, mortised = _sides(receiver=real({"all": {"first": "5"}}))
+    assert codes(mortised.findings) == ("mortise-through",)
+    assert line(mortised.lines, "depth").at > line(mortised.lines, "far-side").at
+    assert line(mortised.lines, "depth").beside[1].value < ZERO
+
+
+@pytest.mark.parametrize(
+    ("at", "found"),
+    [
+        ("0", ()),
+        ("- 1/64", ("mortise-off-the-end",)),
+        ("15' 6", ()),
+        ("15' 6 + 1/64", ("mortise-off-the-end",)),
+    ],
+)
+def test_a_mortise_off_either_end(at: str, found: tuple[str, ...]) -> None:
+    """A 6" mortise fits from 0 to 15' 6" of a 16' sill, and no further."""
+    _, mortised = _sides(at=at.replace("- ", "-"))
+    assert codes(mortised.findings) == found
+
+
+@pytest.mark.parametrize(
+    ("inset", "found"),
+    [
+        ("-2", ()),
+        ("-2 - 1/64", ("mortise-outside",)),
+        ("4", ()),
+        ("4 + 1/64", ("mortise-outside",)),
+    ],
+)
+def test_a_side_of_the_mortise_in_the_air(inset: str, found: tuple[str, ...]) -> None:
+    """Cheeks at 2" and 4" of an 8" sill may stand up to 2" out and 4" in."""
+    _, mortised = _sides(inset=inset)
+    assert codes(mortised.findings) == found
+
+
+def test_a_wide_tenon_as_cut_can_put_its_mortise_outside() -> None:
+    """The as-cut size is believed, and what it does to the receiver is said."""
+    post = real(as_cut={"foot-tenon": {"thickness": "6-1/64"}})
+    _, mortised = _sides(post=post)
+    assert codes(mortised.findings) == ("mortise-outside",)
+
+
+def test_every_finding_stops_and_names_its_timber_and_remedy() -> None:
+    """A finding says on which timber and feature, and what to do about it."""
+    small = real({"foot-tenon": {"first": "3", "second": "3"}})
+    sides = _sides(
+        post=small, at="-1'", inset="-3", relief_reference="5", relief_far="2", length="9"
+    )
+    for side in sides:
+        for finding in side.findings:
+            assert finding.severity is Severity.STOP
+            assert (finding.timber, finding.feature) == (side.timber, side.id)
+            assert finding.message
+            assert finding.remedy
+    checks = [len(side.findings) for side in sides]
+    assert checks == [len(TENON_CHECKS), len(MORTISE_CHECKS)]
+
+
+def test_findings_speak_the_project_s_tape() -> None:
+    """In a millimetre project a finding's figures are millimetres."""
+    joint = tenon(length="127 mm", thickness="51 mm", set_back="51 mm")
+    post = timber("post", section="100 x 100 mm")
+    built = frame(post, joint, units="mm", graduation="1 mm")
+    (tenoned,) = features(joint, built)
+    (finding,) = tenoned.findings
+    assert "102 mm" in finding.message
+    assert "100 mm" in finding.message

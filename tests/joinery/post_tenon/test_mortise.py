@@ -1,0 +1,195 @@
+"""The mortise is where its tenon goes, whichever way the two timbers stand."""
+
+import pytest
+from hypothesis import given, settings
+
+from benchmate.frame.frame import Frame
+from benchmate.joinery.post_tenon.family import features
+from benchmate.joinery.post_tenon.mortise import MortiseShape, mortise_shape
+from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.post_tenon.shape import meeting, shape
+from benchmate.measure.length import ZERO, Length
+from benchmate.model.directions import Face
+from benchmate.model.feature import Feature
+from benchmate.model.solids import Axis
+from tests.builders import corners, frame, length, line, real, sill, tenon, timber
+from tests.corner import Corner, corner
+from tests.space import TOWARDS
+
+
+@settings(max_examples=400)
+@given(corner())
+def test_every_mortise_is_its_tenon_and_the_clearance(case: Corner) -> None:
+    """Law 3: one joint, two timbers; in the building the mortise is the tenon, and deeper."""
+    clearance = case.joint.bottom_clearance or ZERO
+    assert case.mortise_in_building() == case.tenon_in_building(beyond=clearance.nm)
+
+
+@settings(max_examples=100)
+@given(corner())
+def test_the_mortise_is_entered_from_the_side_the_post_stands_on(case: Corner) -> None:
+    """The face a mortise is cut in looks against the way its tenon goes in."""
+    axis, sense = TOWARDS[case.end]
+    _, mortised = case.sides
+    (entry,) = line(mortised.lines, "depth").faces
+    looks = case.frame.stick("receiver").pose.direction(entry)
+    assert TOWARDS[looks.word] == (axis, -sense)
+
+
+def _mortise(built: Frame, work: str) -> MortiseShape:
+    joint = next(found for found in built.project.works if found.id == work)
+    assert isinstance(joint, PostTenon)
+    met = meeting(joint, built)
+    assert met is not None
+    assert joint.into is not None
+    own = joint.bottom_clearance
+    clearance = built.project.shop.bottom_clearance if own is None else own
+    receiver = built.stick(joint.into)
+    return mortise_shape(joint.mortise, shape(joint, built), met, receiver, clearance)
+
+
+def _feature(built: Frame, work: str) -> Feature:
+    joint = next(found for found in built.project.works if found.id == work)
+    assert isinstance(joint, PostTenon)
+    return features(joint, built)[1]
+
+
+def test_the_relief_as_cut_puts_the_mortise_in_from_the_end() -> None:
+    """Common practice, no source: cut back 1-1/4", it starts there and runs 4-3/4"."""
+    for size in (real(), real(as_cut={"foot-tenon": {"width": "4-3/4"}})):
+        cut = _mortise(corners({"post-sw": size}), "sw-foot")
+        assert cut.along == (length("1-1/4"), length("6"))
+        assert cut.relish == (length("1-1/4"), Face.REFERENCE_END)
+
+
+def test_the_other_corner_s_mortise_lies_in_from_the_other_end() -> None:
+    """Common practice, no source: at the east end 1-1/4" is left to the far end."""
+    cut = _mortise(corners(), "se-foot")
+    assert cut.along == (length("15' 6"), length("15' 10-3/4"))
+    assert cut.relish == (length("1-1/4"), Face.FAR_END)
+
+
+@pytest.mark.parametrize(
+    ("size", "typed", "along", "across", "depth"),
+    [
+        ("width", "4-11/16", ("1-1/4", "5-15/16"), ("2", "4"), "5-1/8"),
+        ("thickness", "1-15/16", ("1-1/4", "6"), ("2", "3-15/16"), "5-1/8"),
+        ("length", "4-7/8", ("1-1/4", "6"), ("2", "4"), "5"),
+    ],
+)
+def test_as_cut_resizes_the_mortise_and_holds_the_reference_side(
+    size: str, typed: str, along: tuple[str, str], across: tuple[str, str], depth: str
+) -> None:
+    """Law 5: as cut beats as drawn, and the side held is the one the tenon is measured from."""
+    built = corners({"post-sw": real(as_cut={"foot-tenon": {size: typed}})})
+    cut = _mortise(built, "sw-foot")
+    assert cut.along == (length(along[0]), length(along[1]))
+    assert cut.across == (length(across[0]), length(across[1]))
+    assert cut.depth == length(depth)
+
+
+@pytest.mark.parametrize(
+    ("size", "typed", "drawn", "lines"),
+    [
+        ("width", "4-11/16", "4-3/4", ("start", "finish")),
+        ("thickness", "1-15/16", "2", ("near-side", "far-side")),
+        ("length", "4-7/8", "5", ("depth",)),
+    ],
+)
+def test_the_mortise_says_what_it_follows(
+    size: str, typed: str, drawn: str, lines: tuple[str, ...]
+) -> None:
+    """Law 5: an as-cut size says so on the steps of the mortise it changes, and on no others."""
+    built = corners({"post-sw": real(as_cut={"foot-tenon": {size: typed}})})
+    told = {found.id for found in _feature(built, "sw-foot").lines if f'{typed}"' in found.why}
+    assert told == set(lines)
+    assert all(f'{drawn}"' in line(_feature(built, "sw-foot").lines, each).why for each in lines)
+
+
+def test_a_mortise_from_the_far_face_reads_its_bottom_from_the_reference_face() -> None:
+    """A 2" pocket on the far side of an 8" timber: a line at 6" (FF-joist, trade.md 7.5 row 36)."""
+    post = timber("post", reference_end="head")
+    built = frame(
+        post,
+        sill(),
+        tenon(end="head", into="sill", at="4'", length="2", bottom_clearance="0"),
+    )
+    feature = _feature(built, "post-foot")
+    depth = line(feature.lines, "depth")
+    assert depth.faces == (Face.FAR_FIRST,)
+    assert depth.at == length("6")
+    assert depth.readings[0].value == length("2")
+    (cut,) = feature.cuts
+    inside = (length("4' 1").nm, length("3").nm)
+    assert cut.takes(inside[0], length("6").nm, inside[1])
+    assert not cut.takes(inside[0], length("6").nm - 1, inside[1])
+
+
+def test_an_oversize_receiver_deepens_only_what_its_far_face_bounds() -> None:
+    """Law 2: a mortise entered from the far face keeps its depth, and its bottom reads deeper."""
+    built = frame(
+        timber("post"),
+        sill(),
+        tenon(end="head", into="sill", at="4'", length="2", bottom_clearance="0"),
+        real={"sill": real({"post-foot-mortise": {"first": "8-1/4"}})},
+    )
+    cut = _mortise(built, "post-foot")
+    assert (cut.depth, cut.real_into) == (length("2"), length("8-1/4"))
+    feature = _feature(built, "post-foot")
+    assert line(feature.lines, "depth").at == length("6-1/4")
+    assert line(feature.lines, "near-side").at == length("2")
+
+
+def test_the_clearance_is_the_joint_s_own_or_else_the_shop_s() -> None:
+    """A joint may say how much deeper its mortise is; otherwise the shop's practice counts."""
+    parts = (timber("post"), sill())
+    stands = {"into": "sill", "at": "4'"}
+    shop = {"bottom_clearance": "1/4"}
+    depths = [
+        line(_feature(frame(*parts, joint, shop=shop), "post-foot").lines, "depth")
+        for joint in (tenon(**stands), tenon(**stands, bottom_clearance="0"))
+    ]
+    assert [found.at for found in depths] == [length("5-1/4"), length("5")]
+
+
+def test_the_waste_of_a_mortise_is_between_its_lines() -> None:
+    """Law 4: the mortise is one box, open at its entry, and its lines bound it."""
+    feature = _feature(corners(), "sw-foot")
+    (cut,) = feature.cuts
+    middle = [length("3").nm, 0, length("3").nm]
+    assert cut.takes(middle[0], middle[1], middle[2])
+    edges = {"start": (0, -1), "finish": (0, 1), "near-side": (2, -1), "far-side": (2, 1)}
+    for name, (axis, out) in edges.items():
+        at = middle.copy()
+        at[axis] = line(feature.lines, name).at.nm
+        assert cut.takes(at[0], at[1], at[2])
+        at[axis] += out
+        assert not cut.takes(at[0], at[1], at[2])
+    assert line(feature.lines, "depth").axis is Axis.FIRST
+
+
+def test_what_is_left_below_a_mortise_is_measured_from_the_real_stick() -> None:
+    """A thicker sill leaves more wood below; the depth itself holds."""
+    sills = (real(), real({"all": {"first": "8-1/4"}}))
+    cuts = [_mortise(corners({"sill": size}), "sw-foot") for size in sills]
+    assert [cut.left_below for cut in cuts] == [length("2-7/8"), length("3-1/8")]
+    assert {cut.bottom for cut in cuts} == {length("5-1/8")}
+
+
+def test_every_task_of_a_mortise_is_done_at_its_entry_or_to_the_stick() -> None:
+    """Knife, bore and pare name the entry face; measuring belongs to the whole stick."""
+    tasks = {task.id: task.faces for task in _feature(corners(), "sw-head").tasks}
+    assert tasks == {
+        "section": (),
+        "knife": (Face.FAR_FIRST,),
+        "bore": (Face.FAR_FIRST,),
+        "pare": (Face.FAR_FIRST,),
+    }
+
+
+def test_a_post_standing_in_from_the_receiver_s_face_moves_its_mortise_in() -> None:
+    """`inset` carries the whole mortise across, and the set-back counts from the post's face."""
+    joint = {"into": "sill", "at": "4'", "inset": "1/2"}
+    cut = _mortise(frame(timber("post"), sill(), tenon(**joint)), "post-foot")
+    assert cut.across == (length("2-1/2"), length("4-1/2"))
+    assert cut.across[1] - cut.across[0] == Length.inches(2)

@@ -1,0 +1,97 @@
+"""What the record of a post tenon accepts, and what it answers."""
+
+import pytest
+from pydantic import ValidationError
+
+from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.measure.length import ZERO
+from benchmate.model.directions import Direction
+from benchmate.model.work import Extension
+from tests.builders import length, sill, tenon, timber
+
+
+def test_a_post_alone_needs_only_the_tenon() -> None:
+    """Reliefs, inset and allowance start at nothing, and the shop gives the clearance."""
+    joint = tenon()
+    assert (joint.into, joint.at, joint.bottom_clearance) == (None, None, None)
+    assert {joint.relief_reference, joint.relief_far, joint.all_round} == {ZERO}
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ({"into": "sill"}, 'needs "at"'),
+        ({"at": "4'"}, 'has "at" but no "into"'),
+        ({"into": "sill", "at": "4'", "cheeks_from": "first"}, "cheeks_from"),
+        ({"into": "post", "at": "4'"}, "its own timber"),
+        ({"length": "0"}, "more than nothing"),
+        ({"thickness": "0"}, "more than nothing"),
+        ({"set_back": "-1"}, "not below zero"),
+        ({"relief_far": "5'"}, "more than 4' 0\""),
+        ({"end": "up"}, "end of a timber"),
+        ({"end": 1}, "end of a timber"),
+        ({"cheeks_from": "far"}, "first"),
+        ({"family": "brace tenon"}, "post tenon"),
+        ({"haunch": "1"}, "Extra inputs"),
+        ({"length": 5}, "text in quotes"),
+    ],
+)
+def test_what_is_refused(words: dict[str, object], says: str) -> None:
+    """A record that could not be cut is refused, and the message says why."""
+    with pytest.raises(ValidationError, match=says):
+        tenon(**words)
+
+
+def test_the_timbers_it_joins_are_told_by_key() -> None:
+    """A dangling name can be reported at the key that holds it."""
+    assert tenon().timbers() == {"timber": "post"}
+    assert tenon(into="sill", at="4'").timbers() == {"timber": "post", "into": "sill"}
+
+
+def test_the_sums_it_holds_are_told_by_key() -> None:
+    """Names of levels in `at` and `inset` can be looked up."""
+    assert tuple(tenon().sums()) == ("inset",)
+    sums = tenon(into="sill", at="line 1 + 6", inset="reveal").sums()
+    assert {key: total.names() for key, total in sums.items()} == {
+        "inset": ("reveal",),
+        "at": ("line 1",),
+    }
+
+
+def test_the_tenon_and_its_allowance_lengthen_the_post() -> None:
+    """The stick is longer by what lies beyond the shoulder."""
+    joint = tenon(end="head", length="4", end_allowance="1/2")
+    assert joint.extensions() == (Extension("post", Direction.UP, length("4-1/2")),)
+
+
+@pytest.mark.parametrize(
+    ("words", "reference", "far"),
+    [
+        ({}, "0", "0"),
+        ({"all_round": "1/2"}, "1/2", "1/2"),
+        ({"all_round": "1/2", "relief_reference": "1"}, "1", "1/2"),
+        ({"all_round": "1/2", "relief_far": "1/4"}, "1/2", "1/4"),
+    ],
+)
+def test_what_comes_off_each_narrow_edge(words: dict[str, str], reference: str, far: str) -> None:
+    """A relief counts on its own edge, all round on the others."""
+    joint = tenon(**words)
+    assert joint.reference_cut_back() == length(reference)
+    assert joint.far_cut_back() == length(far)
+
+
+def test_its_faults_beside_the_timbers_it_names() -> None:
+    """An end the post lacks, or a receiver that runs the post's way, is a fault with its key."""
+    post, level, other = timber("post"), sill(), timber("other")
+    assert tenon().faults({"post": post}) == ()
+    assert tenon(into="sill", at="4'").faults({"post": post, "sill": level}) == ()
+    (fault,) = tenon(end="west").faults({"post": post})
+    assert fault.key == "end"
+    (fault,) = tenon(into="other", at="4'").faults({"post": post, "other": other})
+    assert fault.key == "into"
+
+
+def test_a_record_says_itself_again() -> None:
+    """What is written to the file reads back equal."""
+    joint = tenon(into="sill", at="line 1 - 1/2", relief_reference="1-1/4", bottom_clearance="0")
+    assert PostTenon.model_validate(joint.model_dump()) == joint

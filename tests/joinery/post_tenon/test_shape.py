@@ -1,0 +1,168 @@
+"""The tenon on its real stick: reference sides hold, far sides follow."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.post_tenon.shape import TenonShape, feature_id, meeting, shape
+from benchmate.measure.length import ZERO, Length
+from benchmate.model.directions import Face
+from benchmate.model.progress import Measured
+from benchmate.model.solids import Axis
+from tests.builders import corners, frame, length, real, tenon, timber
+from tests.corner import measured
+
+
+def _shape(built: Frame, work: str = "post-foot") -> TenonShape:
+    joint = next(found for found in built.project.works if found.id == work)
+    assert isinstance(joint, PostTenon)
+    return shape(joint, built)
+
+
+def _alone(measured: Real | None = None, **words: object) -> TenonShape:
+    return _shape(frame(timber("post"), tenon(**words), real={"post": measured or real()}))
+
+
+def test_the_cheeks_of_the_check_post() -> None:
+    """Common practice, no source: 6 x 6, cheeks at 2" and 4" from the first face."""
+    for work in ("sw-foot", "sw-head", "se-foot", "se-head"):
+        found = _shape(corners(), work)
+        assert found.cheeks is Axis.FIRST
+        assert (found.near, found.far, found.thickness) == (length("2"), length("4"), length("2"))
+
+
+def test_an_oversize_stick_is_deeper_on_the_off_side_only() -> None:
+    """Common practice, no source: a stick of 6-1/16" reads 2 and 4; the off side is 2-1/16"."""
+    found = _shape(corners({"post-se": real({"foot-tenon": {"first": "6-1/16"}})}), "se-foot")
+    assert (found.near, found.far) == (length("2"), length("4"))
+    assert found.real_cheeks - found.far == length("2-1/16")
+
+
+@pytest.mark.parametrize(
+    ("inner", "actual", "off"),
+    [("7-1/2", "7-7/8", "3/8"), ("7-1/2", "8-1/4", "3/4")],
+    ids=["trade.md 7.5 row 34 (TFDIY-notation)", "trade.md 7.5 row 35 (TFDIY-notation)"],
+)
+def test_what_comes_off_the_far_side_is_actual_less_inner(
+    inner: str, actual: str, off: str
+) -> None:
+    """The far line holds at the inner size, and the rest of the real stick comes off."""
+    found = _alone(real({"all": {"first": actual}}), set_back="0", thickness=inner)
+    assert found.far == length(inner)
+    assert found.real_cheeks - found.far == length(off)
+
+
+def test_a_planed_stick_is_what_it_measures() -> None:
+    """An 8 x 8 planed 1/4" on each face is 7-1/2" (TFHQ-rules, trade.md 7.5 row 37)."""
+    planed = length("8") - length("1/4") * 2
+    typed = real({"all": {"first": planed.exact_text(), "second": planed.exact_text()}})
+    found = _shape(frame(timber("post", section="8 x 8"), tenon(), real={"post": typed}))
+    assert (found.real_cheeks, found.real_edges) == (length("7-1/2"), length("7-1/2"))
+    assert found.width == length("7-1/2")
+
+
+def test_a_relief_leaves_the_rest_of_the_width() -> None:
+    """Common practice, no source: 1-1/4" off the outside narrow edge of 6" leaves 4-3/4"."""
+    for work in ("sw-foot", "se-foot"):
+        found = _shape(corners(), work)
+        assert (found.edge, found.width) == (length("1-1/4"), length("4-3/4"))
+        assert not found.far_edge_struck
+
+
+def test_the_relief_is_on_the_outside_of_either_corner() -> None:
+    """The mirrored post has its relief on the mirrored edge."""
+    for work, outside in (("sw-foot", "West face"), ("se-foot", "East face")):
+        found = _shape(corners(), work)
+        assert found.edges is Axis.SECOND
+        assert found.stick.pose.words(Face.SECOND) == outside
+
+
+def test_all_round_comes_off_both_narrow_edges() -> None:
+    """Common practice, no source: 1/2" all round on the head tenon leaves 5" of a 6" face."""
+    found = _shape(corners(), "sw-head")
+    assert (found.edge, found.far_edge) == (length("1/2"), length("5-1/2"))
+    assert found.width == length("5")
+
+
+def test_a_relief_counts_instead_of_all_round_on_its_own_edge() -> None:
+    """1-1/4" on the reference edge and 1/2" all round: 1-1/4" there and 1/2" on the far edge."""
+    found = _alone(relief_reference="1-1/4", all_round="1/2")
+    assert (found.edge, found.far_edge) == (length("1-1/4"), length("5-1/2"))
+    found = _alone(relief_far="1-1/4", all_round="1/2")
+    assert (found.edge, found.far_edge) == (length("1/2"), length("4-3/4"))
+
+
+@given(measured(5, 9), st.sampled_from(["first", "second"]))
+def test_struck_lines_do_not_move_with_the_stick(size: Measured, cheeks: str) -> None:
+    """Law 2: u and v grow from the arris; an odd stick changes only what is beyond the lines."""
+    words = {"cheeks_from": cheeks, "relief_reference": "1", "relief_far": "1-1/2"}
+    typed = {"post": Real({"foot-tenon": size})}
+    built = frame(timber("post", section="6 x 7"), tenon(**words), real=typed)
+    found, drawn = _shape(built), _shape(frame(timber("post", section="6 x 7"), tenon(**words)))
+    held = ("near", "far", "edge", "far_edge", "width", "thickness", "shoulder", "length")
+    assert [getattr(found, name) for name in held] == [getattr(drawn, name) for name in held]
+    stick = built.stick("post")
+    assert found.real_cheeks == stick.depth(found.cheeks, "foot-tenon")
+    assert found.real_edges == stick.depth(found.edges, "foot-tenon")
+
+
+def test_an_edge_without_relief_runs_out_to_the_real_face() -> None:
+    """Nothing is cut back there, so the tenon is as wide as the stick is."""
+    found = _alone(real({"foot-tenon": {"second": "6-1/8"}}), relief_reference="1")
+    assert (found.far_edge, found.width) == (length("6-1/8"), length("5-1/8"))
+
+
+def test_the_nearest_measured_place_counts() -> None:
+    """At a tenon its own section comes before its end's, and that before the whole stick's."""
+    sizes = {"all": {"first": "6-1/4"}}
+    assert _alone(real(sizes)).real_cheeks == length("6-1/4")
+    sizes["foot"] = {"first": "6-1/8"}
+    assert _alone(real(sizes)).real_cheeks == length("6-1/8")
+    sizes["foot-tenon"] = {"first": "6-1/16"}
+    assert _alone(real(sizes)).real_cheeks == length("6-1/16")
+    assert _alone(real(sizes)).real_edges == length("6")
+
+
+def test_tenons_lie_beyond_their_shoulders() -> None:
+    """x is zero at the reference shoulder, so its tenon ends at minus its length (law 2)."""
+    foot, head = _shape(corners(), "sw-foot"), _shape(corners(), "sw-head")
+    assert (foot.end, foot.shoulder, foot.along(foot.length)) == (
+        Face.REFERENCE_END,
+        ZERO,
+        -length("5"),
+    )
+    assert (head.end, head.shoulder, head.along(head.length)) == (
+        Face.FAR_END,
+        length("7' 11"),
+        length("8' 3"),
+    )
+
+
+def test_a_size_as_cut_beats_the_size_as_laid_out() -> None:
+    """Law 5, size by size; one that was not typed stays as laid out."""
+    typed = real(as_cut={"foot-tenon": {"width": "4-3/4"}})
+    found = _alone(typed, relief_reference="1")
+    assert found.real("width") == length("4-3/4")
+    assert (found.real("thickness"), found.real("length")) == (length("2"), length("5"))
+
+
+def test_a_post_that_stands_alone_says_where_its_cheeks_come_from() -> None:
+    """Without a receiving timber the first face counts unless the joint names the second."""
+    axes = [_alone(cheeks_from=side).cheeks for side in (None, "first", "second")]
+    assert axes == [Axis.FIRST, Axis.FIRST, Axis.SECOND]
+    joint = tenon()
+    assert meeting(joint, frame(timber("post"), joint)) is None
+
+
+def test_a_tenon_s_id_follows_its_end() -> None:
+    """The id names the end, in words that no renaming changes."""
+    ids = [feature_id(tenon(end=end)) for end in ("foot", "head", "west")]
+    assert ids == ["foot-tenon", "head-tenon", "west-end-tenon"]
+
+
+def test_relish_of_width_goes_below_zero_rather_than_to_nothing() -> None:
+    """Law 7: reliefs wider than the tenon leave a width below zero, never a clamped one."""
+    found = _alone(relief_reference="4", relief_far="3")
+    assert found.width == Length.inches(-1)

@@ -1,0 +1,102 @@
+"""The ends of a timber: squared, overall, and a body between the shoulders."""
+
+import pytest
+
+from benchmate.joinery import FAMILIES
+from benchmate.joinery.end_cut import FAMILY, features, no_body
+from benchmate.measure.length import Length
+from benchmate.model.directions import LONG_FACES
+from benchmate.model.feature import Feature, Stage
+from benchmate.model.project import Timber
+from tests.builders import codes, corners, frame, length, line, sill, tenon, timber
+
+
+def _check_post() -> Feature:
+    built = corners()
+    (feature,) = features(built.timber("post-sw"), built)
+    return feature
+
+
+def test_the_catalogue_knows_the_family() -> None:
+    """Every timber has end cuts, so its record is the timber itself."""
+    assert FAMILY in FAMILIES
+    assert (FAMILY.name, FAMILY.table, FAMILY.record) == ("end cut", "timber", Timber)
+
+
+def test_the_overall_length_of_the_check_post() -> None:
+    """Common practice, no source: 8' 8" = 5" foot tenon + 7' 11" body + 4" head tenon."""
+    overall = line(_check_post().lines, "overall")
+    assert overall.readings[0].value == length("8' 8")
+    assert overall.readings[0].hook == "squared foot"
+    assert [beside.value for beside in overall.beside] == [
+        length("7' 11"),
+        length("5"),
+        length("4"),
+    ]
+
+
+def test_allowances_on_the_tenons_count_in_the_overall_length() -> None:
+    """What is left on a tenon's end until it has been fitted has to be there to begin with."""
+    built = frame(timber("post"), tenon(end_allowance="1/2"))
+    (feature,) = features(built.timber("post"), built)
+    assert line(feature.lines, "overall").readings[0].value == length("8' 4-1/2")
+    assert line(feature.lines, "square").at == -length("5-1/2")
+
+
+def test_a_timber_without_tenons_is_as_long_as_its_body() -> None:
+    """No tenon is named beside its overall length."""
+    built = frame(sill())
+    (feature,) = features(built.timber("sill"), built)
+    overall = line(feature.lines, "overall")
+    assert (overall.at, len(overall.beside)) == (length("16'"), 1)
+
+
+def test_the_rough_stick_has_the_shop_s_trim_at_both_ends() -> None:
+    """Squaring starts the trim in from the rough end, and the stick needs it twice."""
+    built = frame(timber("post"), shop={"trim": "1-1/2"})
+    (feature,) = features(built.timber("post"), built)
+    square = line(feature.lines, "square")
+    assert square.readings[0].value == length("1-1/2")
+    assert square.beside[0].value == length("8' 2")
+
+
+def test_the_cuts_keep_the_timber_between_its_two_end_lines() -> None:
+    """Law 4: what lies before the square line or beyond the overall line goes."""
+    feature = _check_post()
+    start, finish = (line(feature.lines, name).at.nm for name in ("square", "overall"))
+    taken = [
+        any(cut.takes(x, 0, 0) for cut in feature.cuts)
+        for x in (start - 1, start + 1, 0, finish - 1, finish + 1)
+    ]
+    assert taken == [True, False, False, False, True]
+
+
+def test_the_end_lines_go_right_round_and_the_saw_waits() -> None:
+    """Both lines are struck on four faces first; sawing comes after the layout."""
+    feature = _check_post()
+    assert {found.faces for found in feature.lines} == {LONG_FACES}
+    assert {found.stage for found in feature.lines} == {Stage.END}
+    (saw,) = feature.tasks
+    assert saw.stage is Stage.CUT
+    assert saw.caution
+
+
+@pytest.mark.parametrize(("overall", "found"), [("9-1/64", ()), ("9", ("timber-no-body",))])
+def test_tenons_that_leave_no_body(overall: str, found: tuple[str, ...]) -> None:
+    """9" of tenon need more than 9" overall, or the length was meant shoulder to shoulder."""
+    built = frame(
+        timber("post", length=overall, length_is="overall"),
+        tenon(),
+        tenon(id="post-head", end="head", length="4"),
+    )
+    (feature,) = features(built.timber("post"), built)
+    assert codes(feature.findings) == found
+
+
+def test_a_body_below_zero_is_said_as_it_is() -> None:
+    """Law 7: the message gives the true figure, never a clamped one."""
+    built = frame(timber("post", length="4", length_is="overall"), tenon())
+    finding = no_body(built.stick("post"), built.project.tape)
+    assert built.stick("post").body == Length.inches(-1)
+    assert finding is not None
+    assert '-1"' in finding.message

@@ -1,0 +1,60 @@
+"""The steps of the whole stick: choose, crown, back-check, label."""
+
+import pytest
+
+from benchmate.layout.common import stick_tasks
+from benchmate.layout.walk import features_on
+from benchmate.model.directions import Face
+from benchmate.model.feature import Stage, Task
+from tests.builders import corners, frame, length, sill, tenon, timber
+
+
+def _tasks(timber_id: str) -> dict[str, Task]:
+    built = corners()
+    found = stick_tasks(built.stick(timber_id), features_on(built, timber_id))
+    return {task.id: task for task in found}
+
+
+def test_every_stick_is_chosen_checked_back_and_labelled() -> None:
+    """Four tasks frame the walk, whatever the joints."""
+    assert {name: task.stage for name, task in _tasks("sill").items()} == {
+        "faces": Stage.CHOOSE,
+        "crown": Stage.CHOOSE,
+        "back-check": Stage.BACK_CHECK,
+        "label": Stage.LABEL,
+    }
+
+
+@pytest.mark.parametrize(("post", "second"), [("post-sw", "West face"), ("post-se", "East face")])
+def test_the_reference_faces_follow_the_hand(post: str, second: str) -> None:
+    """The words name both faces and the end, mirrored on the other corner."""
+    faces = _tasks(post)["faces"]
+    assert faces.faces == (Face.FIRST, Face.SECOND)
+    for word in ("South face", second, "foot"):
+        assert word in faces.why
+    assert faces.caution
+
+
+def test_crowns_look_outwards_on_posts_and_up_on_level_timbers() -> None:
+    """Common practice: what sags or bows is turned against the load."""
+    assert "outwards" in _tasks("post-sw")["crown"].why
+    assert "Crown up" in _tasks("sill")["crown"].why
+
+
+def test_the_back_check_reads_every_mark_from_the_far_end() -> None:
+    """Each struck mark along the stick, and the overall length, add up to the same stick."""
+    back = _tasks("post-sw")["back-check"]
+    assert back.readings[0].value == length("8' 8")
+    assert [beside.value for beside in back.beside] == [length("8' 3"), length("4")]
+    back = _tasks("sill")["back-check"]
+    assert [beside.value for beside in back.beside] == [
+        length("16'") - length(at) for at in ("1-1/4", "6", "15' 6", "15' 10-3/4")
+    ]
+
+
+def test_chamfer_stops_and_ends_are_not_read_back() -> None:
+    """Only the joints' own lines are, so a stick without joints has none."""
+    built = frame(timber("post"), sill(), tenon(end_allowance="1"))
+    tasks = stick_tasks(built.stick("sill"), features_on(built, "sill"))
+    (back,) = (task for task in tasks if task.id == "back-check")
+    assert back.beside == ()

@@ -1,0 +1,108 @@
+"""The stored project and its timbers."""
+
+import pytest
+from pydantic import ValidationError
+
+from benchmate.measure.printing import Graduation, Style
+from benchmate.measure.reading import Unit
+from benchmate.model.directions import Direction, Pose
+from benchmate.model.project import FORMAT, GRADUATIONS, STYLES, Project, Shop, Timber, bare_unit
+from tests.builders import corners, length, sill, tenon, timber
+
+
+def test_the_shop_s_practice_unless_it_says_otherwise() -> None:
+    """1" of trim and a 2" guide block (common practice, no source), 1/8" clear (TFHQ-stub)."""
+    shop = Shop()
+    assert (shop.trim, shop.guide_block) == (length("1"), length("2"))
+    assert shop.bottom_clearance == length("1/8")
+
+
+def test_a_timber_stands_by_its_three_directions() -> None:
+    """Its hand follows from them: nothing else is typed."""
+    assert timber("post").pose == Pose(Direction.SOUTH, Direction.WEST, Direction.DOWN)
+    assert [one.upright for one in (timber("post"), sill())] == [True, False]
+    assert timber("post", reference_end="head").upright
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ({"second_face": "north"}, "square to one another"),
+        ({"reference_end": "south"}, "square to one another"),
+        ({"first_face": "outside"}, "where a face looks"),
+        ({"reference_end": "down"}, "end of a timber"),
+        ({"section": "6"}, "two sides"),
+        ({"section": "6 x 50"}, "more than 4' 0\""),
+        ({"length": "1/3"}, "tape fraction"),
+        ({"length": 95}, "text in quotes"),
+        ({"length_is": "between shoulders"}, "shoulder to shoulder"),
+        ({"name": ""}, "empty"),
+        ({"kind": "po\x1bst"}, "U\\+001B"),
+        ({"id": "../post"}, "usable id"),
+        ({"hand": "left"}, "Extra inputs"),
+    ],
+)
+def test_timbers_that_are_refused(words: dict[str, str], says: str) -> None:
+    """A timber that could not stand, or a word nobody knows."""
+    with pytest.raises(ValidationError, match=says):
+        timber("post", **words)
+
+
+def test_all_that_is_wrong_with_a_timber_is_said_at_once() -> None:
+    """The framer mends the file in one go."""
+    with pytest.raises(ValidationError) as caught:
+        timber("Post", section="6", first_face="outside", length="1/3", hand="left")
+    places = {error["loc"][0] for error in caught.value.errors()}
+    assert places == {"id", "section", "first_face", "length", "hand"}
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ({"format": 2}, "Input should be 1"),
+        ({"name": "x" * 61}, "at most 60"),
+        ({"units": "feet"}, "feet and inches"),
+        ({"graduation": "1/10"}, "1/8"),
+        ({"demo": "yes"}, "boolean"),
+        ({"shop": {"trim": "-1"}}, "not below zero"),
+        ({"shop": {"glue": "1"}}, "Extra inputs"),
+        ({"levels": {"floor top": 8}}, "text in quotes"),
+        ({"sections": {"joist": "6"}}, "two sides"),
+        ({"roof": "12/12"}, "Extra inputs"),
+    ],
+)
+def test_projects_that_are_refused(words: dict[str, object], says: str) -> None:
+    """Bad values and unknown keys, each with what was expected."""
+    with pytest.raises(ValidationError, match=says):
+        Project.model_validate({"name": "Shed"} | words)
+
+
+@pytest.mark.parametrize("units", STYLES)
+def test_every_style_has_a_tape_and_a_unit(units: str) -> None:
+    """A bare number is read in what the project is shown in."""
+    metric = units == "mm"
+    graduation = "1 mm" if metric else "1/16"
+    project = Project.model_validate({"name": "Shed", "units": units, "graduation": graduation})
+    assert project.tape.style is STYLES[units]
+    assert project.tape.graduation is GRADUATIONS[graduation]
+    assert project.bare is bare_unit(units) is (Unit.MM if metric else Unit.INCH)
+
+
+def test_every_graduation_has_a_word() -> None:
+    """The file can name each division a tape may have, and each style."""
+    assert set(GRADUATIONS.values()) == set(Graduation)
+    assert set(STYLES) == {"feet and inches", "inches", "mm"}
+    assert set(STYLES.values()) == set(Style)
+
+
+def test_a_project_says_itself_again() -> None:
+    """Every record in it, its families' own fields included."""
+    project = corners().project
+    dumped = project.model_dump(exclude_none=True)
+    assert dumped["format"] == FORMAT
+    assert dumped["works"][0] == project.works[0].model_dump(exclude_none=True)
+    again = [Timber.model_validate(one) for one in dumped["timbers"]]
+    assert tuple(again) == project.timbers
+    assert type(project.works[0]).model_validate(dumped["works"][0]) == project.works[0]
+    bare = Project.model_validate({"name": "Shed", "works": [tenon()]})
+    assert bare.works == (tenon(),)

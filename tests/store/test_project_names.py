@@ -1,0 +1,107 @@
+import pytest
+
+from benchmate.store.document import Document
+from benchmate.store.project_names import DEEPEST, check_names, known_names, names_sound
+from benchmate.store.project_parts import read_parts
+from benchmate.store.syntax import read_document
+from tests.store.samples import HEAD
+
+
+def checked(text: str) -> Document:
+    """A project file with this text below its head, its names checked."""
+    document = read_document("project.toml", (HEAD + text).encode())
+    check_names(document, read_parts(document))
+    return document
+
+
+def told(document: Document) -> list[tuple[str, str]]:
+    """The keys and messages of the problems noted."""
+    return [(problem.key, problem.message) for problem in document.problems]
+
+
+def chain(names: list[int]) -> str:
+    """Levels that each stand an inch above the next, the last at a figure."""
+    last = max(names)
+    rows = (f'l{n} = "{f"l{n + 1} + 1" if n < last else 8}"\n' for n in names)
+    return "[levels]\n" + "".join(rows)
+
+
+def test_names_may_be_made_of_one_another() -> None:
+    """Lengths, levels and both sides of a section, in any order."""
+    document = checked(
+        '[levels]\n"floor top" = "bearing + joist depth + deck - joist width"\nbearing = "8"\n'
+        '[lengths]\ndeck = "1-1/2"\n[sections]\njoist = "6 x 2"\n'
+    )
+    assert not document.problems
+    assert names_sound(document)
+    assert list(known_names(document)) == [
+        "deck",
+        "floor top",
+        "bearing",
+        "joist depth",
+        "joist width",
+    ]
+
+
+def test_a_bad_value_does_not_make_its_name_unknown() -> None:
+    """Only the value itself is noted, for lengths and sections alike."""
+    document = checked(
+        '[lengths]\ndeck = "7 x"\ngirt = "deck + joist depth"\n[sections]\njoist = "6"\n'
+    )
+    assert [key for key, _ in told(document)] == ["lengths.deck", "sections.joist"]
+
+
+def test_an_unknown_name_is_told_once_for_each_sum() -> None:
+    """However often it stands in it."""
+    document = checked('[lengths]\ndeck = "plank + plank"\n')
+    assert told(document) == [
+        ("lengths.deck", 'there is no length, level or section size called "plank"')
+    ]
+    assert not names_sound(document)
+
+
+def test_a_circle_is_told_once_with_the_way_round() -> None:
+    """Only the names that go round are shown, not those that lead there."""
+    document = checked('[levels]\ntop = "a + 1"\na = "b + 1"\nb = "a + 1 + top"\n')
+    assert [message for _, message in told(document)] == [
+        "goes round in a circle: a → b → a",
+        "goes round in a circle: top → a → b → top",
+    ]
+
+
+@pytest.mark.parametrize("order", [1, -1])
+def test_a_chain_may_be_so_deep_and_no_deeper(order: int) -> None:
+    """The most names in a row are read; one more is told, whichever way the file runs."""
+    just = list(range(DEEPEST))[::order]
+    assert not checked(chain(just)).problems
+    deeper = list(range(DEEPEST + 1))[::order]
+    (problem,) = checked(chain(deeper)).problems
+    assert problem.key == "levels.l0"
+    assert problem.message == f"leads through more than {DEEPEST} names"
+
+
+@pytest.mark.parametrize("order", [1, -1])
+def test_a_chain_of_any_length_does_not_stop_the_program(order: int) -> None:
+    """Thousands of names in a row are told as too many."""
+    assert "leads through more" in checked(chain(list(range(3000))[::order])).problems[0].message
+
+
+def test_a_name_is_given_once_in_all_tables() -> None:
+    """A length, a level and a side of a section share one set of names."""
+    document = checked(
+        '[lengths]\n"j depth" = "6"\n[levels]\n"j width" = "1"\n[sections]\nj = "6 x 2"\n'
+    )
+    assert told(document) == [
+        ("sections.j", 'gives the name "j depth", which line 4 gives already'),
+        ("sections.j", 'gives the name "j width", which line 6 gives already'),
+    ]
+
+
+@pytest.mark.parametrize("name", ["Deck", "2nd", "a  b", "a - b", "-", "déck", ""])
+def test_a_name_that_no_sum_can_say_is_told(name: str) -> None:
+    """Names are lower-case words of letters and digits, in each of the three tables."""
+    document = checked(
+        f'[lengths]\n"{name}" = "1"\n[levels]\n"{name} " = "1"\n[sections]\n" {name}" = "1 x 1"\n'
+    )
+    messages = [message for _, message in told(document)]
+    assert messages.count("is not a name a sum can use") == 3

@@ -1,0 +1,113 @@
+import errno
+import os
+from pathlib import Path
+
+import pytest
+
+from benchmate.store.files import stamp
+from benchmate.store.problem import KeepError
+from benchmate.store.writing import make_folder, write_atomically
+from tests.store.faults import Crash, Disk, failing
+
+OLD, NEW = b"old " * 500, b"new! " * 700
+
+STEPS = 9
+"""Calls to the system that one write makes."""
+
+ERRORS = (errno.ENOSPC, errno.EIO, errno.EROFS, errno.EACCES, errno.EDQUOT, errno.ENOENT)
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    """A file with old contents."""
+    path = tmp_path / "post-se.toml"
+    path.write_bytes(OLD)
+    return path
+
+
+def test_a_file_is_replaced_whole(path: Path) -> None:
+    """The new contents are there, nothing else is left, and the stamp is the new file's."""
+    assert write_atomically(path, NEW) == stamp(path.parent, path.name)
+    assert path.read_bytes() == NEW
+    assert list(path.parent.iterdir()) == [path]
+
+
+def test_a_file_that_was_not_there_is_made(tmp_path: Path) -> None:
+    """The first write of a file is as safe as the next."""
+    write_atomically(tmp_path / "post-sw.toml", b"")
+    assert (tmp_path / "post-sw.toml").read_bytes() == b""
+
+
+def test_a_write_makes_as_many_calls_as_are_tried_below(path: Path) -> None:
+    """The tests below fail every call there is."""
+    disk = Disk(1000)
+    with failing(disk):
+        write_atomically(path, NEW)
+    assert disk.count == STEPS
+
+
+@pytest.mark.parametrize("number", ERRORS)
+@pytest.mark.parametrize("at", range(STEPS))
+def test_a_failing_disk_leaves_the_old_file_or_the_new(path: Path, at: int, number: int) -> None:
+    """Whichever call fails and however, a file is whole, nothing is left beside it, one is told."""
+    disk = Disk(at, error=OSError(number, os.strerror(number)))
+    with failing(disk), pytest.raises(KeepError) as caught:
+        write_atomically(path, NEW)
+    assert disk.reached
+    assert caught.value.path == path
+    assert path.read_bytes() in (OLD, NEW)
+    assert list(path.parent.iterdir()) == [path]
+
+
+@pytest.mark.parametrize("after", [False, True])
+@pytest.mark.parametrize("at", range(STEPS))
+def test_a_crash_leaves_the_old_file_or_the_new(path: Path, at: int, *, after: bool) -> None:
+    """Whenever the program is killed, the file is whole."""
+    disk = Disk(at, after=after)
+    with failing(disk), pytest.raises(Crash):
+        write_atomically(path, NEW)
+    assert disk.reached
+    assert path.read_bytes() in (OLD, NEW)
+
+
+def test_a_disk_that_takes_a_little_at_a_time_gets_it_all(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A short write is carried on, not taken for the whole."""
+    write = os.write
+    monkeypatch.setattr(os, "write", lambda descriptor, data: write(descriptor, data[:7]))
+    write_atomically(path, NEW)
+    assert path.read_bytes() == NEW
+
+
+def test_a_leaving_that_cannot_be_removed_is_not_the_news(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """When even tidying up fails, the first failure is told."""
+
+    def refuse(*_: object, **__: object) -> None:
+        raise OSError(errno.EIO, "later")
+
+    def full(*_: object) -> None:
+        raise OSError(errno.ENOSPC, "first")
+
+    monkeypatch.setattr(os, "fsync", full)
+    monkeypatch.setattr(os, "unlink", refuse)
+    with pytest.raises(KeepError, match="the disk is full"):
+        write_atomically(path, NEW)
+    assert path.read_bytes() == OLD
+
+
+def test_a_folder_is_made_once(tmp_path: Path) -> None:
+    """A folder that is there already is left alone."""
+    make_folder(tmp_path / "progress")
+    (tmp_path / "progress/post.toml").touch()
+    make_folder(tmp_path / "progress")
+    assert (tmp_path / "progress/post.toml").exists()
+
+
+def test_a_folder_that_cannot_be_made_is_told(tmp_path: Path) -> None:
+    """A file in its place is told in plain words."""
+    (tmp_path / "progress").touch()
+    with pytest.raises(KeepError, match="progress: "):
+        make_folder(tmp_path / "progress")

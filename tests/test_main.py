@@ -1,0 +1,103 @@
+"""The command line."""
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from benchmate import __version__
+from benchmate.__main__ import main
+
+DEMO = Path(__file__).parents[1] / "projects" / "orchard-tool-shed"
+
+
+def test_version_and_help_say_so_and_exit_0(capsys: pytest.CaptureFixture[str]) -> None:
+    """Both are answered without a project."""
+    for option, told in (("--version", __version__), ("--help", "Exit status: 0 fine")):
+        with pytest.raises(SystemExit) as ended:
+            main([option])
+        assert ended.value.code == 0
+        assert told in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("arguments", "status", "told"),
+    [
+        (["marks", str(DEMO), "post-se"], 0, "Foot tenon: far cheek line"),
+        (["find", str(DEMO), "se", "post", "relief"], 0, '1-1/2"'),
+        (["find", str(DEMO), "zebra"], 1, "nothing holds all of"),
+        (["validate", str(DEMO)], 1, "tick-out-of-date"),
+    ],
+)
+def test_plain_commands_print_and_exit(
+    arguments: list[str], status: int, told: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """0 fine, 1 something to look at or nothing found."""
+    assert main(arguments) == status
+    captured = capsys.readouterr()
+    assert told in captured.out
+    assert captured.err == ""
+    assert "\x1b" not in captured.out
+
+
+@pytest.mark.parametrize(
+    ("arguments", "told"),
+    [
+        (["marks", "no-such-project"], "there is no project no-such-project"),
+        (["marks", str(DEMO), "post-x"], "no timber"),
+        (["validate", str(DEMO.parent)], "project.toml"),
+    ],
+)
+def test_bad_input_is_one_message_and_2(
+    arguments: list[str], told: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """On stderr, without a traceback."""
+    assert main(arguments) == 2
+    captured = capsys.readouterr()
+    assert told in captured.err
+    assert captured.err.startswith("benchmate: ")
+    assert captured.out == ""
+
+
+@pytest.mark.parametrize("arguments", [["marks"], ["find", str(DEMO)], ["--nonsense"]])
+def test_bad_usage_is_2(arguments: list[str]) -> None:
+    """The usual usage message and status."""
+    with pytest.raises(SystemExit) as ended:
+        main(arguments)
+    assert ended.value.code == 2
+
+
+def test_json_is_one_document(capsys: pytest.CaptureFixture[str]) -> None:
+    """What a script reads is data and nothing else."""
+    assert main(["marks", str(DEMO), "--json"]) == 0
+    assert len(json.loads(capsys.readouterr().out)["timbers"]) == 8
+
+
+def test_without_a_terminal_the_screen_is_refused() -> None:
+    """No hang and no escape codes: one line and status 2."""
+    run = subprocess.run(
+        [sys.executable, "-m", "benchmate", str(DEMO)],
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        check=False,
+        text=True,
+        timeout=30,
+    )
+    assert run.returncode == 2
+    assert (
+        run.stderr
+        == "benchmate: benchmate needs a terminal; for scripts use marks, find or validate\n"
+    )
+    assert run.stdout == ""
+
+
+def test_a_reader_that_goes_away_is_no_error() -> None:
+    """`benchmate marks ... | head` ends quietly."""
+    script = f"{sys.executable} -m benchmate marks {DEMO} | head -n 1"
+    run = subprocess.run(
+        ["sh", "-c", script], capture_output=True, check=False, text=True, timeout=30
+    )
+    assert run.stdout == "Orchard tool shed\n"
+    assert run.stderr == ""

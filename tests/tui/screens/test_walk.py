@@ -1,0 +1,209 @@
+"""The main walk at three sizes, keyboard alone: model first, picture second."""
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+
+from benchmate.tui.app import BenchmateApp
+from benchmate.tui.desk import Desk
+from benchmate.tui.glyphs import UNICODE
+from benchmate.tui.screens.bench import BenchScreen
+from tests.tui.pictures import screen_text
+
+SIZES = [(80, 24), (120, 40), (200, 60)]
+
+
+@asynccontextmanager
+async def opened(demo: Path, size: tuple[int, int]) -> AsyncIterator[tuple[Pilot[None], Desk]]:
+    """The program open on a project, with its desk."""
+    app = BenchmateApp(str(demo), UNICODE)
+    async with app.run_test(size=size) as pilot:
+        await pilot.pause()
+        screen = app.screen
+        assert isinstance(screen, BenchScreen)
+        assert screen.desk is not None
+        yield pilot, screen.desk
+
+
+@pytest.mark.parametrize("size", SIZES)
+async def test_a_framer_walks_a_post(demo: Path, size: tuple[int, int]) -> None:
+    """Tick, move, undo, measure, find and help, at every size, with the keyboard alone."""
+    async with opened(demo, size) as (pilot, desk):
+        assert desk.step.id == "foot-tenon/far-cheek"
+        text = screen_text(pilot.app)
+        assert "SE post" in text
+        assert "Far cheek line" in text
+        assert "in towards the North face" in text
+        assert "Towards the North face." in text
+        assert "South face = hook here" in text
+
+        await pilot.press("space")
+        assert desk.walk.progress.tick("foot-tenon/far-cheek") is not None
+        assert desk.step.id == "foot-tenon/reference-edge"
+        assert "9 of 42 done" in screen_text(pilot.app)
+
+        await pilot.press("backspace")
+        assert desk.step.id == "foot-tenon/far-cheek"
+        assert desk.walk.progress.tick("foot-tenon/far-cheek") is None
+        assert "Undone: tick on Foot tenon: far cheek line." in screen_text(pilot.app)
+
+        await pilot.press("down", "j", "up", "k", "j")
+        assert desk.step.id == "foot-tenon/reference-edge"
+
+
+@pytest.mark.parametrize("size", SIZES)
+async def test_a_tenon_measured_as_cut_moves_its_mortise(demo: Path, size: tuple[int, int]) -> None:
+    """m, a width, the effect shown, enter; the sill follows."""
+    async with opened(demo, size) as (pilot, desk):
+        desk.go_to("post-sw", "foot-tenon/as-cut")
+        await pilot.press("m", "tab")
+        await pilot.press("end", *["backspace"] * 10, *"5-3/8")
+        text = " ".join(screen_text(pilot.app).split())
+        assert "finish line (ticked)" in text
+        assert "becomes 6-7/8" in text
+        await pilot.press("enter")
+        width = desk.bench.walk("post-sw").progress.as_cut["foot-tenon"].width
+        assert width is not None
+        assert width.exact_text() == '5-3/8"'
+
+
+async def test_a_bad_size_is_not_accepted(demo: Path) -> None:
+    """The message names the field and points at the character; leaving changes nothing."""
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        await pilot.press("m", "end", *["backspace"] * 10, *"7x", "enter")
+        text = screen_text(pilot.app)
+        assert "South face to North face: " in text
+        assert "^" in text
+        await pilot.press("ctrl+g")
+        assert isinstance(pilot.app.screen, BenchScreen)
+        assert desk.walk.progress.measured["foot-tenon"].first is not None
+
+
+@pytest.mark.parametrize("size", SIZES)
+async def test_find_goes_to_the_mark(demo: Path, size: tuple[int, int]) -> None:
+    """Words, the best answer, enter."""
+    async with opened(demo, size) as (pilot, desk):
+        await pilot.press("slash", *"sill ne depth")
+        assert "Mortise for NE post: depth" in screen_text(pilot.app).replace("mortise", "Mortise")
+        await pilot.press("enter")
+        assert (desk.timber, desk.step.id) == ("sill-north", "ne-foot-mortise/depth")
+        await pilot.press("slash", *"post", "down", "down", "up", "ctrl+g")
+        assert isinstance(pilot.app.screen, BenchScreen)
+        assert desk.timber == "sill-north"
+
+
+async def test_the_timbers_are_a_tab_away(demo: Path) -> None:
+    """At 80 x 24 the list of timbers takes the place of the steps, and enter comes back."""
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        await pilot.press("tab")
+        assert "1 again" in screen_text(pilot.app)
+        await pilot.press("home")
+        assert desk.timber == "post-sw"
+        await pilot.press("enter")
+        assert "Chamfer lines" in screen_text(pilot.app)
+        await pilot.press("tab")
+        assert "Chamfer lines" not in screen_text(pilot.app)
+        await pilot.press("tab")
+        assert "Chamfer lines" in screen_text(pilot.app)
+
+
+async def test_help_and_a_step_in_full_open_and_close_at_once(demo: Path) -> None:
+    """Both are read and left with one key."""
+    async with opened(demo, (80, 24)) as (pilot, _):
+        await pilot.press("question_mark")
+        assert "Take the last tick or size back" in screen_text(pilot.app)
+        await pilot.press("q")
+        await pilot.press("enter")
+        assert "Set-back and thickness together" in screen_text(pilot.app)
+        await pilot.press("space")
+        assert isinstance(pilot.app.screen, BenchScreen)
+
+
+async def test_face_swap_next_and_untick(demo: Path) -> None:
+    """The lesser keys do what the help says."""
+    async with opened(demo, (120, 40)) as (pilot, desk):
+        await pilot.press("f")
+        assert "West face from outside" in screen_text(pilot.app)
+        await pilot.press("s")
+        assert "squared end first" in screen_text(pilot.app)
+        await pilot.press("n")
+        assert desk.step.id == "foot-tenon/reference-edge"
+        await pilot.press("home", "x")
+        assert desk.walk.progress.tick("stick/faces") is None
+        await pilot.press("t")
+        assert "already open" in screen_text(pilot.app)
+
+
+async def test_the_mouse_works(demo: Path) -> None:
+    """A click takes up a step; a click on a key does what the key does."""
+    async with opened(demo, (120, 40)) as (pilot, desk):
+        row = next(
+            y
+            for y, line in enumerate(screen_text(pilot.app).splitlines())
+            if "Sight the crown" in line
+        )
+        await pilot.click(offset=(10, row))
+        assert desk.step.id == "stick/crown"
+        await pilot.click(offset=(3, 39))
+        assert desk.step.id == "foot-tenon/far-cheek"
+
+
+async def test_a_stop_is_plain_on_the_screen(demo: Path) -> None:
+    """A size that cannot be shows STOP in the figure's place, and space ticks nothing."""
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        await pilot.press("m", "end", *["backspace"] * 10, *"3", "enter")
+        text = screen_text(pilot.app)
+        assert "STOP" in text
+        assert "choose another stick" in text
+        done = desk.walk.done
+        await pilot.press("space")
+        assert desk.walk.done == done
+        assert "cannot be ticked" in screen_text(pilot.app)
+
+
+async def test_a_change_outside_shows_by_itself(demo: Path) -> None:
+    """An editor's change to the file is on the screen after the next look."""
+    async with opened(demo, (80, 24)) as (pilot, _):
+        path = demo / "project.toml"
+        path.write_text(path.read_text().replace("Orchard tool shed", "Orchard store"))
+        screen = pilot.app.screen
+        assert isinstance(screen, BenchScreen)
+        screen.look()
+        await pilot.pause()
+        assert "Orchard store" in screen_text(pilot.app)
+        assert "Changed outside" in screen_text(pilot.app)
+
+
+async def test_names_are_never_markup(demo: Path) -> None:
+    """Brackets in a name are shown as they are."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('"SE post"', '"SE [/] [red]post"'))
+    async with opened(demo, (120, 40)) as (pilot, _):
+        assert "SE [/] [red]post" in screen_text(pilot.app)
+
+
+async def test_a_project_that_cannot_be_read_is_left_with_its_message(demo: Path) -> None:
+    """No traceback: the message is kept for when the terminal is back, and the status is 2."""
+    (demo / "project.toml").write_text("format = 1\nname = \n")
+    app = BenchmateApp(str(demo), UNICODE)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+    assert app.return_code == 2
+    assert "project.toml:2" in app.farewell
+
+
+async def test_several_projects_are_chosen_from(demo: Path) -> None:
+    """A folder of projects asks which; the one chosen opens."""
+    other = demo.parent / "bare"
+    other.mkdir()
+    (other / "project.toml").write_text('format = 1\nname = "Bare"\n')
+    app = BenchmateApp(str(demo.parent), UNICODE)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        assert "Which project?" in screen_text(app)
+        await pilot.press("enter")
+        await pilot.pause()
+        assert "No timbers yet" in screen_text(app)

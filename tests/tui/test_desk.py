@@ -1,0 +1,223 @@
+"""What the screen shows, without a screen."""
+
+from pathlib import Path
+
+import pytest
+
+from benchmate.layout.standing import State
+from benchmate.measure.reading import read_length
+from benchmate.model.directions import Face
+from benchmate.model.progress import AsCut, Measured
+from benchmate.store.keeper import Keeper
+from benchmate.tui.desk import Desk
+from benchmate.tui.glyphs import UNICODE
+from benchmate.workbench.actions import Sizes
+from benchmate.workbench.bench import Bench
+
+
+def said(desk: Desk, label: str) -> str:
+    """What the words pane says under a label."""
+    return " | ".join(saying.text for saying in desk.words() if saying.label == label)
+
+
+def test_the_first_screen_shows_the_point_of_the_program(desk: Desk) -> None:
+    """The post in hand at its next line: figure, hook, faces, waste side and the real depth."""
+    assert (desk.timber, desk.step.id) == ("post-se", "foot-tenon/far-cheek")
+    figure = desk.figure()
+    assert figure is not None
+    assert figure.text() == '3-1/2"'
+    assert said(desk, "from") == "the South face, in towards the North face"
+    assert said(desk, "on") == "East face, West face and end grain of the foot"
+    assert said(desk, "waste") == "Towards the North face."
+    assert '3-11/16" to come off the North face' in said(desk, "also")
+    assert said(desk, "stick") == (
+        'measured 7-3/16" by 6-15/16" here, drawn 7" by 7"; the lines still come from the '
+        "reference faces"
+    )
+
+
+def test_tick_goes_on_to_the_next_open_step(desk: Desk) -> None:
+    """Space after space walks the timber."""
+    desk.tick()
+    assert desk.step.id == "foot-tenon/reference-edge"
+    desk.tick()
+    assert desk.step.id == "head-tenon/shoulder"
+    assert desk.walk.done == 10
+
+
+def test_tick_on_a_ticked_step_passes_on_and_keeps_its_time(desk: Desk) -> None:
+    """A second press with a dusty finger takes nothing off."""
+    desk.take_step(desk.walk.place("foot-tenon/shoulder"))
+    before = desk.standing.tick
+    desk.tick()
+    assert desk.walk.progress.tick("foot-tenon/shoulder") == before
+    assert desk.step.id == "foot-tenon/far-cheek"
+
+
+def test_a_stale_tick_is_told_and_ticked_anew(desk: Desk) -> None:
+    """Look again stays until the step is ticked with what it reads now."""
+    desk.go_to("sill-south", "sw-foot-mortise/finish")
+    assert said(desk, "again").startswith('marked at 7", now 6-15/16"')
+    desk.tick()
+    desk.go_to("sill-south", "sw-foot-mortise/finish")
+    assert desk.standing.state is State.TICKED
+    assert said(desk, "again") == ""
+
+
+def test_undo_goes_back_to_where_it_was_done(desk: Desk) -> None:
+    """The step undone is the step in hand again, on whatever timber."""
+    desk.tick()
+    desk.take_timber("plate-north")
+    assert "far cheek" in desk.undo().words
+    assert (desk.timber, desk.step.id) == ("post-se", "foot-tenon/far-cheek")
+    assert desk.standing.state is State.OPEN
+    assert desk.undo().words == "Nothing to undo since the program was started."
+
+
+def test_untick_takes_off_the_step_in_hand_only(desk: Desk) -> None:
+    """An open step has nothing to take off."""
+    assert "no tick" in desk.untick().words
+    desk.take_step(desk.walk.place("end/square"))
+    assert desk.untick().words == ""
+    assert desk.standing.state is State.OPEN
+
+
+def test_a_stop_shows_no_figure_and_cannot_be_ticked(desk: Desk) -> None:
+    """Law 7: a finding with a remedy, never a number to cut to."""
+    thin = Sizes(
+        place="foot-tenon", measured=Measured.model_validate({"first": "3-1/4"}), as_cut=AsCut()
+    )
+    desk.set_sizes(thin)
+    assert desk.figure() is None
+    assert desk.headline() == "STOP"
+    assert "To mend it: choose another stick" in said(desk, "stop")
+    assert said(desk, "from") == ""
+    outcome = desk.tick()
+    assert outcome.failed
+    assert desk.standing.state is State.OPEN
+    rows = desk.step_rows(tails=True)
+    assert rows.rows[rows.row_of(desk.place)].tail == ""
+
+
+def test_swap_brings_the_squared_end_first(desk: Desk) -> None:
+    """The other figure of a mark along the timber comes first until swapped back."""
+    desk.take_step(desk.walk.place("head-tenon/shoulder"))
+    assert said(desk, "from").startswith("the foot shoulder line")
+    assert said(desk, "also").startswith("7' 7-1/2\" from the squared foot")
+    desk.swap()
+    assert said(desk, "from").startswith("the squared foot")
+    desk.swap()
+    assert said(desk, "from").startswith("the foot shoulder line")
+
+
+def test_turning_shows_every_side_of_the_step_and_the_end(desk: Desk) -> None:
+    """The drawing goes round the faces the line is on and ends on the end grain."""
+    seen = []
+    for _ in range(len(desk.faces())):
+        seen.append(desk.face())
+        desk.turn()
+    assert set(seen) == {Face.SECOND, Face.FAR_SECOND, Face.REFERENCE_END}
+    assert desk.face() is seen[0]
+    assert len(desk.drawing(50, 8).rows) == 8
+    desk.turned = seen.index(Face.REFERENCE_END)
+    assert desk.drawing(50, 12) == desk.end_drawing(50, 12)
+
+
+def test_the_step_list_is_grouped_and_every_step_has_a_row(desk: Desk) -> None:
+    """Marks stand under their joint, the rest under their stage."""
+    found = desk.step_rows(tails=True)
+    headings = [row.text for row in found.rows if row.heading]
+    assert headings[:5] == [
+        "Choose the stick",
+        "Check and measure",
+        "Ends",
+        "Foot tenon",
+        "Head tenon",
+    ]
+    assert [place for place in found.places if place is not None] == list(
+        range(len(desk.walk.steps))
+    )
+    assert found.rows[found.row_of(desk.place)].text == "Far cheek line"
+    assert found.rows[found.row_of(desk.place)].tail == '3-1/2"'
+
+
+def test_timber_rows_tell_progress_and_what_to_look_at(desk: Desk) -> None:
+    """One glance at the list finds the timber that needs a second look."""
+    rows = {row.text: row.tail for row in desk.timber_rows()}
+    assert rows["SE post"] == "8/42"
+    assert rows["South sill"] == "1 again  9/25"
+    assert desk.timber_rows()[desk.timber_place()].text == "SE post"
+
+
+def test_next_says_when_all_is_done(desk: Desk) -> None:
+    """No step is left: the framer is told, and stays where he is."""
+    desk.take_timber("plate-north")
+    for _ in desk.walk.steps:
+        outcome = desk.tick()
+    assert outcome.words == "Every step of North plate is ticked."
+    assert desk.next_open().words == outcome.words
+
+
+def test_the_header_warns_of_marks_to_look_at_and_of_read_only(desk: Desk, demo: Path) -> None:
+    """Both stand out in the header of the timber concerned."""
+    desk.take_timber("sill-south")
+    assert [part.text.strip() for part in desk.header()[1]] == [
+        "1 to look at again",
+        "9 of 25 done",
+    ]
+    second = Desk(Bench(Keeper.open(demo)), UNICODE)
+    assert second.header()[1][0].text.strip() == "READ ONLY"
+    assert second.tick().words.startswith("Not kept: ")
+
+
+def test_taking_over_makes_the_other_read_only(desk: Desk, demo: Path) -> None:
+    """The second program may keep ticks; the first is told at its next look."""
+    assert "already open" in desk.take_over().words
+    second = Desk(Bench(Keeper.open(demo)), UNICODE)
+    assert second.take_over().words == "Taken over: ticks are kept from here now."
+    outcome = desk.look()
+    assert outcome is not None
+    assert outcome.failed
+    assert "Read only" in outcome.words
+    assert desk.take_over().words.startswith("Taken over")
+    second.bench.close()
+
+
+def test_a_look_that_finds_nothing_says_nothing(desk: Desk, demo: Path) -> None:
+    """Changes are told once, and a broken file is told with its place."""
+    assert desk.look() is None
+    path = demo / "project.toml"
+    whole = path.read_text()
+    path.write_text(whole.replace("Orchard tool shed", "Orchard store"))
+    outcome = desk.look()
+    assert outcome is not None
+    assert desk.header()[0][0].text.strip() == "Orchard store"
+    path.write_text(whole + "\nbroken")
+    broken = desk.look()
+    assert broken is not None
+    assert broken.failed
+    assert broken.words.startswith("project.toml:")
+    assert desk.look() is None
+
+
+def test_a_timber_taken_out_of_the_file_is_let_go(desk: Desk, demo: Path) -> None:
+    """The place in hand stays sound when the project shrinks under it."""
+    (demo / "project.toml").write_text('format = 1\nname = "Bare"\n')
+    desk.look()
+    assert desk.empty
+    assert desk.timber_rows() == ()
+    assert desk.header()[1] == ()
+
+
+@pytest.mark.parametrize("place", range(42))
+def test_every_step_of_a_post_can_be_shown(desk: Desk, place: int) -> None:
+    """Figure or headline, words and drawings, at any step."""
+    desk.take_step(place)
+    assert desk.figure() or desk.headline()
+    assert desk.words()[0].strong
+    assert len(desk.drawing(49, 8).rows) == 8
+    assert len(desk.end_drawing(25, 12).rows) == 12
+    figure = desk.figure()
+    if figure is not None:
+        first = desk.walk.readings(desk.step)[0].value
+        assert read_length(figure.text().rstrip("+-")) == first

@@ -1,0 +1,40 @@
+"""The one table of keys, and what is made from it."""
+
+from benchmate.tui.bindings import action_name, bindings, hints
+from benchmate.tui.help_text import help_sayings
+from benchmate.tui.keys import KEYS
+from benchmate.tui.screens.bench import BenchScreen
+
+
+def test_no_key_is_given_twice() -> None:
+    """One key does one thing, and one id names one key."""
+    names = [name for key in KEYS for name in key.keys]
+    assert len(names) == len(set(names))
+    assert len({key.id for key in KEYS}) == len(KEYS)
+
+
+def test_every_key_is_bound_and_has_its_action() -> None:
+    """Each binding has an id of its own, so that it can be remapped, and the screen acts on it."""
+    made = bindings("open")
+    assert {binding.id for binding in made} == {
+        f"bench.{key.id}" for key in KEYS if key.keys and key.id != "open"
+    }
+    for binding in made:
+        assert callable(getattr(BenchScreen, f"action_{binding.action}"))
+
+
+def test_the_footer_shows_every_labelled_key_and_keeps_help_and_quit() -> None:
+    """The footer is the table, less what has no label."""
+    shown, kept = hints()
+    assert [hint.action for hint in (*shown, *kept)] == [
+        action_name(key.id) for key in KEYS if key.label
+    ]
+    assert [hint.key for hint in kept] == ["?", "q"]
+
+
+def test_help_tells_every_key_and_the_caution() -> None:
+    """Nothing the keys do is left out."""
+    said = {saying.label: saying.text for saying in help_sayings()}
+    for key in KEYS:
+        assert said[key.shown] == key.help
+    assert "licensed engineer" in help_sayings()[-1].text

@@ -1,0 +1,94 @@
+"""The form for real sizes."""
+
+import pytest
+
+from benchmate.measure.reading import read_length
+from benchmate.tui.desk import Desk
+from benchmate.tui.sizes_form import SizesForm
+
+
+def form_at(desk: Desk, timber: str, step: str) -> SizesForm:
+    """The form at a step."""
+    desk.go_to(timber, step)
+    return desk.sizes_form()
+
+
+def test_a_tenon_asks_for_the_section_and_three_sizes_as_cut(desk: Desk) -> None:
+    """What is kept is filled in, what is not is left empty beside the size as drawn."""
+    form = form_at(desk, "post-se", "foot-tenon/section")
+    assert form.title == "SE post, Foot tenon: what it really measures"
+    assert [(blank.id, blank.text, form.drawn_text(blank)) for blank in form.blanks()] == [
+        ("first", '7-3/16"', '7"'),
+        ("second", '6-15/16"', '7"'),
+        ("thickness", "", '1-3/4"'),
+        ("width", "", '5-7/16"'),
+        ("length", "", '3-1/2"'),
+    ]
+    assert form.blanks()[0].label == "South face to North face"
+
+
+def test_the_field_to_start_in_follows_the_step(desk: Desk) -> None:
+    """Measuring as cut starts at the thickness, anything else at the section."""
+    assert form_at(desk, "post-se", "foot-tenon/as-cut").first == "thickness"
+    assert form_at(desk, "post-se", "foot-tenon/shoulder").first == "first"
+    assert len(form_at(desk, "sill-south", "se-foot-mortise/depth").blanks()) == 2
+    assert "the whole stick" in form_at(desk, "post-se", "stick/label").title
+
+
+def test_what_was_kept_is_no_change(desk: Desk) -> None:
+    """Reading the form as it was filled in changes nothing."""
+    form = form_at(desk, "post-se", "foot-tenon/section")
+    typed = form.read({blank.id: blank.text for blank in form.blanks()})
+    assert typed.sizes == form.kept
+    assert not typed.changed
+
+
+def test_typed_sizes_are_read_in_the_projects_unit(desk: Desk) -> None:
+    """A bare number is inches here, and any way of writing a length will do."""
+    form = form_at(desk, "post-nw", "foot-tenon/as-cut")
+    sizes = form.read({"width": " 5 3/8 ", "first": "180 mm"}).sizes
+    assert sizes is not None
+    assert sizes.as_cut is not None
+    assert sizes.as_cut.width == read_length("5-3/8")
+    assert sizes.measured.first == read_length("180 mm")
+
+
+@pytest.mark.parametrize(
+    ("text", "told"), [("5-3/8x", "not a unit"), ("0", "more than nothing"), ("6'", "4'")]
+)
+def test_a_bad_size_is_told_with_its_field(desk: Desk, text: str, told: str) -> None:
+    """Nothing is accepted, and the message names the field."""
+    typed = form_at(desk, "post-nw", "foot-tenon/as-cut").read({"width": text})
+    assert typed.sizes is None
+    assert typed.field == "width"
+    assert typed.problem.startswith("tenon width, as cut: ")
+    assert told in typed.problem
+
+
+def test_the_effect_tells_ticked_marks_first(desk: Desk) -> None:
+    """What is already on the wood comes before what is not."""
+    form = form_at(desk, "post-sw", "foot-tenon/as-cut")
+    typed = form.read({"width": "5-3/8"})
+    assert typed.sizes is not None
+    lines = form.effect(typed.sizes)
+    assert lines[0] == "1 figures already ticked change: look at those marks again."
+    assert lines[1] == (
+        "South sill, mortise for SW post: finish line (ticked): "
+        '6-15/16" becomes 6-7/8" from the squared west end'
+    )
+
+
+def test_the_effect_puts_a_stop_before_all(desk: Desk) -> None:
+    """A stick too small for the joint is told before it is accepted."""
+    form = form_at(desk, "post-ne", "foot-tenon/section")
+    typed = form.read({"first": "3-1/4"})
+    assert typed.sizes is not None
+    assert form.effect(typed.sizes)[0].startswith("STOP: The far cheek comes")
+
+
+def test_a_size_that_moves_nothing_says_so(desk: Desk) -> None:
+    """A plate measured where nothing hangs on it."""
+    form = form_at(desk, "plate-north", "nw-head-mortise/section")
+    typed = form.read({"second": "8-1/16"})
+    assert typed.sizes is not None
+    assert form.effect(typed.sizes) == ("No mark moves.",)

@@ -1,0 +1,118 @@
+"""The plain commands: what they print and how they exit."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from benchmate.workbench import commands
+from benchmate.workbench.commands import Code
+from benchmate.workbench.opening import CannotOpenError
+
+
+def test_marks_prints_every_step_of_a_timber(demo: Path) -> None:
+    """Figure, hook, way, faces and waste side are all there."""
+    output = commands.marks(demo, "SE post")
+    assert output.code is Code.FINE
+    far_cheek = output.text.split("[ ] Foot tenon: far cheek line")[1].split("  [ ]")[0]
+    assert '3-1/2" from the South face, in towards the North face' in far_cheek
+    assert "waste: Towards the North face." in far_cheek
+    assert '3-11/16" to come off the North face' in far_cheek
+    assert "licensed engineer" in output.text
+
+
+def test_marks_of_all_timbers_shows_what_to_look_at_again(demo: Path) -> None:
+    """A tick that is out of date is plain in print too."""
+    text = commands.marks(demo).text
+    assert "[!] Mortise for SW post: finish line" in text
+    assert "look again" in text
+    assert text.count(" done\n") == 8
+
+
+def test_marks_as_data_is_exact_and_as_shown(demo: Path) -> None:
+    """Every length in whole nanometres, and as on the tape."""
+    data = json.loads(commands.marks(demo, "post-se", as_json=True).text)
+    (post,) = data["timbers"]
+    cheek = next(step for step in post["steps"] if step["id"] == "foot-tenon/far-cheek")
+    assert cheek["readings"] == [
+        {
+            "nm": 88_900_000,
+            "shown": '3-1/2"',
+            "from": "South face",
+            "way": "in towards the North face",
+        }
+    ]
+    assert cheek["on"] == ["East face", "West face", "foot"]
+    assert post["steps"][0]["state"] == "ticked"
+
+
+def test_an_unknown_timber_is_named_with_the_nearest(demo: Path) -> None:
+    """One clear error, and the known ones."""
+    with pytest.raises(commands.UsageError, match="did you mean post-se"):
+        commands.marks(demo, "post-see")
+    with pytest.raises(commands.UsageError, match="timbers: post-sw, post-se"):
+        commands.marks(demo, "zzz")
+
+
+def test_find_answers_with_the_figure(demo: Path) -> None:
+    """A look-up gives the best answer first; nothing found exits 1."""
+    first = commands.find(demo, "se post relief").text.splitlines()[0]
+    assert first.startswith('SE post: foot tenon: relief line, East side: 1-1/2"')
+    missed = commands.find(demo, "zebra\x1b")
+    assert missed.code is Code.FINDINGS
+    assert "\x1b" not in missed.text
+    data = json.loads(commands.find(demo, "floor top", as_json=True).text)
+    assert data["hits"][0]["value"]["shown"] == '4-3/4"'
+    assert json.loads(commands.find(demo, "zebra", as_json=True).text) == {"hits": []}
+
+
+def test_validate_tells_every_finding(demo: Path) -> None:
+    """The demo's one mark out of date is a finding, and exits 1."""
+    output = commands.validate(demo)
+    assert output.code is Code.FINDINGS
+    assert output.text.splitlines() == [
+        "Orchard tool shed: 8 timbers, 256 steps, 1 to look at",
+        (
+            "look tick-out-of-date sill-south/sw-foot-mortise: Mortise for SW post: finish line: "
+            'marked at 7", now 6-15/16" from the squared west end; look again, mark it anew and '
+            "tick it again."
+        ),
+    ]
+
+
+def test_validate_of_a_sound_project_exits_0(demo: Path) -> None:
+    """No findings, one line."""
+    (demo / "progress" / "sill-south.toml").unlink()
+    output = commands.validate(demo)
+    assert output.code is Code.FINE
+    assert output.text == "Orchard tool shed: 8 timbers, 256 steps, no findings"
+
+
+def test_a_broken_progress_file_is_bad_input(demo: Path) -> None:
+    """It is told once, and no figures it could change are printed."""
+    (demo / "progress" / "post-sw.toml").write_text("format = ")
+    output = commands.validate(demo)
+    assert output.code is Code.BAD_INPUT
+    assert output.text.count("progress/post-sw.toml") == 1
+    marks = commands.marks(demo, "post-sw")
+    assert marks.code is Code.BAD_INPUT
+    assert "figures withheld" in marks.text
+    assert "from the" not in marks.text
+    data = json.loads(commands.marks(demo, "post-sw", as_json=True).text)
+    assert all(step["readings"] == [] for step in data["timbers"][0]["steps"])
+
+
+def test_a_stop_withholds_figures_in_print(demo: Path) -> None:
+    """A tenon that cannot be has no marks to print."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('length = "3-1/2"', 'length = "9"', 1))
+    text = commands.marks(demo, "sill-south").text
+    assert 'stop: The mortise is 9-1/8" deep' in text
+    assert '9-1/8" from the top face' not in text
+
+
+def test_a_broken_project_is_one_clear_error(demo: Path) -> None:
+    """Every command refuses it with the place."""
+    (demo / "project.toml").write_text("format = 1\nname = \n")
+    with pytest.raises(CannotOpenError, match=r"project\.toml:2"):
+        commands.validate(demo)

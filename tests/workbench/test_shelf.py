@@ -1,0 +1,72 @@
+"""Which project a framer means."""
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from benchmate.workbench.shelf import NoProjectError, choices, locate
+
+
+def project(folder: Path, name: str) -> Path:
+    """A project folder with next to nothing in it."""
+    (folder / name).mkdir(parents=True)
+    (folder / name / "project.toml").write_text(f'format = 1\nname = "{name}"\n')
+    return folder / name
+
+
+def environ(tmp_path: Path) -> dict[str, str]:
+    """An environment with a data folder of its own."""
+    return {"XDG_DATA_HOME": str(tmp_path / "data")}
+
+
+def test_the_folder_named_comes_first(tmp_path: Path) -> None:
+    """A project folder, its project.toml, a folder of projects, or a bare name all do."""
+    barn = project(tmp_path / "projects", "barn")
+    env = environ(tmp_path)
+    for named in (str(barn), str(barn / "project.toml"), str(tmp_path / "projects"), "barn"):
+        assert choices(named, tmp_path, env) == (barn,)
+
+
+def test_then_projects_here_then_the_framers_own(tmp_path: Path) -> None:
+    """Without a name ./projects is looked in, and then the data folder."""
+    own = project(tmp_path / "data" / "benchmate" / "projects", "own")
+    env = environ(tmp_path)
+    assert choices("", tmp_path, env) == (own,)
+    here = project(tmp_path / "projects", "here")
+    assert choices("", tmp_path, env) == (here,)
+    assert locate("own", tmp_path, env) == own
+
+
+def test_with_nothing_else_the_demo_opens_as_a_working_copy(tmp_path: Path) -> None:
+    """A first start shows the demo and leaves what shipped alone."""
+    (copy,) = choices("", tmp_path, environ(tmp_path))
+    assert copy == tmp_path / "data" / "benchmate" / "projects" / "orchard-tool-shed"
+    assert (copy / "progress" / "post-se.toml").is_file()
+
+
+def test_a_clone_opens_its_demo_as_a_working_copy(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Trying the program never dirties a clone."""
+    demo = Path(__file__).parents[2] / "projects" / "orchard-tool-shed"
+    shutil.copytree(demo, tmp_path / "clone" / "projects" / demo.name)
+    monkeypatch.chdir(tmp_path / "clone")
+    (opened,) = choices("", tmp_path / "clone", environ(tmp_path))
+    assert (tmp_path / "data") in opened.parents
+
+
+def test_a_broken_project_is_still_a_choice(tmp_path: Path) -> None:
+    """It says what is wrong when it is opened, not before."""
+    barn = project(tmp_path / "projects", "barn")
+    (barn / "project.toml").write_text("format =")
+    assert choices("", tmp_path, environ(tmp_path)) == (barn,)
+
+
+def test_nothing_there_is_one_clear_error(tmp_path: Path) -> None:
+    """A name that leads nowhere, and a folder without projects."""
+    (tmp_path / "empty").mkdir()
+    with pytest.raises(NoProjectError, match="there is no project barn"):
+        choices("barn", tmp_path, environ(tmp_path))
+    with pytest.raises(NoProjectError, match="holds no project"):
+        choices("empty", tmp_path, environ(tmp_path))

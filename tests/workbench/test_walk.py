@@ -1,0 +1,43 @@
+"""One timber as it stands."""
+
+from benchmate.layout.standing import State
+from benchmate.workbench.bench import Bench
+
+
+def test_the_next_open_step_goes_round(bench: Bench) -> None:
+    """After the last open step the search starts again from the top."""
+    walk = bench.walk("post-se")
+    far_cheek = walk.place("foot-tenon/far-cheek")
+    assert walk.next_open() == far_cheek
+    assert walk.next_open(far_cheek) == far_cheek + 1
+    assert walk.next_open(len(walk.steps) - 1) == far_cheek
+
+
+def test_a_step_to_look_at_again_counts_as_open(bench: Bench) -> None:
+    """It is found by next, and not counted as done."""
+    walk = bench.walk("sill-south")
+    again = walk.place("sw-foot-mortise/finish")
+    assert walk.next_open(again - 1) == again
+    assert walk.done == sum(found.state is State.TICKED for found in walk.standings)
+
+
+def test_nothing_is_open_when_all_is_ticked(bench: Bench) -> None:
+    """A finished timber has no next step."""
+    for step in bench.walk("plate-north").steps:
+        bench.tick("plate-north", step)
+    assert bench.walk("plate-north").next_open() is None
+
+
+def test_figures_run_from_the_shoulder_once_it_is_struck(bench: Bench) -> None:
+    """Law 2: from the squared end until the reference shoulder is struck, then from there."""
+    head = "head-tenon/shoulder"
+    fresh, struck = bench.walk("post-nw"), bench.walk("post-se")
+    assert fresh.readings(fresh.layout.step(head))[0].hook == "squared foot"
+    assert struck.readings(struck.layout.step(head))[0].hook == "foot shoulder line"
+    swapped = struck.readings(struck.layout.step(head), swapped=True)
+    assert swapped[0].hook == "squared foot"
+
+
+def test_an_unknown_step_is_the_first(bench: Bench) -> None:
+    """A place remembered for a step that has gone falls back to the top."""
+    assert bench.walk("post-nw").place("no/such") == 0
