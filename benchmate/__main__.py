@@ -68,6 +68,7 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 
 def _command(arguments: argparse.Namespace) -> int:
+    from benchmate.store.problem import KeepError  # noqa: PLC0415
     from benchmate.workbench import commands, shelf  # noqa: PLC0415 - paid for only when used
     from benchmate.workbench.opening import CannotOpenError  # noqa: PLC0415
 
@@ -81,7 +82,7 @@ def _command(arguments: argparse.Namespace) -> int:
                 output = commands.find(folder, words, as_json=arguments.json)
             case _:
                 output = commands.validate(folder)
-    except (CannotOpenError, commands.UsageError, shelf.NoProjectError) as error:
+    except (CannotOpenError, KeepError, commands.UsageError, shelf.NoProjectError) as error:
         return _fail(str(error))
     if hasattr(sys.stdout, "reconfigure"):
         sys.stdout.reconfigure(errors="backslashreplace")

@@ -7,6 +7,7 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Beside, Feature, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick
+from benchmate.model.words import lower_first
 
 FEATURE = "stick"
 """The feature id of the steps that belong to the whole stick."""
@@ -78,7 +79,7 @@ def _marks_along(features: tuple[Feature, ...]) -> Iterable[tuple[Feature, Line]
 
 
 def _called(feature: Feature, line: Line) -> str:
-    return f"{feature.title}: {line.title}".lower()
+    return f"{lower_first(feature.title)}: {lower_first(line.title)}"
 
 
 def _label(stick: Stick) -> Task:

@@ -8,6 +8,7 @@ from benchmate.layout.step import Layout, Step
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.progress import Progress, Tick
+from benchmate.model.words import lower_first
 
 
 class State(Enum):
@@ -74,7 +75,7 @@ def _list(marked: Mapping[str, Length]) -> str:
 
 
 def _side(waste: str) -> str:
-    return (waste[:1].lower() + waste[1:]).rstrip(".") or "nothing"
+    return lower_first(waste).rstrip(".") or "nothing"
 
 
 def standings(layout: Layout, progress: Progress, tape: Tape) -> tuple[Standing, ...]:

@@ -12,6 +12,7 @@ from benchmate.model.feature import Asks, Feature, Line, Reading, Task
 from benchmate.model.record import Record
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick, reference_for
+from benchmate.model.words import lower_first
 
 _SHOULDER = "shoulder"
 """What every tenon calls the line its timber bears at."""
@@ -79,7 +80,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
         id=f"{feature.id}/{line.id}",
         feature=feature.id,
         stage=line.stage,
-        title=f"{feature.title}: {line.title[0].lower()}{line.title[1:]}",
+        title=f"{feature.title}: {lower_first(line.title)}",
         short=line.title,
         faces=faces,
         on=faces_in_words(stick, faces),
@@ -95,7 +96,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
 
 
 def _task_step(stick: Stick, feature: str, title: str, task: Task) -> Step:
-    lead = f"{title}: {task.title[0].lower()}{task.title[1:]}" if title else task.title
+    lead = f"{title}: {lower_first(task.title)}" if title else task.title
     return Step(
         id=f"{feature}/{task.id}",
         feature=feature,

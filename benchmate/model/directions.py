@@ -110,8 +110,8 @@ class Pose:
         )
         if not all(a.square_to(b) for a, b in pairs):
             raise ValueError(
-                "the first face, the second face and the reference end must look in three "
-                "directions square to one another"
+                "the first face, the second face and the reference end do not look in three "
+                "directions square to one another; turn one of them"
             )
 
     def direction(self, face: Face) -> Direction:

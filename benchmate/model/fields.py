@@ -25,7 +25,7 @@ def _bare(info: ValidationInfo) -> Unit:
 
 def _text(value: object, *, example: str) -> str:
     if not isinstance(value, str):
-        raise ValueError(f"must be text in quotes, such as {example}")  # noqa: TRY004 - pydantic
+        raise ValueError(f"is not text; write it in quotes, as {example}")  # noqa: TRY004 - pydantic
     return value
 
 
@@ -39,7 +39,7 @@ def _size(value: object, info: ValidationInfo) -> Length:
 def _positive_size(value: object, info: ValidationInfo) -> Length:
     size = _size(value, info)
     if not size:
-        raise ValueError("must be more than nothing")
+        raise ValueError("is nothing; write a size of more than nothing")
     return size
 
 

@@ -2,7 +2,7 @@
 
 from typing import Literal, Self
 
-from pydantic import Field, SerializeAsAny, model_validator
+from pydantic import Field, SerializeAsAny, ValidationInfo, field_validator, model_validator
 
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
@@ -99,14 +99,17 @@ class Timber(Record):
 
 
 class Project(Record):
-    """A frame: what is stored in `project.toml`."""
+    """A frame: what is stored in `project.toml`.
+
+    `graduation` is the finest mark on the framer's tape; if not given, 1/16" or 1 mm.
+    """
 
     format: Literal[1] = 1
     name: Name
     demo: bool = False
     note: Note = ""
     units: StyleWord = "feet and inches"
-    graduation: GraduationWord = "1/16"
+    graduation: GraduationWord | None = None
     shop: Shop = Field(default_factory=Shop)
     lengths: dict[str, Position] = Field(default_factory=dict)
     levels: dict[str, Position] = Field(default_factory=dict)
@@ -114,10 +117,23 @@ class Project(Record):
     timbers: tuple[Timber, ...] = Field(default=(), strict=False)
     works: tuple[SerializeAsAny[Work], ...] = Field(default=(), strict=False)
 
+    @field_validator("graduation")
+    @classmethod
+    def _on_the_tape(cls, graduation: str | None, info: ValidationInfo) -> str | None:
+        units = info.data.get("units", "feet and inches")
+        fitting = [word for word, mark in GRADUATIONS.items() if mark.metric is (units == "mm")]
+        if graduation is None or graduation in fitting:
+            return graduation
+        raise ValueError(
+            f'is "{graduation}", which is no mark on a tape in {units}; write one of '
+            f"{', '.join(fitting)}"
+        )
+
     @property
     def tape(self) -> Tape:
         """How lengths are shown in this project."""
-        return Tape(style=STYLES[self.units], graduation=GRADUATIONS[self.graduation])
+        usual = "1 mm" if self.units == "mm" else "1/16"
+        return Tape(style=STYLES[self.units], graduation=GRADUATIONS[self.graduation or usual])
 
     @property
     def bare(self) -> Unit:

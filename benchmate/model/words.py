@@ -29,6 +29,11 @@ def bad_character(text: str, *, lines: bool = False) -> int | None:
     return None
 
 
+def lower_first(text: str) -> str:
+    """The text ready to stand inside a sentence; names further on keep their capitals."""
+    return text[:1].lower() + text[1:]
+
+
 def visible(text: str) -> str:
     """The text with every character that could act on a terminal shown as an escape."""
     return "".join(

@@ -10,7 +10,7 @@ from benchmate.store.files import PROJECT_FILE, Found, Stamp, progress_name, rea
 from benchmate.store.lock import Claim, Claimed
 from benchmate.store.problem import KeepError, Problem, ProjectError
 from benchmate.store.progress_file import progress_text
-from benchmate.store.reading import find_progress, parse_progress, parse_project
+from benchmate.store.reading import find_progress, parse_progress, parse_project, progress_files
 from benchmate.store.writing import make_folder, write_atomically
 
 TAKEN_OVER = "another benchmate has taken this project over, or its lock file was removed"
@@ -87,6 +87,11 @@ class Keeper:
             self.read_only = f"nothing can be written here: {error.problem}"
         else:
             self.read_only = ""
+
+    def strays(self) -> tuple[str, ...]:
+        """The progress files of timbers the project does not have. Raises KeepError."""
+        known = {timber.id for timber in self.project.timbers}
+        return tuple(name for name in progress_files(self.folder) if name not in known)
 
     def progress(self, timber: str) -> Progress:
         """What is kept for a timber, read when first asked for. Raises ProjectError, KeepError."""

@@ -9,12 +9,11 @@ from benchmate.measure.reading import Unit
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
 from benchmate.model.fields import Position, SectionSize
-from benchmate.model.project import GRADUATIONS, Project, Timber, bare_unit
+from benchmate.model.project import Project, Timber, bare_unit
 from benchmate.model.record import Record
 from benchmate.model.work import Work
 from benchmate.store.document import Document
 from benchmate.store.entries import entries, read_record, read_values
-from benchmate.store.nearest import nearest
 from benchmate.store.tables import TIMBER_TABLE, WORK_TABLES, families_in
 from benchmate.store.toml_lines import Path
 from benchmate.store.wording import UNKNOWN_KEY
@@ -72,16 +71,7 @@ def read_parts(document: Document) -> Parts:
 def _head(document: Document, bare: Unit) -> Project | None:
     """The project without its tables, if it is sound."""
     given = {key: document.data[key] for key in _HEAD if key in document.data}
-    head = read_record(document, (), given, Project, bare)
-    if head is None:
-        return None
-    metric = head.units == "mm"
-    if GRADUATIONS[head.graduation].metric is metric:
-        return head
-    fitting = [word for word, mark in GRADUATIONS.items() if mark.metric is metric]
-    message = f'is "{head.graduation}", which is no mark on a tape in {head.units}'
-    document.add(("graduation",), message, nearest(None, fitting))
-    return None
+    return read_record(document, (), given, Project, bare)
 
 
 def _unknown_keys(document: Document) -> None:

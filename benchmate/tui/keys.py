@@ -35,7 +35,7 @@ KEYS: tuple[Key, ...] = (
     Key(
         id="move",
         keys=(),
-        shown="↑↓",
+        shown="arrows",
         label="move",
         help="Move; j and k too, page up and down, home and end",
     ),

@@ -14,6 +14,7 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Asks
 from benchmate.model.findings import Severity
 from benchmate.model.progress import AsCut, Measured
+from benchmate.model.words import lower_first
 from benchmate.workbench.actions import Sizes
 
 if TYPE_CHECKING:
@@ -150,7 +151,7 @@ def effect_lines(bench: Bench, ripple: Ripple) -> tuple[str, ...]:
         return (*lines, "No mark moves.")
     moved = sorted(ripple.moved, key=lambda each: not each.ticked)
     if ripple.ticked:
-        lines.append(f"{ripple.ticked} figures already ticked change: look at those marks again.")
+        lines.append(f"Already ticked among them: {ripple.ticked}. Look at those marks again.")
     lines += [_moved_text(bench, each) for each in moved[:MOST_SHOWN]]
     if len(moved) > MOST_SHOWN:
         lines.append(f"and {len(moved) - MOST_SHOWN} more")
@@ -162,6 +163,6 @@ def _moved_text(bench: Bench, moved: Moved) -> str:
     name = bench.walk(moved.timber).timber.name
     ticked = " (ticked)" if moved.ticked else ""
     return (
-        f"{name}, {moved.title[0].lower()}{moved.title[1:]}{ticked}: "
+        f"{name}, {lower_first(moved.title)}{ticked}: "
         f"{tape.text(moved.before)} becomes {tape.text(moved.after)} {moved.words}"
     )

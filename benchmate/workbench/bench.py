@@ -12,6 +12,7 @@ from typing import NamedTuple
 from benchmate.frame.frame import Frame, Real, real_of
 from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
+from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import Progress
 from benchmate.model.project import Project, Timber
 from benchmate.store.keeper import Changes, Keeper
@@ -160,6 +161,20 @@ class Bench:
         last = self._done[-1]
         self._keep(last.timber, last.back, sizes=last.sizes)
         return self._done.pop()
+
+    def strays(self) -> tuple[Finding, ...]:
+        """Progress kept for timbers the project does not have: never dropped in silence."""
+        return tuple(
+            Finding(
+                code="progress-without-timber",
+                severity=Severity.LOOK,
+                timber=stray,
+                feature="",
+                message=f"progress/{stray}.toml is kept, but the project has no such timber",
+                remedy="give the timber the id it had, or rename the file to the id it has now",
+            )
+            for stray in self._keeper.strays()
+        )
 
     def first_place(self) -> tuple[str, int] | None:
         """Where to open: the timber ticked last, at its next open step; None without timbers."""

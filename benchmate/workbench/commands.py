@@ -71,7 +71,7 @@ def validate(folder: Path) -> Output:
     troubles = dict.fromkeys(walk.trouble for walk in walks if walk.trouble)
     if troubles:
         return Output("\n".join(troubles), Code.BAD_INPUT)
-    findings = [finding for walk in walks for finding in walk.findings]
+    findings = [*bench.strays(), *(finding for walk in walks for finding in walk.findings)]
     count = sum(len(walk.steps) for walk in walks)
     head = f"{bench.project.name}: {len(walks)} timbers, {count} steps"
     if not findings:

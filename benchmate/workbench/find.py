@@ -9,6 +9,7 @@ from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.measure.section import section_text
 from benchmate.model.project import Timber
+from benchmate.model.words import lower_first
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.walk import Walk
 
@@ -114,7 +115,7 @@ def _step_entry(timber: Timber, walk: Walk, step: Step) -> _Entry:
     value = readings[0].value if readings and not stop else None
     how = f"from the {readings[0].hook}, {readings[0].way}" if value is not None else step.on
     hit = Hit(
-        title=f"{timber.name}: {step.title[0].lower()}{step.title[1:]}",
+        title=f"{timber.name}: {lower_first(step.title)}",
         detail="stop: this figure is not fit to cut to" if stop else how,
         value=value,
         timber=timber.id,

@@ -55,7 +55,7 @@ def test_a_size_as_cut_is_found_by_its_name() -> None:
         ({"measured": {"foot": {"first": "0"}}}, "more than nothing"),
         ({"measured": {"foot": {"third": "6"}}}, "Extra inputs"),
         ({"as_cut": {"foot-tenon": {"width": "-4"}}}, "not below zero"),
-        ({"as_cut": {"foot-tenon": {"width": 4}}}, "text in quotes"),
+        ({"as_cut": {"foot-tenon": {"width": 4}}}, "not text"),
         ({"ticks": [{"step": "a/b"}]}, "Field required"),
         ({"ticks": [{"step": "a/b", "at": "noon"}]}, "datetime"),
         ({"ticks": [{"step": "a/b", "at": NOON, "by": "me"}]}, "Extra inputs"),

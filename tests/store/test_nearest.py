@@ -1,3 +1,5 @@
+from itertools import count
+
 import pytest
 
 from benchmate.store.nearest import nearest
@@ -23,6 +25,11 @@ def test_a_long_list_is_cut() -> None:
     posts = tuple(f"post-{n}" for n in range(13))
     assert nearest("owl", posts).endswith('"post-11", ...')
     assert nearest("owl", posts[:12]).endswith('"post-11"')
+
+
+def test_only_so_many_words_are_looked_through() -> None:
+    """A list without end does not hold the program up."""
+    assert nearest("post 7", map("post {}".format, count())) == 'did you mean "post 7"?'
 
 
 def test_without_words_the_caller_knows_what_to_do() -> None:

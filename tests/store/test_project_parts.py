@@ -52,7 +52,7 @@ def test_a_unit_that_is_not_known_does_not_spoil_the_rest() -> None:
 @pytest.mark.parametrize(
     ("head", "said"),
     [
-        ('units = "mm"\n', 'is "1/16", which is no mark on a tape in mm'),
+        ('units = "mm"\ngraduation = "1/16"\n', 'is "1/16", which is no mark on a tape in mm'),
         ('graduation = "1 mm"\n', 'is "1 mm", which is no mark on a tape in feet and inches'),
     ],
 )

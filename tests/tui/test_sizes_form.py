@@ -71,7 +71,7 @@ def test_the_effect_tells_ticked_marks_first(desk: Desk) -> None:
     typed = form.read({"width": "5-3/8"})
     assert typed.sizes is not None
     lines = form.effect(typed.sizes)
-    assert lines[0] == "1 figures already ticked change: look at those marks again."
+    assert lines[0] == "Already ticked among them: 1. Look at those marks again."
     assert lines[1] == (
         "South sill, mortise for SW post: finish line (ticked): "
         '6-15/16" becomes 6-7/8" from the squared west end'

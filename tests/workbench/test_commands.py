@@ -88,6 +88,15 @@ def test_validate_of_a_sound_project_exits_0(demo: Path) -> None:
     assert output.text == "Orchard tool shed: 8 timbers, 256 steps, no findings"
 
 
+def test_ticks_of_a_renamed_timber_are_told(demo: Path) -> None:
+    """A timber given another id leaves its ticks behind, and validate says so."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('"sill-south"', '"sill-door"'))
+    output = commands.validate(demo)
+    assert output.code is Code.FINDINGS
+    assert "look progress-without-timber sill-south: progress/sill-south.toml" in output.text
+
+
 def test_a_broken_progress_file_is_bad_input(demo: Path) -> None:
     """It is told once, and no figures it could change are printed."""
     (demo / "progress" / "post-sw.toml").write_text("format = ")

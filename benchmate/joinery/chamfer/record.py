@@ -38,7 +38,7 @@ class Stop(Record):
         if from_shoulder == (self.level is not None) or (
             self.level is not None and (self.shoulder is not None or self.distance is not None)
         ):
-            raise ValueError('needs either "shoulder" and "distance", or "level" alone')
+            raise ValueError('is not one stop; give "shoulder" and "distance", or "level" alone')
         return self
 
     def sums(self, key: str) -> dict[str, Sum]:

@@ -47,9 +47,9 @@ class PostTenon(Work):
     @model_validator(mode="after")
     def _received_or_alone(self) -> Self:
         if self.into is not None and self.at is None:
-            raise ValueError('needs "at": where the post\'s reference face crosses the timber')
+            raise ValueError('has no "at"; say where the post\'s reference face crosses the timber')
         if self.into is None and self.at is not None:
-            raise ValueError('has "at" but no "into": name the timber that receives the tenon')
+            raise ValueError('has "at" but no "into"; name the timber that receives the tenon')
         if self.into is not None and self.cheeks_from is not None:
             raise ValueError(
                 'takes "cheeks_from" only when it stands alone: with "into", the cheeks follow '

@@ -67,7 +67,7 @@ class FindScreen(ModalScreen["Hit | None"]):
         self._footer.show(
             (
                 Hint(key="enter", label="go there", action="go"),
-                Hint(key="↑ ↓", label="choose", action="step(1)"),
+                Hint(key="arrows", label="choose", action="step(1)"),
             ),
             (Hint(key="esc ctrl+g", label="leave", action="leave"),),
         )

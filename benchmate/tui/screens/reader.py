@@ -48,7 +48,7 @@ class ReaderScreen(ModalScreen[None]):
         """Show what there is to read."""
         self._header.show((Part(text=f" {self._title} ", strong=True),))
         self._footer.show(
-            (Hint(key="↑ ↓", label="read on", action="on"),),
+            (Hint(key="arrows", label="read on", action="on"),),
             (Hint(key="q", label="close", action="leave"),),
         )
         self._list.focus()

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, ClassVar
 
 from textual import on
 from textual.binding import Binding, BindingType
-from textual.containers import Vertical
+from textual.containers import Horizontal, Vertical
 from textual.screen import ModalScreen
 from textual.widgets import Input
 
@@ -56,10 +56,14 @@ class SizesScreen(ModalScreen[Sizes | None]):
             yield self._header
             for blank in self._form.blanks():
                 drawn = self._form.drawn_text(blank)
-                yield PlainLabel(f"{blank.label}  (as drawn {drawn})", classes="field-label")
-                yield Input(
-                    value=blank.text, placeholder="as drawn", compact=True, id=f"size-{blank.id}"
-                )
+                with Horizontal(classes="field"):
+                    yield PlainLabel(f"{blank.label}, drawn {drawn}", classes="field-label")
+                    yield Input(
+                        value=blank.text,
+                        placeholder="as drawn",
+                        compact=True,
+                        id=f"size-{blank.id}",
+                    )
             yield self._effect
             yield self._footer
 
@@ -69,7 +73,7 @@ class SizesScreen(ModalScreen[Sizes | None]):
         self._footer.show(
             (
                 Hint(key="enter", label="accept", action="accept"),
-                Hint(key="tab ↓", label="next field", action="app.focus_next"),
+                Hint(key="tab", label="next field", action="app.focus_next"),
             ),
             (Hint(key="esc ctrl+g", label="leave as it was", action="leave"),),
         )

@@ -193,3 +193,25 @@ def test_a_post_standing_in_from_the_receiver_s_face_moves_its_mortise_in() -> N
     cut = _mortise(frame(timber("post"), sill(), tenon(**joint)), "post-foot")
     assert cut.across == (length("2-1/2"), length("4-1/2"))
     assert cut.across[1] - cut.across[0] == Length.inches(2)
+
+
+@pytest.mark.parametrize(
+    ("at", "relish", "end"),
+    [("1", "6", Face.REFERENCE_END), ("15' 5", "5", Face.FAR_END)],
+)
+def test_relish_runs_to_the_end_of_a_tenon(at: str, relish: str, end: Face) -> None:
+    """On a sill with a tenon at either end the wood beyond its shoulders counts too."""
+    joints = (
+        tenon(into="sill", at=at),
+        tenon(id="sill-west", timber="sill", end="west"),
+        tenon(id="sill-east", timber="sill", end="east", length="4"),
+    )
+    cut = _mortise(frame(timber("post"), sill(), *joints), "post-foot")
+    assert cut.relish == (length(relish), end)
+
+
+def test_the_sides_lie_across_the_depth_that_is_across() -> None:
+    """A sill 8" deep and 10" wide has 10" for the mortise's sides and 8" for its bottom."""
+    built = frame(timber("post"), sill(section="8 x 10"), tenon(into="sill", at="4'"))
+    cut = _mortise(built, "post-foot")
+    assert (cut.real_sides, cut.real_into) == (length("10"), length("8"))

@@ -20,7 +20,7 @@ def test_a_post_alone_needs_only_the_tenon() -> None:
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ({"into": "sill"}, 'needs "at"'),
+        ({"into": "sill"}, 'has no "at"'),
         ({"at": "4'"}, 'has "at" but no "into"'),
         ({"into": "sill", "at": "4'", "cheeks_from": "first"}, "cheeks_from"),
         ({"into": "post", "at": "4'"}, "its own timber"),
@@ -33,7 +33,7 @@ def test_a_post_alone_needs_only_the_tenon() -> None:
         ({"cheeks_from": "far"}, "first"),
         ({"family": "brace tenon"}, "post tenon"),
         ({"haunch": "1"}, "Extra inputs"),
-        ({"length": 5}, "text in quotes"),
+        ({"length": 5}, "not text"),
     ],
 )
 def test_what_is_refused(words: dict[str, object], says: str) -> None:

@@ -86,6 +86,14 @@ def test_all_round_comes_off_both_narrow_edges() -> None:
     assert found.width == length("5")
 
 
+@pytest.mark.parametrize(("cheeks", "far_edge"), [("first", "7"), ("second", "5")])
+def test_a_far_relief_is_taken_off_the_side_it_lies_on(cheeks: str, far_edge: str) -> None:
+    """On a 6 x 8 post the far edge lies 8" in behind cheeks from the first face, else 6"."""
+    joint = tenon(cheeks_from=cheeks, relief_far="1")
+    found = _shape(frame(timber("post", section="6 x 8"), joint))
+    assert found.far_edge == length(far_edge)
+
+
 def test_a_relief_counts_instead_of_all_round_on_its_own_edge() -> None:
     """1-1/4" on the reference edge and 1/2" all round: 1-1/4" there and 1/2" on the far edge."""
     found = _alone(relief_reference="1-1/4", all_round="1/2")

@@ -106,6 +106,20 @@ def test_the_saw_s_depths_are_what_comes_off_each_face() -> None:
     }
 
 
+def test_the_far_lines_say_what_comes_off_beyond_them() -> None:
+    """Common practice, no source: on a 6-1/16" stick the off side is 2-1/16" (law 2)."""
+    feature = _tenon(tenon(all_round="1/2"), {"first": "6-1/16", "second": "5-7/8"})
+    beside = {
+        name: {found.value for found in line(feature.lines, name).beside}
+        for name in ("far-cheek", "reference-edge", "far-edge")
+    }
+    assert beside == {
+        "far-cheek": {length("2"), length("2-1/16")},
+        "reference-edge": {length("5")},
+        "far-edge": {length("3/8"), length("5")},
+    }
+
+
 def test_a_face_that_loses_nothing_has_no_depth() -> None:
     """No figure tells the saw to go nothing deep."""
     feature = _tenon(tenon(set_back="0", thickness="4"))
