@@ -201,10 +201,11 @@ def test_a_plane_that_leaves_no_area_leaves_no_outline(
     assert outline(Cut((Plane((0, *normal), offset, "cut"),)), VIEW) is None
 
 
-def test_a_sliver_without_area_is_no_outline() -> None:
-    """Two planes on one another from both sides leave nothing between them."""
-    planes = (Plane((0, 1, 1), 4, "one"), Plane((0, -1, -1), -4, "other"))
-    assert outline(Cut(planes), VIEW) is None
+def test_a_sliver_thinner_than_a_nanometre_is_no_outline() -> None:
+    """Rounded to whole nanometres its corners lie on one line, and there is nothing to hatch."""
+    sliver = Plane((0, -2, 1), -7, "cut")
+    assert len(_clip(SQUARE, sliver, VIEW).points) == 3
+    assert outline(Cut((sliver,)), VIEW) is None
 
 
 def test_a_slope_of_any_rise_is_rounded_once_to_a_nanometre() -> None:
@@ -286,6 +287,8 @@ def test_an_odd_stick_moves_only_its_far_faces() -> None:
             if name in ("near-cheek", "far-cheek")
         }
         assert at == {"near-cheek": {length("2").nm}, "far-cheek": {length("4").nm}}
+        real_depth = stick.section("foot-tenon").first
+        assert max(point[1] for point in far.points) == real_depth.nm
 
 
 def test_no_set_back_means_no_waste_on_that_side() -> None:

@@ -70,6 +70,12 @@ def test_six_sides_look_in_six_directions(stance: Stance) -> None:
         assert pose.direction(face.opposite) is direction.opposite
 
 
+def test_east_north_and_up_are_a_right_handed_timber() -> None:
+    """First face east, second north, running up from its foot: a right-handed set."""
+    assert Pose(Direction.EAST, Direction.NORTH, Direction.DOWN).right_handed
+    assert not Pose(Direction.EAST, Direction.NORTH, Direction.UP).right_handed
+
+
 def test_half_of_all_stances_are_right_handed() -> None:
     """24 ways of either hand."""
     assert sum(_pose(stance).right_handed for stance in STANCES) == 24

@@ -137,8 +137,9 @@ def _two(extent: Span, wish: tuple[int, ...], scale: Scale, columns: int) -> tup
 
 
 def _need(extent: Span, span: Span, scale: Scale) -> int:
+    """The cells a span and its padding take; a part of one counts whole, so nothing is cut off."""
     low, high = _padded(extent, span, scale)
-    return scale.cells_in(high - low) + 1
+    return -(-(high - low) * scale.cells // scale.nm) + 1
 
 
 def _padded(extent: Span, span: Span, scale: Scale) -> Span:
