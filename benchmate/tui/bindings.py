@@ -11,17 +11,21 @@ KEPT_IN_FOOTER = ("help", "quit")
 """The hints that are never dropped from a narrow footer."""
 
 
+LIST_ACTIONS = {"open": "focused.open", "move": "focused.step(1)"}
+"""The keys that the list in hand answers to, and what a click on one of them does."""
+
+
 def action_name(key: str) -> str:
-    """The name of the action a key's id stands for."""
-    return key.replace("-", "_")
+    """The action a key's id stands for."""
+    return LIST_ACTIONS.get(key, key.replace("-", "_"))
 
 
-def bindings(*without: str) -> list[Binding]:
+def bindings() -> list[Binding]:
     """A binding for every key of the table that the screen answers to itself."""
     return [
         Binding(",".join(key.keys), action_name(key.id), key.help, show=False, id=f"bench.{key.id}")
         for key in KEYS
-        if key.keys and key.id not in without
+        if key.id not in LIST_ACTIONS
     ]
 
 

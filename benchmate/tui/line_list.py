@@ -74,7 +74,7 @@ class LineList(ScrollView, can_focus=True):
     def __init__(
         self,
         *,
-        on_move: Callable[[int], None],
+        on_move: Callable[[int], None] | None = None,
         glyphs: Glyphs,
         empty: str,
         rows: tuple[Row, ...] = (),
@@ -211,7 +211,8 @@ class LineList(ScrollView, can_focus=True):
     def _move(self, index: int | None) -> None:
         if index is not None and index != self._cursor:
             self._put(index)
-            self._report(index)
+            if self._report is not None:
+                self._report(index)
 
     def _put(self, index: int | None) -> None:
         if index != self._cursor:

@@ -12,7 +12,6 @@ from typing import TYPE_CHECKING, ClassVar
 
 from rich.cells import cell_len
 from rich.segment import Segment
-from textual.message import Message
 from textual.strip import Strip
 from textual.widget import Widget
 
@@ -117,13 +116,6 @@ class FooterLine(Widget):
     ALLOW_SELECT = False
     COMPONENT_CLASSES: ClassVar[set[str]] = {"footer-line--key", "footer-line--label"}
 
-    class Pressed(Message):
-        """The user clicked a key; `action` is what that key does."""
-
-        def __init__(self, action: str) -> None:
-            super().__init__()
-            self.action = action
-
     def __init__(self, *, id: str | None = None) -> None:  # noqa: A002 - Textual's
         super().__init__(id=id)
         self._hints: tuple[Hint, ...] = ()
@@ -152,12 +144,12 @@ class FooterLine(Widget):
         ]
         return Strip(segments).extend_cell_length(width, self.rich_style)
 
-    def on_click(self, event: events.Click) -> None:
-        """Say which key was clicked."""
+    async def on_click(self, event: events.Click) -> None:
+        """Do what the key that was clicked does."""
         offset = event.get_content_offset(self)
         shown = that_fit(self._hints, self._keep, self.size.width)
         ends = accumulate(hint.cells for hint in shown)
         for hint, end in zip(shown, ends, strict=True):
             if offset is not None and offset.x < end:
-                self.post_message(self.Pressed(hint.action))
+                await self.screen.run_action(hint.action)
                 return

@@ -88,6 +88,25 @@ def test_every_style_has_a_tape_and_a_unit(units: str) -> None:
     assert project.bare is bare_unit(units) is (Unit.MM if metric else Unit.INCH)
 
 
+@pytest.mark.parametrize("units", STYLES)
+@pytest.mark.parametrize("graduation", GRADUATIONS)
+def test_a_tape_carries_marks_of_its_own_system_only(units: str, graduation: str) -> None:
+    """A sixteenth is no mark on a millimetre tape; the message names those that are."""
+    words = {"name": "Shed", "units": units, "graduation": graduation}
+    if GRADUATIONS[graduation].metric is (units == "mm"):
+        assert Project.model_validate(words).tape.graduation is GRADUATIONS[graduation]
+        return
+    with pytest.raises(ValidationError, match="1 mm, 0.5 mm" if units == "mm" else "1/8, 1/16"):
+        Project.model_validate(words)
+
+
+@pytest.mark.parametrize(("units", "usual"), [("feet and inches", "1/16"), ("mm", "1 mm")])
+def test_a_tape_without_a_graduation_has_the_usual_one(units: str, usual: str) -> None:
+    """Sixteenths of an inch, or millimetres."""
+    project = Project.model_validate({"name": "Shed", "units": units})
+    assert project.tape.graduation is GRADUATIONS[usual]
+
+
 def test_every_graduation_has_a_word() -> None:
     """The file can name each division a tape may have, and each style."""
     assert set(GRADUATIONS.values()) == set(Graduation)

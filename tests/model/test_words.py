@@ -10,6 +10,7 @@ from benchmate.model.words import (
     bad_character,
     check_id,
     check_text,
+    lower_first,
     visible,
 )
 
@@ -45,6 +46,15 @@ def test_what_is_shown_cannot_act(text: str) -> None:
     shown = visible(text)
     assert bad_character(shown) is None
     assert shown == text or bad_character(text) is not None
+
+
+@pytest.mark.parametrize(
+    ("text", "inside"),
+    [("Saw the West side", "saw the West side"), ("x", "x"), ("", "")],
+)
+def test_a_title_inside_a_sentence(text: str, inside: str) -> None:
+    """Only its first letter loses its capital."""
+    assert lower_first(text) == inside
 
 
 def test_hidden_characters_are_shown_as_escapes() -> None:

@@ -43,7 +43,7 @@ LOOK_EVERY = 1.0
 class BenchScreen(Screen[None]):
     """One project open at one timber and one step."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [*bindings("open")]
+    BINDINGS: ClassVar[list[BindingType]] = [*bindings()]
     HORIZONTAL_BREAKPOINTS = [  # noqa: RUF012 - declared so by Textual
         (0, "-narrow"),
         (ROOM_FOR_FIGURES, "-normal"),
@@ -179,20 +179,6 @@ class BenchScreen(Screen[None]):
 
             title = desk.walk.timber.name
             self.app.push_screen(ReaderScreen(title, desk.words(), self._glyphs))
-
-    @on(FooterLine.Pressed)
-    async def _footer_pressed(self, event: FooterLine.Pressed) -> None:
-        if event.action == "open":
-            focused = self.focused
-            if isinstance(focused, LineList):
-                focused.action_open()
-            return
-        await self.run_action(event.action)
-
-    def action_move(self) -> None:
-        """Go one down in the list in hand, for a click on the key in the footer."""
-        if isinstance(self.focused, LineList):
-            self.focused.action_step(1)
 
     def action_pane(self) -> None:
         """Go between the timbers and the steps."""

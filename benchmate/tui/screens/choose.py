@@ -33,7 +33,6 @@ class ChooseScreen(ModalScreen["Path | None"]):
         self._folders = folders
         self._header = HeaderLine(glyphs=glyphs, id="choose-title")
         self._list = LineList(
-            on_move=_no_move,
             glyphs=glyphs,
             empty="no projects",
             rows=tuple(Row(text=folder.name) for folder in folders),
@@ -61,10 +60,6 @@ class ChooseScreen(ModalScreen["Path | None"]):
     def _opened(self) -> None:
         self.action_take()
 
-    @on(FooterLine.Pressed)
-    async def _pressed(self, event: FooterLine.Pressed) -> None:
-        await self.run_action(event.action)
-
     def action_take(self) -> None:
         """Open the project under the cursor."""
         self.dismiss(self._folders[self._list.cursor or 0])
@@ -72,7 +67,3 @@ class ChooseScreen(ModalScreen["Path | None"]):
     def action_leave(self) -> None:
         """Open none."""
         self.dismiss(None)
-
-
-def _no_move(_index: int) -> None:
-    """Nothing follows the cursor here."""

@@ -94,10 +94,6 @@ class FindScreen(ModalScreen["Hit | None"]):
     def _opened(self) -> None:
         self.action_go()
 
-    @on(FooterLine.Pressed)
-    async def _pressed(self, event: FooterLine.Pressed) -> None:
-        await self.run_action(event.action)
-
     def _moved(self, row: int) -> None:
         """Show the answer under the cursor in full."""
         if not self._hits:

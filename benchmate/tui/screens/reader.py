@@ -34,7 +34,7 @@ class ReaderScreen(ModalScreen[None]):
         self._title = title
         self._sayings = sayings
         self._header = HeaderLine(glyphs=glyphs, id="reader-title")
-        self._list = LineList(on_move=_no_move, glyphs=glyphs, empty="", id="reader-lines")
+        self._list = LineList(glyphs=glyphs, empty="", id="reader-lines")
         self._footer = FooterLine(id="reader-footer")
 
     def compose(self) -> ComposeResult:
@@ -62,10 +62,6 @@ class ReaderScreen(ModalScreen[None]):
         )
         self._list.show(rows, self._list.cursor or 0)
 
-    @on(FooterLine.Pressed)
-    async def _pressed(self, event: FooterLine.Pressed) -> None:
-        await self.run_action(event.action)
-
     @on(LineList.Opened)
     def _opened(self) -> None:
         self.action_leave()
@@ -77,7 +73,3 @@ class ReaderScreen(ModalScreen[None]):
     def action_leave(self) -> None:
         """Close."""
         self.dismiss()
-
-
-def _no_move(_index: int) -> None:
-    """Nothing follows the cursor here."""

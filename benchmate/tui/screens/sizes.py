@@ -44,7 +44,7 @@ class SizesScreen(ModalScreen[Sizes | None]):
         super().__init__()
         self._form = form
         self._header = HeaderLine(glyphs=glyphs, id="sizes-title")
-        self._effect = LineList(on_move=_no_move, glyphs=glyphs, empty="", id="sizes-effect")
+        self._effect = LineList(glyphs=glyphs, empty="", id="sizes-effect")
         self._effect.can_focus = False
         self._footer = FooterLine(id="sizes-footer")
         self._typed: Typed | None = None
@@ -87,10 +87,6 @@ class SizesScreen(ModalScreen[Sizes | None]):
     @on(Input.Submitted)
     def _submitted(self) -> None:
         self.action_accept()
-
-    @on(FooterLine.Pressed)
-    async def _pressed(self, event: FooterLine.Pressed) -> None:
-        await self.run_action(event.action)
 
     def on_resize(self, _event: events.Resize) -> None:
         """Wrap the effect anew."""
@@ -139,7 +135,3 @@ class SizesScreen(ModalScreen[Sizes | None]):
         if not typed.changed:
             return ("Type a size; what it moves shows here before it is accepted.",)
         return self._form.effect(typed.sizes)
-
-
-def _no_move(_index: int) -> None:
-    """The effect list follows the fields; its own cursor means nothing."""

@@ -149,6 +149,11 @@ async def test_the_mouse_works(demo: Path) -> None:
         assert desk.step.id == "stick/crown"
         await pilot.click(offset=(3, 39))
         assert desk.step.id == "foot-tenon/far-cheek"
+        footer = screen_text(pilot.app).splitlines()[39]
+        await pilot.click(offset=(footer.index("arrows"), 39))
+        assert desk.step.id == "foot-tenon/reference-edge"
+        await pilot.click(offset=(footer.index("enter"), 39))
+        assert not isinstance(pilot.app.screen, BenchScreen)
 
 
 async def test_a_stop_is_plain_on_the_screen(demo: Path) -> None:
