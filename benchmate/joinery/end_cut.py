@@ -56,6 +56,7 @@ def _square(stick: Stick) -> Line:
         waste=f"Towards the rough {end}.",
         why="The one end everything is first measured from: square to both reference faces.",
         stage=Stage.END,
+        lasting=False,
     )
 
 

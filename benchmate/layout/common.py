@@ -3,8 +3,9 @@
 from collections.abc import Iterable
 
 from benchmate.frame.practice import LIFT
+from benchmate.layout.marks import is_mark
 from benchmate.model.directions import Direction, Face
-from benchmate.model.feature import Beside, Feature, Line, Reading, Stage, Task
+from benchmate.model.feature import Feature, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick
 from benchmate.model.words import lower_first
@@ -53,15 +54,21 @@ def _crown(stick: Stick) -> Task:
 def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
     end, start = stick.pose.words(Face.FAR_END), stick.pose.words(Face.REFERENCE_END)
     marks = (
-        Beside(stick.finish - line.at, f"to {_called(feature, line)}")
-        for feature, line in _marks_along(features)
+        Reading(
+            value=stick.finish - line.at,
+            hook=f"{end} to {lower_first(feature.title)}, {lower_first(line.title)}",
+            way=f"towards the {start}",
+        )
+        for feature, line in _marks_along(stick, features)
     )
     return Task(
         id="back-check",
         stage=Stage.BACK_CHECK,
         title=f"Back-check from the {end}",
-        readings=(Reading(value=stick.overall, hook=end, way=f"back to the squared {start}"),),
-        beside=tuple(marks),
+        readings=(
+            Reading(value=stick.overall, hook=end, way=f"back to the squared {start}"),
+            *marks,
+        ),
         why=(
             "Read every mark again from the other end: a slip along the way shows here. Best "
             "done by somebody else, who takes it that mistakes are there."
@@ -69,17 +76,13 @@ def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
     )
 
 
-def _marks_along(features: tuple[Feature, ...]) -> Iterable[tuple[Feature, Line]]:
+def _marks_along(stick: Stick, features: tuple[Feature, ...]) -> Iterable[tuple[Feature, Line]]:
     return (
         (feature, line)
         for feature in features
         for line in feature.lines
-        if line.axis is Axis.ALONG and line.stage is Stage.MARK
+        if line.axis is Axis.ALONG and line.stage is Stage.MARK and is_mark(stick, feature, line)
     )
-
-
-def _called(feature: Feature, line: Line) -> str:
-    return f"{lower_first(feature.title)}: {lower_first(line.title)}"
 
 
 def _label(stick: Stick) -> Task:

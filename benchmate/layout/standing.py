@@ -54,8 +54,9 @@ def what_changed(step: Step, tick: Tick, tape: Tape) -> str:
     for hook, value in then.items():
         if hook in now and now[hook] != value:
             return f"marked at {_show(value, now[hook], tape)} from the {hook}"
-    if set(then) != set(now):
-        return f"marked from the {_list(then)}, now from the {_list(now)}"
+    elsewhere = _elsewhere(then, now)
+    if elsewhere:
+        return elsewhere
     if tick.on != step.on:
         return f"marked on {tick.on or 'no face'}, now on {step.on or 'no face'}"
     if tick.waste != step.waste:
@@ -70,8 +71,15 @@ def _show(then: Length, now: Length, tape: Tape) -> str:
     return f"{shown[0]}, now {shown[1]}"
 
 
-def _list(marked: Mapping[str, Length]) -> str:
-    return " and ".join(marked) or "nothing"
+def _elsewhere(then: Mapping[str, Length], now: Mapping[str, Length]) -> str:
+    """What a mark was measured from and is no more, or is now and was not."""
+    gone = " and ".join(hook for hook in then if hook not in now)
+    new = " and ".join(hook for hook in now if hook not in then)
+    if gone and new:
+        return f"marked from the {gone}, now from the {new}"
+    if gone:
+        return f"no longer measured from the {gone}"
+    return f"now measured from the {new} as well" if new else ""
 
 
 def _side(waste: str) -> str:

@@ -4,6 +4,7 @@ from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
 from benchmate.joinery import FAMILIES
 from benchmate.layout.common import FEATURE, stick_tasks
+from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck_on
 from benchmate.layout.step import Layout, Step
 from benchmate.measure.length import ZERO, Length
@@ -13,9 +14,6 @@ from benchmate.model.record import Record
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick, reference_for
 from benchmate.model.words import lower_first
-
-_SHOULDER = "shoulder"
-"""What every tenon calls the line its timber bears at."""
 
 _FAMILY_OF: dict[type[Record], Family] = {family.record: family for family in FAMILIES}
 
@@ -42,7 +40,7 @@ def lay_out(frame: Frame, timber: str) -> Layout:
         steps += [
             _line_step(stick, feature, line)
             for line in feature.lines
-            if not _on_own_edge(stick, feature, line)
+            if is_mark(stick, feature, line)
         ]
         steps += [_task_step(stick, feature.id, title, task) for task in feature.tasks]
     return Layout(
@@ -60,18 +58,9 @@ def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:
         f"{feature.id}/{line.id}"
         for feature in features
         for line in feature.lines
-        if line.id == _SHOULDER and line.at == ZERO
+        if line.id == SHOULDER and line.at == ZERO
     )
     return next(shoulders, None)
-
-
-def _on_own_edge(stick: Stick, feature: Feature, line: Line) -> bool:
-    """Whether a line falls on an arris or an end of the stick, where there is none to strike."""
-    if line.axis is None or line.faces or line.id == _SHOULDER:
-        return False
-    if line.axis is Axis.ALONG:
-        return line.at in (stick.start, stick.finish)
-    return line.at in (ZERO, stick.depth(line.axis, *feature.place))
 
 
 def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
@@ -90,7 +79,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
         why=line.why,
         caution=line.caution,
         asks=Asks.NOTHING,
-        lasting=True,
+        lasting=line.lasting,
         line=line.id,
     )
 

@@ -80,6 +80,7 @@ class Line:
     why: str
     caution: str = ""
     stage: Stage = Stage.MARK
+    lasting: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -120,9 +120,9 @@ class Project(Record):
     @field_validator("graduation")
     @classmethod
     def _on_the_tape(cls, graduation: str | None, info: ValidationInfo) -> str | None:
-        units = info.data.get("units", "feet and inches")
+        units = info.data.get("units")
         fitting = [word for word, mark in GRADUATIONS.items() if mark.metric is (units == "mm")]
-        if graduation is None or graduation in fitting:
+        if units is None or graduation is None or graduation in fitting:
             return graduation
         raise ValueError(
             f'is "{graduation}", which is no mark on a tape in {units}; write one of '

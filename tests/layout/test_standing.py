@@ -81,7 +81,7 @@ def test_one_joint_changed_leaves_the_ticks_of_the_others() -> None:
         for step, found in zip(layout.steps, states, strict=True)
         if found.state is State.LOOK_AGAIN
     }
-    assert again == {"sw-foot-mortise/finish", "sw-foot-mortise/pare"}
+    assert again == {"sw-foot-mortise/finish", "stick/back-check", "sw-foot-mortise/pare"}
 
 
 @pytest.mark.parametrize(
@@ -128,7 +128,9 @@ def test_a_mark_measured_from_elsewhere_says_so() -> None:
     assert "7' 11\", now 8' 4\"" in said
     step = lay_out(now, "post").step("head-tenon/shoulder")
     tick = Tick(step=step.id, marked={}, on=step.on, waste=step.waste, at=NOON)
-    assert "marked from the nothing" in what_changed(step, tick, TAPE)
+    assert what_changed(step, tick, TAPE) == (
+        "now measured from the foot shoulder line and squared foot as well"
+    )
 
 
 def test_a_turned_post_puts_its_marks_on_other_faces() -> None:
@@ -200,3 +202,22 @@ def test_the_shoulder_is_struck_when_its_step_is_ticked() -> None:
     assert not _struck(layout, "head-tenon/shoulder")
     assert _struck(layout, "foot-tenon/shoulder")
     assert _struck(lay_out(frame(sill()), "sill"))
+
+
+def test_a_hook_that_has_gone_or_changed_is_told() -> None:
+    """What a mark was measured from matters as much as how far."""
+    step = lay_out(corners(), "sill").step("sw-foot-mortise/start")
+    value = step.readings[0].value
+
+    def told(**marked: Length) -> str:
+        hooks = {hook.replace("_", " "): found for hook, found in marked.items()}
+        tick = Tick(step=step.id, marked=hooks, on=step.on, waste=step.waste, at=NOON)
+        return what_changed(step, tick, TAPE)
+
+    assert told(squared_east_end=value) == (
+        "marked from the squared east end, now from the squared west end"
+    )
+    assert told(squared_west_end=value, chalk_line=value) == (
+        "no longer measured from the chalk line"
+    )
+    assert told(squared_west_end=value) == ""

@@ -97,6 +97,45 @@ def off_the_end(shape: MortiseShape, tape: Tape) -> Finding | None:
     )
 
 
+def into_a_tenon(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """The mortise is cut into the receiving timber's own tenon, past its shoulder.
+
+    Usually a position measured from the end where the shoulder was meant. Remedy: measure `at`
+    from the reference shoulder.
+    """
+    stick = shape.stick
+    over = max(-shape.along[0], shape.along[1] - stick.body)
+    relish, _ = shape.relish
+    if over <= ZERO or relish < ZERO:
+        return None
+    return _stop(
+        "mortise-into-tenon",
+        stick.id,
+        shape.feature,
+        f"The mortise runs {tape.text(over)} past a shoulder, into this timber's own tenon",
+        "check where the post stands: at is measured from the reference shoulder, not the end",
+    )
+
+
+def open_at_the_end(shape: MortiseShape, tape: Tape) -> Finding | None:  # noqa: ARG001 - a check
+    """No wood is left between the mortise and the end of its timber.
+
+    The mortise is open there and its tenon is held on three sides only. Remedy: cut the tenon
+    back on that edge, or let the timber run on.
+    """
+    relish, end = shape.relish
+    if relish:
+        return None
+    return Finding(
+        code="mortise-open-at-end",
+        severity=Severity.LOOK,
+        timber=shape.stick.id,
+        feature=shape.feature,
+        message=f"The mortise leaves no relish to the {shape.stick.pose.words(end)}: it is open",
+        remedy="relieve the tenon on that edge, or let the receiving timber run on",
+    )
+
+
 def outside_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
     """A side of the mortise lies in the air.
 
@@ -116,7 +155,13 @@ def outside_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
 
 
 TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)
-MORTISE_CHECKS = (through_far_face, off_the_end, outside_the_side)
+MORTISE_CHECKS = (
+    through_far_face,
+    off_the_end,
+    into_a_tenon,
+    open_at_the_end,
+    outside_the_side,
+)
 
 
 def _stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:

@@ -15,7 +15,10 @@ from benchmate.model.stick import Stick, reference_for
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class MortiseShape:
-    """Where a mortise lies in the receiving stick, in that stick's own readings."""
+    """Where a mortise lies in the receiving stick, in that stick's own readings.
+
+    `held` is the side line the tenon's set-back holds; the other follows the tenon's thickness.
+    """
 
     stick: Stick
     feature: str
@@ -29,6 +32,7 @@ class MortiseShape:
     clearance: Length
     real_into: Length
     real_sides: Length
+    held: str
 
     @property
     def bottom(self) -> Length:
@@ -66,6 +70,7 @@ def mortise_shape(
         clearance=clearance,
         real_into=stick.depth(meeting.into, feature),
         real_sides=stick.depth(meeting.across, feature),
+        held="near-side" if meeting.same_side else "far-side",
     )
 
 
@@ -126,7 +131,9 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
 def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     near, far = shape.across
     beside = (Beside(far - near, "mortise width"),)
-    why = _follows(shape, "thickness", tape)
+    follows = _follows(shape, "thickness", tape)
+    why = {"near-side": follows, "far-side": follows}
+    why[shape.held] = f"The set-back, so that the faces come flush. {follows}"
     other = shape.stick.pose.words(reference_for(shape.sides).opposite)
     return (
         Line(
@@ -135,7 +142,7 @@ def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
             axis=shape.sides,
             at=near,
             beside=beside,
-            why=f"The set-back, so that the faces come flush. {why}",
+            why=why["near-side"],
         ),
         Line(
             id="far-side",
@@ -143,7 +150,7 @@ def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
             axis=shape.sides,
             at=far,
             beside=beside,
-            why=why,
+            why=why["far-side"],
             caution=f"Never measure this from the {other}.",
         ),
     )
@@ -164,6 +171,7 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         beside=(
             Beside(shape.clearance, "deeper than the tenon is long"),
             Beside(shape.left_below, f"left to the {other}"),
+            *_bottom_from_reference(shape),
         ),
         waste="Inside the four lines, down to this depth. Write it in the waste.",
         why=(
@@ -172,6 +180,14 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         ),
         caution="Measure after the chips are out.",
     )
+
+
+def _bottom_from_reference(shape: MortiseShape) -> tuple[Beside, ...]:
+    """Where the bottom lies from the reference face, for a mortise cut in from the other side."""
+    if shape.entry.is_reference:
+        return ()
+    reference = shape.stick.pose.words(reference_for(shape.into))
+    return (Beside(shape.bottom, f"from the {reference} to the bottom"),)
 
 
 def tasks(shape: MortiseShape) -> tuple[Task, ...]:

@@ -11,6 +11,9 @@ from benchmate.model.fields import EndDirection, Id, Position, PositiveSize, Siz
 from benchmate.model.project import Timber
 from benchmate.model.work import Extension, Fault, Work, end_fault
 
+NO_INSET = read_sum("0")
+"""A post flush with the receiving timber's reference face."""
+
 
 class PostTenon(Work):
     """A tenon on the foot or head of a post, and the mortise in the timber that receives it.
@@ -33,7 +36,7 @@ class PostTenon(Work):
     end: EndDirection
     into: Id | None = None
     at: Position | None = None
-    inset: Position = read_sum("0")
+    inset: Position = NO_INSET
     cheeks_from: Literal["first", "second"] | None = None
     length: PositiveSize
     thickness: PositiveSize
@@ -50,6 +53,10 @@ class PostTenon(Work):
             raise ValueError('has no "at"; say where the post\'s reference face crosses the timber')
         if self.into is None and self.at is not None:
             raise ValueError('has "at" but no "into"; name the timber that receives the tenon')
+        if self.into is None and (self.bottom_clearance is not None or self.inset != NO_INSET):
+            raise ValueError(
+                'has "inset" or "bottom_clearance" but no "into"; without a mortise leave them out'
+            )
         if self.into is not None and self.cheeks_from is not None:
             raise ValueError(
                 'takes "cheeks_from" only when it stands alone: with "into", the cheeks follow '

@@ -64,15 +64,17 @@ def test_a_mortise_through_a_thin_stick_keeps_its_true_bottom() -> None:
 @pytest.mark.parametrize(
     ("at", "found"),
     [
-        ("0", ()),
-        ("- 1/64", ("mortise-off-the-end",)),
-        ("15' 6", ()),
+        ("1/64", ()),
+        ("0", ("mortise-open-at-end",)),
+        ("-1/64", ("mortise-off-the-end",)),
+        ("15' 6 - 1/64", ()),
+        ("15' 6", ("mortise-open-at-end",)),
         ("15' 6 + 1/64", ("mortise-off-the-end",)),
     ],
 )
 def test_a_mortise_off_either_end(at: str, found: tuple[str, ...]) -> None:
-    """A 6" mortise fits from 0 to 15' 6" of a 16' sill, and no further."""
-    _, mortised = _sides(at=at.replace("- ", "-"))
+    """A 6" mortise fits from 0 to 15' 6" of a 16' sill, is open right at an end, and no further."""
+    _, mortised = _sides(at=at)
     assert codes(mortised.findings) == found
 
 
@@ -98,7 +100,37 @@ def test_a_wide_tenon_as_cut_can_put_its_mortise_outside() -> None:
     assert codes(mortised.findings) == ("mortise-outside",)
 
 
-def test_every_finding_stops_and_names_its_timber_and_remedy() -> None:
+@pytest.mark.parametrize(
+    ("at", "found"),
+    [
+        ("0", ()),
+        ("-1/64", ("mortise-into-tenon",)),
+        ("15' 2", ()),
+        ("15' 2 + 1/64", ("mortise-into-tenon",)),
+    ],
+)
+def test_a_mortise_into_its_timber_s_own_tenon(at: str, found: tuple[str, ...]) -> None:
+    """A receiver tenoned at both ends takes a 6" mortise between its shoulders only."""
+    corner = timber("corner", first_face="west", second_face="south", section="8 x 8")
+    tenons = [
+        tenon(id=f"sill-{end}", timber="sill", end=end, length="4", cheeks_from="first")
+        for end in ("west", "east")
+    ]
+    joint = tenon(into="sill", at=at)
+    built = frame(timber("post"), corner, sill(length="15' 8"), *tenons, joint)
+    _, mortised = features(joint, built)
+    assert codes(mortised.findings) == found
+
+
+def test_a_mortise_open_at_the_end_is_only_to_be_looked_at() -> None:
+    """Open joints are made on purpose; the framer is told and goes on."""
+    _, mortised = _sides(at="0")
+    (finding,) = mortised.findings
+    assert finding.severity is Severity.LOOK
+    assert finding.remedy
+
+
+def test_every_stop_names_its_timber_and_remedy() -> None:
     """A finding says on which timber and feature, and what to do about it."""
     small = real({"foot-tenon": {"first": "3", "second": "3"}})
     sides = _sides(
@@ -111,7 +143,8 @@ def test_every_finding_stops_and_names_its_timber_and_remedy() -> None:
             assert finding.message
             assert finding.remedy
     checks = [len(side.findings) for side in sides]
-    assert checks == [len(TENON_CHECKS), len(MORTISE_CHECKS)]
+    # A mortise off the end is neither open there nor in a tenon that is not there.
+    assert checks == [len(TENON_CHECKS), len(MORTISE_CHECKS) - 2]
 
 
 def test_findings_speak_the_project_s_tape() -> None:
