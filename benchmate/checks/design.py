@@ -8,6 +8,8 @@ from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import Progress
 from benchmate.model.stick import ALL_ALONG, MIDDLE
 
+TICK_OUT_OF_DATE = "tick-out-of-date"
+
 
 def findings_on(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding, ...]:
     """Every finding on a timber, the worst first."""
@@ -28,7 +30,7 @@ def tick_out_of_date(layout: Layout, progress: Progress, tape: Tape) -> tuple[Fi
     """
     return tuple(
         Finding(
-            code="tick-out-of-date",
+            code=TICK_OUT_OF_DATE,
             severity=Severity.LOOK,
             timber=layout.stick.id,
             feature=step.feature,

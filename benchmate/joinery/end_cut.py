@@ -60,6 +60,13 @@ def _square(stick: Stick) -> Line:
     )
 
 
+_OVERALL_WHY = (
+    "From end to end: this timber has no tenons.",
+    "Overall, the tenon included: not the shoulder to shoulder length.",
+    "Overall, both tenons included: not the shoulder to shoulder length.",
+)
+
+
 def _overall(stick: Stick) -> Line:
     start, finish = (stick.pose.words(end) for end in (Face.REFERENCE_END, Face.FAR_END))
     tenons = tuple(
@@ -80,7 +87,7 @@ def _overall(stick: Stick) -> Line:
         ),
         beside=(Beside(stick.body, "of it is body, shoulder to shoulder"), *tenons),
         waste=f"Towards the rough {finish}.",
-        why="Overall, both tenons included: not the shoulder to shoulder length.",
+        why=_OVERALL_WHY[len(tenons)],
         caution="Check the tape's hook: a burnt inch here spoils the stick.",
         stage=Stage.END,
     )

@@ -56,7 +56,7 @@ def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
     marks = (
         Reading(
             value=stick.finish - line.at,
-            hook=f"{end} to {lower_first(feature.title)}, {lower_first(line.title)}",
+            hook=f"overall line to the {lower_first(feature.title)}, {lower_first(line.title)}",
             way=f"towards the {start}",
         )
         for feature, line in _marks_along(stick, features)
@@ -66,7 +66,11 @@ def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
         stage=Stage.BACK_CHECK,
         title=f"Back-check from the {end}",
         readings=(
-            Reading(value=stick.overall, hook=end, way=f"back to the squared {start}"),
+            Reading(
+                value=stick.overall,
+                hook=f"overall line at the {end}",
+                way=f"back to the squared {start}",
+            ),
             *marks,
         ),
         why=(

@@ -51,17 +51,17 @@ def what_changed(step: Step, tick: Tick, tape: Tape) -> str:
     if not step.lasting:
         return ""
     then, now = tick.marked, marked_now(step)
-    for hook, value in then.items():
-        if hook in now and now[hook] != value:
-            return f"marked at {_show(value, now[hook], tape)} from the {hook}"
-    elsewhere = _elsewhere(then, now)
-    if elsewhere:
-        return elsewhere
+    found = [
+        f"marked at {_show(value, now[hook], tape)} from the {hook}"
+        for hook, value in then.items()
+        if hook in now and now[hook] != value
+    ]
+    found.append(_elsewhere(then, now))
     if tick.on != step.on:
-        return f"marked on {tick.on or 'no face'}, now on {step.on or 'no face'}"
+        found.append(f"marked on {tick.on or 'no face'}, now on {step.on or 'no face'}")
     if tick.waste != step.waste:
-        return f"waste was {_side(tick.waste)}, now {_side(step.waste)}"
-    return ""
+        found.append(f"waste was {_side(tick.waste)}, now {_side(step.waste)}")
+    return "; ".join(filter(None, found))
 
 
 def _show(then: Length, now: Length, tape: Tape) -> str:

@@ -6,6 +6,7 @@ bounds a cut, the faces it is struck on and its waste side are read off the cut,
 
 from dataclasses import dataclass
 from enum import IntEnum
+from typing import NamedTuple
 
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
@@ -100,6 +101,14 @@ class Task:
     lasting: bool = True
 
 
+class Size(NamedTuple):
+    """A size of a finished part that can be typed as cut; `how` says what to measure."""
+
+    name: str
+    laid_out: Length
+    how: str
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Feature:
     """The work of one joint or chamfer on one timber.
@@ -115,5 +124,5 @@ class Feature:
     cuts: tuple[Cut, ...] = ()
     lines: tuple[Line, ...] = ()
     tasks: tuple[Task, ...] = ()
-    sizes: tuple[tuple[str, Length], ...] = ()
+    sizes: tuple[Size, ...] = ()
     findings: tuple[Finding, ...] = ()

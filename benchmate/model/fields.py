@@ -25,7 +25,8 @@ def _bare(info: ValidationInfo) -> Unit:
 
 def _text(value: object, *, example: str) -> str:
     if not isinstance(value, str):
-        raise ValueError(f"is not text; write it in quotes, as {example}")  # noqa: TRY004 - pydantic
+        quoted = f'"{value}"' if type(value) in (int, float) else example
+        raise ValueError(f"is not text; write it in quotes, as {quoted}")  # noqa: TRY004 - pydantic
     return value
 
 

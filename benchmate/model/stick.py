@@ -67,6 +67,10 @@ class Stick:
             real = found.first if axis is Axis.FIRST else found.second
             if real is not None:
                 return real
+        return self.drawn(axis)
+
+    def drawn(self, axis: Axis) -> Length:
+        """The depth in from the first or second face that the stick is drawn with."""
         return self.nominal.first if axis is Axis.FIRST else self.nominal.second
 
     def section(self, *places: str) -> Section:

@@ -62,7 +62,9 @@ def check_id(text: str) -> str:
     Ids are lower-case letters, digits and single hyphens, starting with a letter.
     """
     rule = "write lower-case letters, digits and single hyphens, starting with a letter"
-    if not text or len(text) > LONGEST_NAME or not set(text) <= _ID_CHARACTERS:
+    if len(text) > LONGEST_NAME:
+        raise ValueError(f"has {len(text)} characters; at most {LONGEST_NAME} make an id")
+    if not text or not set(text) <= _ID_CHARACTERS:
         raise ValueError(f"is not a usable id; {rule}")
     if not text[0].isalpha() or text.endswith("-") or "--" in text:
         raise ValueError(f"is not a usable id; {rule}")

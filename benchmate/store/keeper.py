@@ -6,7 +6,15 @@ from pathlib import Path
 from typing import Self
 
 from benchmate.model.progress import Progress
-from benchmate.store.files import PROJECT_FILE, Found, Stamp, progress_name, read_file, stamp
+from benchmate.store.files import (
+    PROGRESS_FOLDER,
+    PROJECT_FILE,
+    Found,
+    Stamp,
+    progress_name,
+    read_file,
+    stamp,
+)
 from benchmate.store.lock import Claim, Claimed
 from benchmate.store.problem import KeepError, Problem, ProjectError
 from benchmate.store.progress_file import progress_text
@@ -91,6 +99,10 @@ class Keeper:
     def strays(self) -> tuple[str, ...]:
         """The progress files of timbers the project does not have. Raises KeepError."""
         known = {timber.id for timber in self.project.timbers}
+        kept_in = self.folder / PROGRESS_FOLDER
+        if kept_in.exists() and not kept_in.is_dir():
+            remedy = "move it away, so that ticks can be kept in a folder of that name"
+            raise KeepError(kept_in, "is not a folder", remedy)
         return tuple(name for name in progress_files(self.folder) if name not in known)
 
     def progress(self, timber: str) -> Progress:

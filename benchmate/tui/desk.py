@@ -13,10 +13,10 @@ from benchmate.model.directions import Face
 from benchmate.tui.drawing.choice import best_end, best_face, faces_to_show
 from benchmate.tui.drawing.end import draw_end
 from benchmate.tui.drawing.face import draw_face
-from benchmate.tui.lines import Part
 from benchmate.tui.listing import StepRows, step_rows, timber_row
 from benchmate.tui.outcome import DONE, Outcome
 from benchmate.tui.sizes_form import SizesForm
+from benchmate.tui.telling import all_done, elsewhere, greeting, header
 from benchmate.tui.words import Saying, sayings
 from benchmate.workbench.bench import NotKeptError
 from benchmate.workbench.find import Index
@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from benchmate.measure.printing import Shown, Tape
     from benchmate.tui.drawing.canvas import Drawing
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.lines import Part
     from benchmate.tui.rows import Row
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
@@ -42,6 +43,7 @@ class Desk:
         self.glyphs = glyphs
         self.swapped = False
         self.turned = 0
+        self._trail: list[tuple[str, str]] = []
         first = bench.first_place()
         self.timber, self.place = first or ("", 0)
 
@@ -65,8 +67,6 @@ class Desk:
         """The state of the step in hand."""
         return self.walk.standings[self.place]
 
-    # Moving about
-
     def take_timber(self, timber: str) -> None:
         """Take up a timber at its next open step."""
         if timber != self.timber:
@@ -80,24 +80,35 @@ class Desk:
 
     def go_to(self, timber: str, step: str) -> None:
         """Take up a step anywhere; without a step, the timber's next open one."""
+        self._trail.append((self.timber, self.step.id))
         self.take_timber(timber)
         if step:
             self.take_step(self.walk.place(step))
 
-    def settle(self) -> None:
-        """Find the place again after the project has changed outside."""
-        known = {timber.id for timber in self.bench.timbers}
-        if self.timber not in known:
+    def back(self) -> Outcome:
+        """Go back to where one was before going somewhere."""
+        if not self._trail:
+            return Outcome("There is nowhere to go back to.")
+        timber, step = self._trail.pop()
+        if timber in {each.id for each in self.bench.timbers}:
+            self.take_timber(timber)
+            self.take_step(self.walk.place(step))
+        return DONE
+
+    def _settle(self, step: str) -> None:
+        """Hold on to a step by its id: steps before it may have come or gone."""
+        if self.timber not in {timber.id for timber in self.bench.timbers}:
             first = self.bench.first_place()
             self.timber, self.place = first or ("", 0)
-        elif self.place >= len(self.walk.steps):
-            self.place = len(self.walk.steps) - 1
+            return
+        ids = [found.id for found in self.walk.steps]
+        self.place = ids.index(step) if step in ids else min(self.place, len(ids) - 1)
 
     def next_open(self) -> Outcome:
         """Go to the next open step."""
         place = self.walk.next_open(self.place)
         if place is None:
-            return Outcome(f"Every step of {self.walk.timber.name} is ticked.")
+            return Outcome(all_done(self.bench, self.walk))
         self.take_step(place)
         return DONE
 
@@ -114,8 +125,6 @@ class Desk:
             if self.swapped
             else "Marks along the timber show the reference shoulder first, once it is struck."
         )
-
-    # What is done
 
     def tick(self) -> Outcome:
         """Tick the step and go on; a step that is ticked and still true is passed over."""
@@ -149,8 +158,9 @@ class Desk:
         return Outcome(f"Undone: {last.words}.")
 
     def set_sizes(self, sizes: Sizes) -> Outcome:
-        """Keep real sizes typed at the step."""
-        return self._kept(lambda: self.bench.set_sizes(self.timber, self.step.id, sizes))
+        """Keep real sizes typed at the step, and say which other timbers they spoil marks on."""
+        outcome = self._kept(lambda: self.bench.set_sizes(self.timber, self.step.id, sizes))
+        return outcome if outcome.failed else Outcome(elsewhere(self.bench, self.timber))
 
     def take_over(self) -> Outcome:
         """Become the one that keeps this project."""
@@ -161,25 +171,25 @@ class Desk:
 
     def look(self) -> Outcome | None:
         """Take in changes made outside; None if there were none."""
+        step = "" if self.empty else self.step.id
         changes = self.bench.look()
         if not changes:
             return None
-        self.settle()
+        self._settle(step)
         if changes.problems:
-            first = changes.problems[0].text().splitlines()[0]
-            return Outcome(f"{first}. Shown as last read.", failed=True)
+            return Outcome(f"{self.bench.broken}. Shown as last read.", failed=True)
         if changes.lost:
             return Outcome(f"Read only from here: {self.bench.read_only}.", failed=True)
-        return Outcome("Changed outside, and read again.")
+        return Outcome(f"Changed outside, and read again. {self.greeting()}".strip())
 
     def _kept(self, action: Callable[[], object]) -> Outcome:
+        step = self.step.id
         try:
             action()
+            self._settle(step)
         except NotKeptError as error:
             return Outcome(f"Not kept: {error}", failed=True)
         return DONE
-
-    # What is shown
 
     @property
     def tape(self) -> Tape:
@@ -214,17 +224,11 @@ class Desk:
 
     def header(self) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
         """The header's left and right parts."""
-        name = Part(text=f" {self.bench.project.name} ")
-        if self.empty:
-            return (name,), ()
-        walk = self.walk
-        left = (name, Part(text=f" {walk.timber.name} ", strong=True))
-        right = [Part(text=f" {walk.done} of {len(walk.steps)} done ")]
-        if walk.look_again:
-            right.insert(0, Part(text=f" {walk.look_again} to look at again ", warning=True))
-        if self.bench.read_only:
-            right.insert(0, Part(text=" READ ONLY ", warning=True))
-        return left, tuple(right)
+        return header(self.bench, None if self.empty else self.walk)
+
+    def greeting(self) -> str:
+        """What to tell when the project is laid on the desk."""
+        return greeting(self.bench)
 
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""

@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from benchmate.tui.keys import KEYS
 from benchmate.tui.words import Saying
+
+if TYPE_CHECKING:
+    from benchmate.tui.glyphs import Glyphs
 
 WORDS = (
     ("arris", "the shared edge of the two reference faces; everything is measured from it"),
@@ -22,14 +27,19 @@ CAUTION = (
 )
 
 
-def help_sayings() -> tuple[Saying, ...]:
+def help_sayings(glyphs: Glyphs) -> tuple[Saying, ...]:
     """The help, line by line."""
+    hatches = (
+        (glyphs.hatch * 4, "in a drawing: the waste of the line or task in hand"),
+        (glyphs.light_hatch * 4, "the rest of the same joint's waste"),
+        (glyphs.dot * 4, "the waste of other joints on that face"),
+    )
     return (
         Saying(label="", text="Keys", strong=True),
         *(Saying(label=key.shown, text=key.help) for key in KEYS),
         Saying(label="", text=" "),
         Saying(label="", text="Words", strong=True),
-        *(Saying(label=word, text=meaning) for word, meaning in WORDS),
+        *(Saying(label=word, text=meaning) for word, meaning in (*WORDS, *hatches)),
         Saying(label="", text=" "),
         Saying(label="", text=CAUTION, warning=True),
     )

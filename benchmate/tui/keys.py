@@ -82,6 +82,13 @@ KEYS: tuple[Key, ...] = (
         help="Go to the next open step",
     ),
     Key(
+        id="back",
+        keys=("b",),
+        shown="b",
+        label="",
+        help="Go back to where you were before finding something",
+    ),
+    Key(
         id="swap",
         keys=("s",),
         shown="s",

@@ -63,7 +63,7 @@ def that_fit(hints: tuple[Hint, ...], keep: tuple[Hint, ...], width: int) -> tup
 
 
 class HeaderLine(Widget):
-    """Where one is: parts from the left, and parts at the right that are shown whole or not."""
+    """Where one is: parts from the left, cut short for the sake of the parts at the right."""
 
     ALLOW_SELECT = False
     COMPONENT_CLASSES: ClassVar[set[str]] = {"header-line--strong", "header-line--warning"}
@@ -85,9 +85,7 @@ class HeaderLine(Widget):
         width = self.size.width
         if y:
             return Strip.blank(width, self.rich_style)
-        right = self._strip(self._right)
-        if self._strip(self._left).cell_length + right.cell_length > width:
-            right = Strip.blank(0)
+        right = self._strip(tuple(_clipped(self._right, width, self._glyphs.cut_off)))
         room = width - right.cell_length
         left = self._strip(tuple(_clipped(self._left, room, self._glyphs.cut_off)))
         return Strip.join([left.extend_cell_length(room, self.rich_style), right])

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.reading import LengthError, read_length
 from benchmate.measure.tolerance import LARGEST_SECTION
 from benchmate.model.directions import Face
@@ -18,10 +19,14 @@ from benchmate.model.words import lower_first
 from benchmate.workbench.actions import Sizes
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from benchmate.layout.step import Step
-    from benchmate.measure.length import Length
     from benchmate.workbench.bench import Bench
     from benchmate.workbench.ripple import Moved, Ripple
+
+FAR_OFF = Length.inches(0, 1, 2)
+"""A size this far from drawn is more often misread or mistyped than true (a house rule)."""
 
 MOST_SHOWN = 40
 """Moved figures listed before the rest are only counted."""
@@ -90,12 +95,12 @@ class SizesForm:
             return ()
         return tuple(
             Blank(
-                id=name,
-                label=f"tenon {name}, as cut",
-                drawn=laid_out,
-                text=self._text(self.kept.as_cut.get(name)),
+                id=size.name,
+                label=f"{size.how}, as cut",
+                drawn=size.laid_out,
+                text=self._text(self.kept.as_cut.get(size.name)),
             )
-            for name, laid_out in self._feature.sizes
+            for size in self._feature.sizes
         )
 
     def _text(self, size: Length | None) -> str:
@@ -136,8 +141,32 @@ class SizesForm:
         return size
 
     def effect(self, sizes: Sizes) -> tuple[str, ...]:
-        """What the sizes would do, a line each, the most serious first."""
-        return effect_lines(self._bench, self._bench.try_sizes(self._timber, sizes))
+        """The sizes read back, and what they would do, the most serious first."""
+        moved = effect_lines(self._bench, self._bench.try_sizes(self._timber, sizes))
+        return (*self._read_back(sizes), *moved)
+
+    def _read_back(self, sizes: Sizes) -> Iterator[str]:
+        """Each size that changes, as understood, and how far it is off."""
+        for blank in self.blanks():
+            size, kept = (_size_of(each, blank.id) for each in (sizes, self.kept))
+            if size is not None and size != kept:
+                yield self._understood(blank, size)
+
+    def _understood(self, blank: Blank, size: Length) -> str:
+        tape, off = self._walk.tape, size - blank.drawn
+        if not off:
+            return f"{blank.label}: {tape.text(size)}, as drawn."
+        side = "over" if off > ZERO else "under"
+        far = "CHECK THE TAPE: " if abs(off) > FAR_OFF else ""
+        return f"{far}{blank.label}: {tape.text(size)}, {tape.text(abs(off))} {side}."
+
+
+def _size_of(sizes: Sizes, name: str) -> Length | None:
+    if name == "first":
+        return sizes.measured.first
+    if name == "second":
+        return sizes.measured.second
+    return sizes.as_cut.get(name) if sizes.as_cut else None
 
 
 def effect_lines(bench: Bench, ripple: Ripple) -> tuple[str, ...]:

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from benchmate.layout.step import Step
+    from benchmate.model.feature import Reading
     from benchmate.workbench.walk import Walk
 
 
@@ -42,22 +43,39 @@ def _state(walk: Walk, place: int) -> Iterator[Saying]:
 
 
 def _figures(walk: Walk, place: int, *, swapped: bool) -> Iterator[Saying]:
-    step, tape = walk.steps[place], walk.tape
+    step = walk.steps[place]
     readings = walk.readings(step, swapped=swapped)
-    if readings:
-        first = readings[0]
-        yield Saying(label="from", text=f"the {first.hook}, {first.way}", strong=True)
+    several = step.line is None and len(readings) > 1
+    if several:
+        yield from _all_of(walk, readings)
+    elif readings:
+        yield Saying(label="from", text=f"the {readings[0].hook}, {readings[0].way}", strong=True)
+    yield from _where(step)
+    others = [] if several else [_reading_text(walk, reading) for reading in readings[1:]]
+    others += [f"{walk.tape.text(each.value)} {each.words}" for each in step.beside]
+    if others:
+        yield Saying(label="also", text="; ".join(others))
+    yield from _measured(walk, step)
+
+
+def _all_of(walk: Walk, readings: tuple[Reading, ...]) -> Iterator[Saying]:
+    """The figures of a task that needs more than one: none may be folded away."""
+    for place, reading in enumerate(readings):
+        label = "and" if place else "set"
+        yield Saying(label=label, text=_reading_text(walk, reading), strong=True)
+
+
+def _reading_text(walk: Walk, reading: Reading) -> str:
+    return f"{walk.tape.text(reading.value)} from the {reading.hook}, {reading.way}"
+
+
+def _where(step: Step) -> Iterator[Saying]:
     if step.on:
         yield Saying(label="on", text=step.on)
     if step.waste:
         yield Saying(label="waste", text=step.waste, strong=True)
     if step.caution:
         yield Saying(label="care", text=step.caution, warning=True)
-    others = [f"{tape.text(each.value)} from the {each.hook}, {each.way}" for each in readings[1:]]
-    others += [f"{tape.text(each.value)} {each.words}" for each in step.beside]
-    if others:
-        yield Saying(label="also", text="; ".join(others))
-    yield from _measured(walk, step)
 
 
 def _measured(walk: Walk, step: Step) -> Iterator[Saying]:
@@ -81,6 +99,11 @@ def _measured(walk: Walk, step: Step) -> Iterator[Saying]:
 
 def _rest(walk: Walk, place: int) -> Iterator[Saying]:
     step, standing = walk.steps[place], walk.standings[place]
+    for finding in walk.findings_at(step):
+        text = f"{finding.message}. To mend it: {finding.remedy}."
+        yield Saying(label="look", text=text, warning=True)
+    if step.asks:
+        yield Saying(label="type", text="press m to type what it measures")
     yield Saying(label="why", text=step.why)
     if standing.tick is not None:
         at = standing.tick.at.astimezone()

@@ -74,6 +74,7 @@ class Bench:
         self._keeper = keeper
         self._clock = clock
         self._walks: dict[str, Walk] = {}
+        self._broken: dict[str, str] = {}
         self._done: list[Done] = []
         self.frame = self._new_frame()
 
@@ -91,6 +92,11 @@ class Bench:
     def read_only(self) -> str:
         """Why nothing can be kept, or empty."""
         return self._keeper.read_only
+
+    @property
+    def broken(self) -> str:
+        """A file changed outside that cannot be read, so that what is shown is older; or empty."""
+        return next(iter(self._broken.values()), "")
 
     @property
     def timbers(self) -> tuple[Timber, ...]:
@@ -186,17 +192,27 @@ class Bench:
     def look(self) -> Changes:
         """Notice what was changed outside, and take it in."""
         changes = self._keeper.changed()
+        self._note_broken(changes)
         if changes.project or changes.timbers:
             self._walks.clear()
             self.frame = self._new_frame()
         return changes
+
+    def _note_broken(self, changes: Changes) -> None:
+        read = {f"progress/{timber}.toml" for timber in changes.timbers}
+        if changes.project:
+            read.add("project.toml")
+        for file in read:
+            self._broken.pop(file, None)
+        for problem in changes.problems:
+            self._broken.setdefault(problem.file, problem.text().splitlines()[0])
 
     def take_over(self) -> None:
         """Become the one that keeps this project. Raises NotKeptError."""
         try:
             self._keeper.take_over()
         except KeepError as error:
-            raise NotKeptError(str(error)) from error
+            raise NotKeptError(f"{error.problem}; {error.remedy}") from error
         self.look()
 
     def close(self) -> None:
@@ -238,7 +254,9 @@ class Bench:
     def _keep(self, timber: str, change: Change, *, sizes: bool = False) -> None:
         try:
             progress = self._keeper.keep(timber, change)
-        except (KeepError, ProjectError) as error:
+        except KeepError as error:
+            raise NotKeptError(f"{error.problem}; {error.remedy}") from error
+        except ProjectError as error:
             raise NotKeptError(str(error)) from error
         if sizes or real_of(progress) != real_of(self.walk(timber).progress):
             self.frame = self._new_frame()

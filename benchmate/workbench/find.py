@@ -18,6 +18,9 @@ _WORD = re.compile(r"[^\W_]+(?:/[^\W_]+)?")
 EXACT, START, INSIDE = 4, 2, 1
 """What a typed word scores against a whole word, the start of one, and the inside of one."""
 
+LEAST_INSIDE = 3
+"""Letters a typed word needs to count inside another: `ne` is a corner, not part of `line`."""
+
 TITLE_WEIGHT = 2
 """A word found in what an entry is called counts this many times one found beside it."""
 
@@ -83,7 +86,7 @@ def _match(word: str, found: str) -> int:
         return EXACT
     if found.startswith(word):
         return START
-    return INSIDE if word in found else 0
+    return INSIDE if len(word) >= LEAST_INSIDE and word in found else 0
 
 
 def _entry(hit: Hit, other: str) -> _Entry:

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from benchmate.checks.design import findings_on
+from benchmate.checks.design import TICK_OUT_OF_DATE, findings_on
 from benchmate.layout.standing import Standing, State, shoulder_struck, standings
 from benchmate.layout.step import Layout, Step, shown_readings
 from benchmate.measure.printing import Tape
@@ -63,6 +63,16 @@ class Walk:
     def readings(self, step: Step, *, swapped: bool = False) -> tuple[Reading, ...]:
         """A step's readings, the one to work from first."""
         return shown_readings(step, shoulder_struck=self.struck, swapped=swapped)
+
+    def findings_at(self, step: Step) -> tuple[Finding, ...]:
+        """What to look at in a step's joint; a tick out of date is told by its own step."""
+        return tuple(
+            finding
+            for finding in self.findings
+            if finding.severity is not Severity.STOP
+            and finding.feature == step.feature
+            and finding.code != TICK_OUT_OF_DATE
+        )
 
     def stop(self, step: Step) -> Finding | None:
         """The finding that makes a step's figures unfit to cut to, if there is one."""

@@ -144,8 +144,8 @@ def test_the_step_list_is_grouped_and_every_step_has_a_row(desk: Desk) -> None:
 def test_timber_rows_tell_progress_and_what_to_look_at(desk: Desk) -> None:
     """One glance at the list finds the timber that needs a second look."""
     rows = {row.text: row.tail for row in desk.timber_rows()}
-    assert rows["SE post"] == "8/42"
-    assert rows["South sill"] == "1 again  9/25"
+    assert rows["SE post"] == "8/49"
+    assert rows["South sill"] == "1 again  9/29"
     assert desk.timber_rows()[desk.timber_place()].text == "SE post"
 
 
@@ -154,7 +154,7 @@ def test_next_says_when_all_is_done(desk: Desk) -> None:
     desk.take_timber("plate-north")
     for _ in desk.walk.steps:
         outcome = desk.tick()
-    assert outcome.words == "Every step of North plate is ticked."
+    assert outcome.words == "Every step of North plate is ticked. To look at again: South sill 1."
     assert desk.next_open().words == outcome.words
 
 
@@ -163,7 +163,7 @@ def test_the_header_warns_of_marks_to_look_at_and_of_read_only(desk: Desk, demo:
     desk.take_timber("sill-south")
     assert [part.text.strip() for part in desk.header()[1]] == [
         "1 to look at again",
-        "9 of 25 done",
+        "9 of 29 done",
     ]
     second = Desk(Bench(Keeper.open(demo)), UNICODE)
     assert second.header()[1][0].text.strip() == "READ ONLY"
@@ -191,13 +191,17 @@ def test_a_look_that_finds_nothing_says_nothing(desk: Desk, demo: Path) -> None:
     path.write_text(whole.replace("Orchard tool shed", "Orchard store"))
     outcome = desk.look()
     assert outcome is not None
-    assert desk.header()[0][0].text.strip() == "Orchard store"
+    assert desk.header()[0][1].text.strip() == "Orchard store"
     path.write_text(whole + "\nbroken")
     broken = desk.look()
     assert broken is not None
     assert broken.failed
     assert broken.words.startswith("project.toml:")
     assert desk.look() is None
+    assert desk.header()[1][0].text.strip() == "OLD FIGURES: FILE BROKEN"
+    path.write_text(whole)
+    assert desk.look() is not None
+    assert "BROKEN" not in desk.header()[1][0].text
 
 
 def test_a_timber_taken_out_of_the_file_is_let_go(desk: Desk, demo: Path) -> None:
@@ -209,7 +213,7 @@ def test_a_timber_taken_out_of_the_file_is_let_go(desk: Desk, demo: Path) -> Non
     assert desk.header()[1] == ()
 
 
-@pytest.mark.parametrize("place", range(42))
+@pytest.mark.parametrize("place", range(49))
 def test_every_step_of_a_post_can_be_shown(desk: Desk, place: int) -> None:
     """Figure or headline, words and drawings, at any step."""
     desk.take_step(place)
@@ -221,3 +225,17 @@ def test_every_step_of_a_post_can_be_shown(desk: Desk, place: int) -> None:
     if figure is not None:
         first = desk.walk.readings(desk.step)[0].value
         assert read_length(figure.text().rstrip("+-")) == first
+
+
+def test_a_step_is_held_on_to_when_steps_before_it_come_or_go(desk: Desk) -> None:
+    """A shoulder with nothing to saw any more must not push the framer on to another step."""
+    desk.go_to("post-ne", "foot-tenon/as-cut")
+    flush = Sizes(
+        place="foot-tenon", measured=Measured.model_validate({"first": "3-1/2"}), as_cut=AsCut()
+    )
+    steps = len(desk.walk.steps)
+    desk.set_sizes(flush)
+    assert len(desk.walk.steps) == steps - 2, "no far cheek to strike, none to saw"
+    assert desk.step.id == "foot-tenon/as-cut"
+    desk.undo()
+    assert desk.step.id == "foot-tenon/as-cut"

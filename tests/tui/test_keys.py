@@ -1,6 +1,7 @@
 """The one table of keys, and what is made from it."""
 
 from benchmate.tui.bindings import LIST_ACTIONS, action_name, bindings, hints
+from benchmate.tui.glyphs import UNICODE
 from benchmate.tui.help_text import help_sayings
 from benchmate.tui.keys import KEYS
 from benchmate.tui.screens.bench import BenchScreen
@@ -34,7 +35,7 @@ def test_the_footer_shows_every_labelled_key_and_keeps_help_and_quit() -> None:
 
 def test_help_tells_every_key_and_the_caution() -> None:
     """Nothing the keys do is left out."""
-    said = {saying.label: saying.text for saying in help_sayings()}
+    said = {saying.label: saying.text for saying in help_sayings(UNICODE)}
     for key in KEYS:
         assert said[key.shown] == key.help
-    assert "licensed engineer" in help_sayings()[-1].text
+    assert "licensed engineer" in help_sayings(UNICODE)[-1].text

@@ -92,16 +92,18 @@ async def test_lines_repaint_only_what_differs(monkeypatch: pytest.MonkeyPatch) 
 
 
 async def test_header_sets_parts_left_and_right() -> None:
-    """The right part is shown whole or not at all; the left is cut with a mark."""
+    """The left is cut, with a mark, for the sake of flags and progress at the right."""
     app = Bars()
     left = (Part(text="Post A1", strong=True), Part(text=" read-only", warning=True))
     async with app.run_test(size=(24, 4)) as pilot:
         app.header.show(left, (Part(text="3/40"),))
         assert app.header.render_line(0).text == "Post A1 read-only   3/40"
         await pilot.resize_terminal(20, 4)
-        assert app.header.render_line(0).text == "Post A1 read-only   "
+        assert app.header.render_line(0).text == "Post A1 read-on…3/40"
         await pilot.resize_terminal(12, 4)
-        assert app.header.render_line(0).text == "Post A1 rea…"
+        assert app.header.render_line(0).text == "Post A1…3/40"
+        await pilot.resize_terminal(3, 4)
+        assert app.header.render_line(0).text == "3/…"
 
 
 async def test_header_marks_read_without_colour() -> None:

@@ -70,7 +70,8 @@ def test_the_effect_tells_ticked_marks_first(desk: Desk) -> None:
     form = form_at(desk, "post-sw", "foot-tenon/as-cut")
     typed = form.read({"width": "5-3/8"})
     assert typed.sizes is not None
-    lines = form.effect(typed.sizes)
+    read_back, *lines = form.effect(typed.sizes)
+    assert read_back == 'tenon width, as cut: 5-3/8", 1/8" under.'
     assert lines[0] == "Already ticked among them: 1. Look at those marks again."
     assert lines[1] == (
         "South sill, mortise for SW post: finish line (ticked): "
@@ -83,7 +84,9 @@ def test_the_effect_puts_a_stop_before_all(desk: Desk) -> None:
     form = form_at(desk, "post-ne", "foot-tenon/section")
     typed = form.read({"first": "3-1/4"})
     assert typed.sizes is not None
-    assert form.effect(typed.sizes)[0].startswith("STOP: The far cheek comes")
+    read_back, stop, *_ = form.effect(typed.sizes)
+    assert read_back.startswith("CHECK THE TAPE: North face to South face: ")
+    assert stop.startswith("STOP: The far cheek comes")
 
 
 def test_a_size_that_moves_nothing_says_so(desk: Desk) -> None:
@@ -91,4 +94,23 @@ def test_a_size_that_moves_nothing_says_so(desk: Desk) -> None:
     form = form_at(desk, "plate-north", "nw-head-mortise/section")
     typed = form.read({"second": "8-1/16"})
     assert typed.sizes is not None
-    assert form.effect(typed.sizes) == ("No mark moves.",)
+    assert form.effect(typed.sizes) == (
+        'North face to South face: 8-1/16", 1/16" over.',
+        "No mark moves.",
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "read_back"),
+    [
+        ("7", 'North face to South face: 7", as drawn.'),
+        ("7-1/2", 'North face to South face: 7-1/2", 1/2" over.'),
+        ("65/8", 'CHECK THE TAPE: North face to South face: 8-1/8", 1-1/8" over.'),
+    ],
+)
+def test_a_size_is_read_back_as_understood(desk: Desk, text: str, read_back: str) -> None:
+    """A slip of the finger is seen before it is accepted."""
+    form = form_at(desk, "post-ne", "foot-tenon/section")
+    typed = form.read({"first": text})
+    assert typed.sizes is not None
+    assert form.effect(typed.sizes)[0] == read_back

@@ -23,10 +23,10 @@ def test_a_tick_survives_sigkill(demo: Path, environ: dict[str, str]) -> None:
     with Terminal(str(demo), environ=environ, size=(80, 24)) as first:
         first.wait_for("Far cheek line")
         first.type(" ")
-        first.wait_for("9 of 42 done")
+        first.wait_for("9 of 49 done")
         first.kill(signal.SIGKILL)
     with Terminal(str(demo), environ=environ, size=(80, 24)) as second:
-        second.wait_for("9 of 42 done")
+        second.wait_for("9 of 49 done")
         assert "READ ONLY" not in second.text
         second.type("q")
         assert second.finish() == 0

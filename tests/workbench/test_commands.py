@@ -71,7 +71,7 @@ def test_validate_tells_every_finding(demo: Path) -> None:
     output = commands.validate(demo)
     assert output.code is Code.FINDINGS
     assert output.text.splitlines() == [
-        "Orchard tool shed: 8 timbers, 256 steps, 1 to look at",
+        "Orchard tool shed: 8 timbers, 300 steps, 1 to look at",
         (
             "look tick-out-of-date sill-south/sw-foot-mortise: Mortise for SW post: finish line: "
             'marked at 7", now 6-15/16" from the squared west end; look again, mark it anew and '
@@ -85,7 +85,7 @@ def test_validate_of_a_sound_project_exits_0(demo: Path) -> None:
     (demo / "progress" / "sill-south.toml").unlink()
     output = commands.validate(demo)
     assert output.code is Code.FINE
-    assert output.text == "Orchard tool shed: 8 timbers, 256 steps, no findings"
+    assert output.text == "Orchard tool shed: 8 timbers, 300 steps, no findings"
 
 
 def test_ticks_of_a_renamed_timber_are_told(demo: Path) -> None:

@@ -18,7 +18,7 @@ def test_only_steps_that_last_are_told() -> None:
     found = ripple(corners(), after, ("post-se",), frozenset({("post-se", "foot-tenon/far-cheek")}))
     assert {moved.step for moved in found.moved} == {
         "foot-tenon/far-cheek",
-        "foot-tenon/saw-shoulders",
+        "foot-tenon/saw-far-first",
     }
     cheek = next(moved for moved in found.moved if moved.step.endswith("far-cheek"))
     assert cheek.words == "to come off the North face"

@@ -2,7 +2,7 @@
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.joinery.post_tenon import findings, mortise, tenon
+from benchmate.joinery.post_tenon import cutting, findings, mortise, tenon
 from benchmate.joinery.post_tenon.mortise import mortise_shape
 from benchmate.joinery.post_tenon.record import PostTenon
 from benchmate.joinery.post_tenon.shape import TenonShape, meeting, shape
@@ -28,12 +28,8 @@ def _tenon(joint: PostTenon, tenoned: TenonShape, frame: Frame) -> Feature:
         place=tenoned.places,
         cuts=tenon.cuts(tenoned, joint.end_allowance),
         lines=tenon.lines(tenoned, joint.end_allowance),
-        tasks=tenon.tasks(tenoned, joint.end_allowance),
-        sizes=(
-            ("thickness", tenoned.thickness),
-            ("width", tenoned.width),
-            ("length", tenoned.length),
-        ),
+        tasks=cutting.tasks(tenoned, joint.end_allowance, received=joint.into is not None),
+        sizes=cutting.sizes(tenoned, joint.end_allowance),
         findings=tuple(finding for finding in found if finding),
     )
 

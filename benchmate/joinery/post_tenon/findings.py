@@ -155,12 +155,46 @@ def outside_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
 
 
 TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)
+
+
+def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """The shoulder bears on a far face that does not lie where it was drawn.
+
+    The receiving timber's reference face then stands too high, or too low, at this joint by as
+    much as the stick is over or under there. Remedy: reduce the stick to its drawn depth at the
+    bearing, or make the post that much shorter or longer.
+    """
+    over = shape.real_into - shape.drawn_into
+    if shape.entry.is_reference or not over:
+        return None
+    pose = shape.stick.pose
+    entry, reference = pose.words(shape.entry), pose.words(shape.entry.opposite)
+    return Finding(
+        code="mortise-bearing-off",
+        severity=Severity.LOOK,
+        timber=shape.stick.id,
+        feature=shape.feature,
+        message=(
+            f"The {entry}, where the shoulder bears, lies {tape.text(shape.real_into)} from the "
+            f"{reference}, drawn {tape.text(shape.drawn_into)}: the {reference} would stand "
+            f"{tape.text(abs(over))} {'proud' if over > ZERO else 'low'} here"
+        ),
+        remedy=(
+            f"reduce the stick to {tape.text(shape.drawn_into)} at the bearing, or make the post "
+            f"{tape.text(over)} shorter"
+            if over > ZERO
+            else f"make the post {tape.text(-over)} longer, or choose another stick"
+        ),
+    )
+
+
 MORTISE_CHECKS = (
     through_far_face,
     off_the_end,
     into_a_tenon,
     open_at_the_end,
     outside_the_side,
+    bearing_face_off,
 )
 
 

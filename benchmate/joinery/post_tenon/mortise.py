@@ -31,6 +31,7 @@ class MortiseShape:
     depth: Length
     clearance: Length
     real_into: Length
+    drawn_into: Length
     real_sides: Length
     held: str
 
@@ -69,6 +70,7 @@ def mortise_shape(
         depth=depth,
         clearance=clearance,
         real_into=stick.depth(meeting.into, feature),
+        drawn_into=stick.drawn(meeting.into),
         real_sides=stick.depth(meeting.across, feature),
         held="near-side" if meeting.same_side else "far-side",
     )
@@ -106,26 +108,36 @@ def _follows(shape: MortiseShape, size: str, tape: Tape) -> str:
         return f"Follows {name} as drawn; it has not been measured as cut."
     drawn = {"width": shape.tenon.width, "thickness": shape.tenon.thickness}
     laid_out = drawn.get(size, shape.tenon.length)
-    return f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}."
+    return (
+        f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}, "
+        "counted from its reference side."
+    )
 
 
 def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     start, finish = shape.along
     relish, end = shape.relish
-    beside = (
-        Beside(finish - start, "mortise length"),
-        Beside(relish, f"relish to the {shape.stick.pose.words(end)}"),
-    )
+    long = Beside(finish - start, "mortise length")
+    left = Beside(relish, f"relish to the {shape.stick.pose.words(end)}")
     why = _follows(shape, "width", tape)
-    titles = (
-        ("start", "Start line", start),
-        ("finish", "Finish line", finish),
+    return (
+        Line(
+            id="start",
+            title="Start line",
+            axis=Axis.ALONG,
+            at=start,
+            beside=(long, left) if end is Face.REFERENCE_END else (long,),
+            why=why,
+        ),
+        Line(
+            id="finish",
+            title="Finish line",
+            axis=Axis.ALONG,
+            at=finish,
+            beside=(long, left) if end is Face.FAR_END else (long,),
+            why=why,
+        ),
     )
-    first, second = (
-        Line(id=name, title=title, axis=Axis.ALONG, at=at, beside=beside, why=why)
-        for name, title, at in titles
-    )
-    return first, second
 
 
 def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
@@ -191,40 +203,75 @@ def _bottom_from_reference(shape: MortiseShape) -> tuple[Beside, ...]:
 
 
 def tasks(shape: MortiseShape) -> tuple[Task, ...]:
-    """What to do at the mortise besides striking lines."""
+    """What to do at the mortise besides striking lines: one figure to one task."""
     entry = shape.stick.pose.words(shape.entry)
     down = Reading(value=shape.depth, hook=entry, way="down")
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
-    inside = "Inside the four lines only."
     return (
         measure_task(shape.stick, shape.feature),
-        Task(
-            id="knife",
-            stage=Stage.KNIFE,
-            title="Knife the mortise ends, hatch the inside",
-            faces=(shape.entry,),
-            waste=inside,
+        _task(
+            shape,
+            "knife",
+            Stage.KNIFE,
+            "Knife the mortise ends, hatch the inside",
             why="The knifed cross-grain lines keep the ends from tearing.",
         ),
-        Task(
-            id="bore",
-            stage=Stage.CUT,
-            title="Bore or rough out the mortise",
-            faces=(shape.entry,),
-            readings=(down,),
-            waste=inside,
+        _task(
+            shape,
+            "bore",
+            Stage.CUT,
+            "Bore or rough out the mortise",
+            down,
             why="Stay inside the lines; the walls are pared afterwards.",
             caution=DRILL,
         ),
-        Task(
-            id="pare",
-            stage=Stage.PARE,
-            title="Pare the mortise walls, try the depth",
-            faces=(shape.entry,),
-            readings=(wide, long, down),
-            waste=inside,
-            why="Walls square to the face, and the bottom clear: the tenon slides in by hand.",
+        _task(
+            shape,
+            "pare-sides",
+            Stage.PARE,
+            "Pare the mortise sides",
+            wide,
+            why="Square to the face: the tenon slides in by hand, without pounding.",
             caution=CHISEL,
         ),
+        _task(
+            shape,
+            "pare-ends",
+            Stage.PARE,
+            "Pare the mortise ends",
+            long,
+            why="Square to the face, and no shorter at the bottom.",
+            caution=CHISEL,
+        ),
+        _task(
+            shape,
+            "try-depth",
+            Stage.PARE,
+            "Try the mortise depth",
+            down,
+            why="The tenon must never bottom out: the shoulder bears, not the end.",
+        ),
+    )
+
+
+def _task(
+    shape: MortiseShape,
+    name: str,
+    stage: Stage,
+    title: str,
+    reading: Reading | None = None,
+    *,
+    why: str,
+    caution: str = "",
+) -> Task:
+    return Task(
+        id=name,
+        stage=stage,
+        title=title,
+        faces=(shape.entry,),
+        readings=(reading,) if reading else (),
+        waste="Inside the four lines only.",
+        why=why,
+        caution=caution,
     )

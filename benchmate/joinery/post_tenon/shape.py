@@ -96,7 +96,6 @@ def shape(joint: PostTenon, frame: Frame) -> TenonShape:
     feature = feature_id(joint)
     places = (feature, stick.place_at(end))
     real_edges = stick.depth(edges, *places)
-    drawn = stick.nominal.first if edges is Axis.FIRST else stick.nominal.second
     far_cut_back = joint.far_cut_back()
     return TenonShape(
         stick=stick,
@@ -109,7 +108,7 @@ def shape(joint: PostTenon, frame: Frame) -> TenonShape:
         near=joint.set_back,
         far=joint.set_back + joint.thickness,
         edge=joint.reference_cut_back(),
-        far_edge=drawn - far_cut_back if far_cut_back else real_edges,
+        far_edge=stick.drawn(edges) - far_cut_back if far_cut_back else real_edges,
         far_edge_struck=bool(far_cut_back),
         real_cheeks=stick.depth(cheeks, *places),
         real_edges=real_edges,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from benchmate.layout.outlines import outlines
 from benchmate.model.directions import LONG_FACES, Face
 
 if TYPE_CHECKING:
@@ -13,17 +14,27 @@ if TYPE_CHECKING:
 def best_face(layout: Layout, step: Step) -> Face | None:
     """The side to show first; None for a step done on no side in particular.
 
-    A long face along whose arris the figure is hooked on shows line and hook at once.
+    A long face along whose arris the figure is hooked on shows line and hook at once; of two, the
+    one that keeps more of its wood shows what is to be left.
     """
     faces = faces_to_show(step)
     hooks = {reading.hook for reading in step.readings}
     hooked = [face for face in LONG_FACES if layout.stick.pose.words(face) in hooks]
-    beside = (
+    beside = [
         face
         for face in faces
         if not face.is_end and any(face not in (hook, hook.opposite) for hook in hooked)
-    )
-    return next(beside, next(iter(faces), None))
+    ]
+    if beside:
+        return min(beside, key=lambda face: _waste_on(layout, step, face))
+    return next(iter(faces), None)
+
+
+def _waste_on(layout: Layout, step: Step, face: Face) -> int:
+    feature = layout.feature(step.feature)
+    if feature is None:
+        return 0
+    return sum(shape.double_area for shape in outlines(feature, layout.stick, face))
 
 
 def faces_to_show(step: Step) -> tuple[Face, ...]:

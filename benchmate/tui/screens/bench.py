@@ -18,6 +18,7 @@ from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Part
 from benchmate.tui.panes.drawing_pane import DrawingPane
 from benchmate.tui.panes.figure_pane import FigurePane
+from benchmate.tui.panes.label import Notice
 from benchmate.tui.panes.words_pane import WordsPane
 
 if TYPE_CHECKING:
@@ -65,7 +66,7 @@ class BenchScreen(Screen[None]):
         self._words = WordsPane(glyphs=glyphs, id="words")
         self._face = DrawingPane(id="face")
         self._end = DrawingPane(id="end")
-        self._notice = HeaderLine(glyphs=glyphs, id="notice")
+        self._notice = Notice(id="notice")
         self._footer = FooterLine(id="footer")
 
     def compose(self) -> ComposeResult:
@@ -94,8 +95,9 @@ class BenchScreen(Screen[None]):
         self.desk = desk
         self._show_all()
         self.set_interval(LOOK_EVERY, self.look)
-        if desk.bench.read_only:
-            self._say(desk.bench.read_only, warning=True)
+        greeting = desk.greeting()
+        if greeting:
+            self._say(greeting, warning=True)
 
     # Showing
 
@@ -135,11 +137,11 @@ class BenchScreen(Screen[None]):
         if self.desk is not None:
             left, right = self.desk.header()
             hint = () if self.size.width >= ROOM_FOR_FIGURES else (Part(text=" tab: timbers "),)
-            self._header.show((*left, *hint), right)
+            self._header.show((*left[:1], *hint, *left[1:]), right)
 
     def _say(self, words: str, *, warning: bool = False) -> None:
         """Show a message in the footer's place until the next move."""
-        self._notice.show((Part(text=f" {words} ", strong=not warning, warning=warning),))
+        self._notice.say(words, warning=warning)
         self.add_class("-notice")
 
     def _hush(self) -> None:
@@ -210,6 +212,10 @@ class BenchScreen(Screen[None]):
         """Go to the next open step."""
         self._do(lambda desk: desk.next_open())
 
+    def action_back(self) -> None:
+        """Go back to where one was before finding something."""
+        self._do(lambda desk: desk.back())
+
     def action_face(self) -> None:
         """Turn the drawing to the step's next face."""
         self._do(lambda desk: desk.turn())
@@ -269,7 +275,7 @@ class BenchScreen(Screen[None]):
         from benchmate.tui.help_text import help_sayings  # noqa: PLC0415 - paid when opened
         from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415
 
-        self.app.push_screen(ReaderScreen("Help", help_sayings(), self._glyphs))
+        self.app.push_screen(ReaderScreen("Help", help_sayings(self._glyphs), self._glyphs))
 
     def action_quit(self) -> None:
         """Leave; everything is already kept."""

@@ -122,7 +122,7 @@ class SizesScreen(ModalScreen[Sizes | None]):
             self._lines = self._effect_of(typed)
         width = max(self._effect.scrollable_content_region.width - 4, NARROWEST)
         rows = [
-            Row(text=text if not place else f"  {text}", bold=line.startswith("STOP"))
+            Row(text=text if not place else f"  {text}", bold=line.startswith(("STOP", "CHECK")))
             for line in self._lines
             for place, text in enumerate(wrap(line, width))
         ]

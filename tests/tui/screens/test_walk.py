@@ -43,7 +43,7 @@ async def test_a_framer_walks_a_post(demo: Path, size: tuple[int, int]) -> None:
         await pilot.press("space")
         assert desk.walk.progress.tick("foot-tenon/far-cheek") is not None
         assert desk.step.id == "foot-tenon/reference-edge"
-        assert "9 of 42 done" in screen_text(pilot.app)
+        assert "9 of 49 done" in screen_text(pilot.app)
 
         await pilot.press("backspace")
         assert desk.step.id == "foot-tenon/far-cheek"
@@ -103,11 +103,11 @@ async def test_the_timbers_are_a_tab_away(demo: Path) -> None:
         await pilot.press("home")
         assert desk.timber == "post-sw"
         await pilot.press("enter")
-        assert "Chamfer lines" in screen_text(pilot.app)
+        assert "Measure as cut" in screen_text(pilot.app)
         await pilot.press("tab")
-        assert "Chamfer lines" not in screen_text(pilot.app)
+        assert "Measure as cut" not in screen_text(pilot.app)
         await pilot.press("tab")
-        assert "Chamfer lines" in screen_text(pilot.app)
+        assert "Measure as cut" in screen_text(pilot.app)
 
 
 async def test_help_and_a_step_in_full_open_and_close_at_once(demo: Path) -> None:
@@ -126,7 +126,7 @@ async def test_face_swap_next_and_untick(demo: Path) -> None:
     """The lesser keys do what the help says."""
     async with opened(demo, (120, 40)) as (pilot, desk):
         await pilot.press("f")
-        assert "West face from outside" in screen_text(pilot.app)
+        assert "East face from outside" in screen_text(pilot.app)
         await pilot.press("s")
         assert "squared end first" in screen_text(pilot.app)
         await pilot.press("n")

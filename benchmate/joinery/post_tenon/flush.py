@@ -1,0 +1,50 @@
+"""Where wood comes off round a tenon, and where the tenon runs out flush to a face.
+
+A shoulder is struck, knifed and sawn across a whole face where wood comes off all of it. On a face
+the tenon runs out to, it is struck only beside the tenon: a cut across would sever the tenon's
+root. Where nothing comes off at all there is no shoulder.
+"""
+
+from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.measure.length import Length
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.stick import axis_from, reference_for
+
+
+def depths(shape: TenonShape) -> dict[Face, Length]:
+    """How deep wood comes off all across each long face: nothing where the tenon is flush."""
+    cheek, edge = reference_for(shape.cheeks), reference_for(shape.edges)
+    found = {
+        cheek: shape.near,
+        cheek.opposite: shape.real_cheeks - shape.far,
+        edge: shape.edge,
+        edge.opposite: shape.real_edges - shape.far_edge,
+    }
+    return {face: found[face] for face in LONG_FACES}
+
+
+def shouldered(shape: TenonShape) -> tuple[Face, ...]:
+    """The long faces that have a shoulder, across all of them or beside the tenon."""
+    found = depths(shape)
+    return tuple(face for face in LONG_FACES if found[face] or _beside_tenon(found, face))
+
+
+def only_outside(shape: TenonShape, verb: str) -> str:
+    """The caution for faces the tenon is flush with, or nothing where there are none."""
+    found = depths(shape)
+    flush = [face for face in LONG_FACES if not found[face] and _beside_tenon(found, face)]
+    return " ".join(
+        f"{verb} the {shape.stick.pose.words(face)} only outside the {_lines(shape, face)} "
+        "lines: the tenon runs out to it there."
+        for face in flush
+    )
+
+
+def _beside_tenon(found: dict[Face, Length], face: Face) -> bool:
+    """Whether wood comes off a flush face on either side of the tenon."""
+    across = [other for other in LONG_FACES if axis_from(other) is not axis_from(face)]
+    return any(found[other] for other in across)
+
+
+def _lines(shape: TenonShape, face: Face) -> str:
+    return "relief" if axis_from(face) is shape.cheeks else "cheek"

@@ -1,0 +1,56 @@
+"""What must not be overlooked: the header's flags, the greeting, marks spoilt elsewhere."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from benchmate.tui.lines import Part
+
+if TYPE_CHECKING:
+    from benchmate.workbench.bench import Bench
+    from benchmate.workbench.walk import Walk
+
+Parts = tuple[Part, ...]
+
+
+def header(bench: Bench, walk: Walk | None) -> tuple[Parts, Parts]:
+    """The header's left and right parts; the right ones are flags and progress."""
+    name = Part(text=f" {bench.project.name} ")
+    flags = tuple(Part(text=f" {flag} ", warning=True) for flag in _flags(bench, walk))
+    if walk is None:
+        return (name,), flags
+    done = Part(text=f" {walk.done} of {len(walk.steps)} done ")
+    return (Part(text=f" {walk.timber.name} ", strong=True), name), (*flags, done)
+
+
+def _flags(bench: Bench, walk: Walk | None) -> tuple[str, ...]:
+    again = walk.look_again if walk else 0
+    flags = (
+        ("OLD FIGURES: FILE BROKEN", bool(bench.broken)),
+        ("READ ONLY", bool(bench.read_only)),
+        (f"{again} to look at again", bool(again)),
+    )
+    return tuple(flag for flag, holds in flags if holds)
+
+
+def greeting(bench: Bench) -> str:
+    """What to tell when a project is laid on the desk; empty where all is well."""
+    strays = [f"{stray.message}: {stray.remedy}." for stray in bench.strays()]
+    read_only = [f"Read only: {bench.read_only}."] if bench.read_only else []
+    return " ".join((*read_only, *strays))
+
+
+def elsewhere(bench: Bench, timber: str) -> str:
+    """The other timbers with marks to look at again; empty where there are none."""
+    counts = [
+        f"{other.name} {again}"
+        for other in bench.timbers
+        if other.id != timber and (again := bench.walk(other.id).look_again)
+    ]
+    return f"To look at again: {', '.join(counts)}." if counts else ""
+
+
+def all_done(bench: Bench, walk: Walk) -> str:
+    """That a timber has no open step, and where else there is something to look at."""
+    others = elsewhere(bench, walk.timber.id)
+    return f"Every step of {walk.timber.name} is ticked. {others}".rstrip()
