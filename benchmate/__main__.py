@@ -84,10 +84,22 @@ def _command(arguments: argparse.Namespace) -> int:
                 output = commands.validate(folder)
     except (CannotOpenError, KeepError, commands.UsageError, shelf.NoProjectError) as error:
         return _fail(str(error))
+    return _print(output.text, int(output.code))
+
+
+def _print(text: str, code: int) -> int:
+    """Print for a terminal or a pipe, with nothing in it that a terminal could act on."""
+    from benchmate.model.words import visible  # noqa: PLC0415 - paid for only here
+
     if hasattr(sys.stdout, "reconfigure"):
         sys.stdout.reconfigure(errors="backslashreplace")
-    print(output.text)  # noqa: T201 - this is what the command is for
-    return int(output.code)
+    try:
+        print("\n".join(map(visible, text.split("\n"))), flush=True)  # noqa: T201 - the command's use
+    except BrokenPipeError:
+        raise
+    except OSError as error:
+        return _fail(f"cannot print: {error.strerror}")
+    return code
 
 
 def _screen(project: str) -> int:

@@ -1,6 +1,7 @@
 """The command line."""
 
 import json
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -67,6 +68,48 @@ def test_bad_usage_is_2(arguments: list[str]) -> None:
     with pytest.raises(SystemExit) as ended:
         main(arguments)
     assert ended.value.code == 2
+
+
+def test_nothing_in_a_progress_file_acts_on_the_terminal(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Control codes in hooks, places and words are refused, and never printed."""
+    demo = Path(shutil.copytree(DEMO, tmp_path / "shed"))
+    progress = demo / "progress" / "post-se.toml"
+    whole = progress.read_text()
+    for planted in (
+        whole.replace('"squared foot"', '"squared \\u001b[2J foot"'),
+        whole.replace("[measured.foot-tenon]", '[measured."foot\\u001b[31m"]'),
+        whole.replace("end grain of the foot", "end\\u009b31m of the foot"),
+    ):
+        assert planted != whole
+        progress.write_text(planted)
+        for arguments in (["validate", str(demo)], ["marks", str(demo)]):
+            assert main(arguments) == 2
+            captured = capsys.readouterr()
+            for text in (captured.out, captured.err):
+                assert all(char == "\n" or char.isprintable() for char in text)
+
+
+def test_a_name_no_system_takes_is_one_message(capsys: pytest.CaptureFixture[str]) -> None:
+    """However long the name, there is no such project."""
+    assert main(["validate", "x" * 5000]) == 2
+    assert "there is no project" in capsys.readouterr().err
+
+
+def test_a_full_disk_under_the_output_is_one_message() -> None:
+    """What cannot be printed is told, with status 2."""
+    with Path("/dev/full").open("w") as full:
+        run = subprocess.run(
+            [sys.executable, "-m", "benchmate", "marks", str(DEMO)],
+            stdout=full,
+            stderr=subprocess.PIPE,
+            check=False,
+            text=True,
+            timeout=30,
+        )
+    assert run.returncode == 2
+    assert run.stderr == "benchmate: cannot print: No space left on device\n"
 
 
 def test_json_is_one_document(capsys: pytest.CaptureFixture[str]) -> None:

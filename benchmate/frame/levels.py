@@ -43,10 +43,6 @@ class Levels:
         self._sums = sums
         self._known = section_names(sections)
 
-    def names(self) -> tuple[str, ...]:
-        """Every name that can be asked for."""
-        return (*self._sums, *(name for name in self._known if name not in self._sums))
-
     def of(self, name: str) -> Length:
         """What a name comes to. Raises LevelError if it is unknown or circular."""
         waiting = [] if name in self._known else [name]

@@ -30,6 +30,7 @@ def measure_task(stick: Stick, *places: str) -> Task:
         id="section",
         stage=Stage.MEASURE,
         title="Check square and wind, measure the section",
+        faces=(Face.FIRST, Face.SECOND),
         readings=tuple(
             Reading(
                 value=stick.depth(axis, *places),

@@ -4,9 +4,17 @@ from benchmate.frame.family import Family
 from benchmate.joinery import end_cut
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.post_tenon import family as post_tenon
+from benchmate.model.record import Record
 
 FAMILIES: tuple[Family, ...] = (
     end_cut.FAMILY,
     post_tenon.FAMILY,
     chamfer.FAMILY,
 )
+
+_BY_RECORD = {family.record: family for family in FAMILIES}
+
+
+def family_of(record: Record) -> Family:
+    """The family that a stored record belongs to. Raises KeyError for a stranger's."""
+    return _BY_RECORD[type(record)]

@@ -5,23 +5,22 @@ from benchmate.frame.frame import Frame
 from benchmate.frame.practice import CHAINSAW, SAW
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
+from benchmate.measure.tolerance import LONGEST_TIMBER
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Beside, Feature, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.project import Timber
 from benchmate.model.solids import Axis, Cut, above, below
-from benchmate.model.stick import Stick
-
-FEATURE = "end"
+from benchmate.model.stick import ENDS, Stick
 
 
 def features(timber: Timber, frame: Frame) -> tuple[Feature, ...]:
     """The two end cuts of one timber."""
     stick = frame.stick(timber.id)
-    found = no_body(stick, frame.project.tape)
+    found = tuple(check(stick, frame.project.tape) for check in CHECKS)
     return (
         Feature(
-            id=FEATURE,
+            id=ENDS,
             timber=stick.id,
             title="Ends",
             at=stick.start,
@@ -32,7 +31,7 @@ def features(timber: Timber, frame: Frame) -> tuple[Feature, ...]:
             ),
             lines=(_square(stick), _overall(stick)),
             tasks=(_saw(stick),),
-            findings=(found,) if found else (),
+            findings=tuple(finding for finding in found if finding),
         ),
     )
 
@@ -54,23 +53,27 @@ def _square(stick: Stick) -> Line:
         ),
         beside=(Beside(stick.overall + stick.trim + stick.trim, "of stick needed in all"),),
         waste=f"Towards the rough {end}.",
-        why="The one end everything is first measured from: square to both reference faces.",
+        why=(
+            "Strike it square round from both reference faces and saw it: everything is first "
+            "measured from this end."
+        ),
+        caution=f"{SAW} {CHAINSAW}",
         stage=Stage.END,
         lasting=False,
     )
 
 
 _OVERALL_WHY = (
-    "From end to end: this timber has no tenons.",
-    "Overall, the tenon included: not the shoulder to shoulder length.",
-    "Overall, both tenons included: not the shoulder to shoulder length.",
+    "From end to end: this timber bears on its ends.",
+    "Overall, with the joint beyond its shoulder: not the shoulder to shoulder length.",
+    "Overall, with the joints beyond both shoulders: not the shoulder to shoulder length.",
 )
 
 
 def _overall(stick: Stick) -> Line:
     start, finish = (stick.pose.words(end) for end in (Face.REFERENCE_END, Face.FAR_END))
-    tenons = tuple(
-        Beside(size, f"of it is tenon at the {end}")
+    beyond = tuple(
+        Beside(size, f"of it lies beyond the {end} shoulder")
         for size, end in ((stick.near, start), (stick.far, finish))
         if size
     )
@@ -85,9 +88,9 @@ def _overall(stick: Stick) -> Line:
                 value=stick.overall, hook=f"squared {start}", way=f"towards the {finish}, in all"
             ),
         ),
-        beside=(Beside(stick.body, "of it is body, shoulder to shoulder"), *tenons),
+        beside=(Beside(stick.body, "of it is body, shoulder to shoulder"), *beyond),
         waste=f"Towards the rough {finish}.",
-        why=_OVERALL_WHY[len(tenons)],
+        why=_OVERALL_WHY[len(beyond)],
         caution="Check the tape's hook: a burnt inch here spoils the stick.",
         stage=Stage.END,
     )
@@ -125,10 +128,29 @@ def no_body(stick: Stick, tape: Tape) -> Finding | None:
         code="timber-no-body",
         severity=Severity.STOP,
         timber=stick.id,
-        feature=FEATURE,
+        feature=ENDS,
         message=f"The tenons leave a body of {tape.text(stick.body)} between the shoulders",
         remedy="check length and length_is: overall includes the tenons",
     )
 
+
+def too_long(stick: Stick, tape: Tape) -> Finding | None:
+    """The timber is longer than any that grows, so a length was misread or a sum went wrong.
+
+    Remedy: check `length` and the names in it.
+    """
+    if stick.overall <= LONGEST_TIMBER:
+        return None
+    return Finding(
+        code="timber-too-long",
+        severity=Severity.STOP,
+        timber=stick.id,
+        feature=ENDS,
+        message=f"The timber would be {tape.text(stick.overall)} overall",
+        remedy=f"check length and the names in it: at most {tape.text(LONGEST_TIMBER)}",
+    )
+
+
+CHECKS = (no_body, too_long)
 
 FAMILY = Family(name="end cut", table="timber", record=Timber, features=features)

@@ -10,9 +10,6 @@ from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick
 from benchmate.model.words import lower_first
 
-FEATURE = "stick"
-"""The feature id of the steps that belong to the whole stick."""
-
 
 def stick_tasks(stick: Stick, features: tuple[Feature, ...]) -> tuple[Task, ...]:
     """Choosing, crown, back-check and label."""

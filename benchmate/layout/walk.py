@@ -1,30 +1,26 @@
 """From features to the walk: every step of a timber, in the order a framer takes them."""
 
-from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.joinery import FAMILIES
-from benchmate.layout.common import FEATURE, stick_tasks
+from benchmate.joinery import family_of
+from benchmate.layout.common import stick_tasks
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck_on
 from benchmate.layout.step import Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Feature, Line, Reading, Task
-from benchmate.model.record import Record
 from benchmate.model.solids import Axis
-from benchmate.model.stick import Stick, reference_for
+from benchmate.model.stick import STICK, Stick, reference_for
 from benchmate.model.words import lower_first
-
-_FAMILY_OF: dict[type[Record], Family] = {family.record: family for family in FAMILIES}
 
 
 def features_on(frame: Frame, timber: str) -> tuple[Feature, ...]:
     """Everything cut on one timber, in order from its reference end."""
-    records: tuple[Record, ...] = (frame.timber(timber), *frame.works_on(timber))
+    records = (frame.timber(timber), *frame.works_on(timber))
     found = (
         feature
         for record in records
-        for feature in _FAMILY_OF[type(record)].features(record, frame)
+        for feature in family_of(record).features(record, frame)
         if feature.timber == timber
     )
     return tuple(sorted(found, key=lambda feature: feature.at))
@@ -34,7 +30,7 @@ def lay_out(frame: Frame, timber: str) -> Layout:
     """The whole walk round one timber. Raises KeyError for an unknown id."""
     stick = frame.stick(timber)
     features = features_on(frame, timber)
-    steps = [_task_step(stick, FEATURE, "", task) for task in stick_tasks(stick, features)]
+    steps = [_task_step(stick, STICK, "", task) for task in stick_tasks(stick, features)]
     for feature in features:
         title = feature.title
         steps += [

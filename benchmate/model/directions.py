@@ -137,11 +137,3 @@ class Pose:
         """What a framer calls the arris between two long faces: `North-East`, `top-South`."""
         words = (self.words(face).removesuffix(" face") for face in (one, other))
         return "-".join(words)
-
-    @property
-    def right_handed(self) -> bool:
-        """The hand: whether first, second and along the timber make a right-handed set.
-
-        Mirror-image timbers differ in this and in nothing else.
-        """
-        return self.first.cross(self.second) is self.reference_end.opposite

@@ -40,7 +40,7 @@ class Asks(IntEnum):
 
     NOTHING = 0
     SECTION = 1
-    TENON = 2
+    AS_CUT = 2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,11 +3,14 @@
 from datetime import datetime
 from typing import Literal
 
-from pydantic import Field
+from pydantic import Field, field_validator
 
 from benchmate.measure.length import Length
-from benchmate.model.fields import ExactLength, Id, Note, PositiveSize
+from benchmate.model.fields import ExactLength, Id, Name, Note, PositiveSize
 from benchmate.model.record import Record
+
+FIRST_YEAR, LAST_YEAR = 1970, 9998
+"""The years of a tick: those that every system can turn to local time."""
 
 
 class Tick(Record):
@@ -18,10 +21,20 @@ class Tick(Record):
     """
 
     step: Note
-    marked: dict[str, ExactLength] = Field(default_factory=dict)
+    marked: dict[Name, ExactLength] = Field(default_factory=dict)
     on: Note = ""
     waste: Note = ""
     at: datetime
+
+    @field_validator("at")
+    @classmethod
+    def _in_our_time(cls, at: datetime) -> datetime:
+        if at.tzinfo is None or not FIRST_YEAR <= at.year <= LAST_YEAR:
+            raise ValueError(
+                f"is not a time from {FIRST_YEAR} to {LAST_YEAR} with its zone; write it as "
+                "2026-11-25T08:30:00Z"
+            )
+        return at
 
 
 class Measured(Record):
@@ -48,8 +61,8 @@ class Progress(Record):
 
     format: Literal[1] = 1
     timber: Id
-    measured: dict[str, Measured] = Field(default_factory=dict)
-    as_cut: dict[str, AsCut] = Field(default_factory=dict)
+    measured: dict[Id, Measured] = Field(default_factory=dict)
+    as_cut: dict[Id, AsCut] = Field(default_factory=dict)
     ticks: tuple[Tick, ...] = Field(default=(), strict=False)
 
     def tick(self, step: str) -> Tick | None:

@@ -9,6 +9,12 @@ from benchmate.model.directions import Direction, Face, Pose
 from benchmate.model.progress import AsCut, Measured
 from benchmate.model.solids import Axis
 
+STICK = "stick"
+"""The feature id of the steps that belong to the whole stick."""
+
+ENDS = "end"
+"""The feature id of a timber's two end cuts."""
+
 ALL_ALONG = "all"
 """The place whose measured section stands for the whole stick."""
 
@@ -76,15 +82,6 @@ class Stick:
     def section(self, *places: str) -> Section:
         """The real section at the first place measured, as `depth` finds each side of it."""
         return Section(self.depth(Axis.FIRST, *places), self.depth(Axis.SECOND, *places))
-
-    def reading(self, axis: Axis, at: Length, hook: Face, *places: str) -> Length:
-        """A depth in from the reference face, read from `hook` instead.
-
-        `hook` is the reference face the axis starts at or the face across from it.
-        """
-        if hook.is_reference:
-            return at
-        return self.depth(axis, *places) - at
 
     def place_at(self, end: Face) -> str:
         """The place name of one of the stick's ends."""

@@ -1,5 +1,6 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
+from abc import ABC, abstractmethod
 from typing import TYPE_CHECKING, NamedTuple
 
 from benchmate.measure.length import Length
@@ -43,7 +44,7 @@ def end_fault(key: str, end: Direction, timber: "Timber") -> Fault | None:
     )
 
 
-class Work(Record):
+class Work(Record, ABC):
     """A joint or other work, written once, on one timber or more.
 
     Each family's record derives from this and answers for its own parameters.
@@ -51,9 +52,9 @@ class Work(Record):
 
     id: Id
 
+    @abstractmethod
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
-        raise TypeError(f"{type(self).__name__} does not name its timbers")
 
     def joins(self) -> bool:
         """Whether its timbers meet, so that the sizes of one bear on the marks of the others."""

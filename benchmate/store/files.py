@@ -45,11 +45,18 @@ def stamp_of(status: os.stat_result) -> Stamp:
 
 
 def stamp(folder: Path, name: str) -> Stamp | None:
-    """A file's stamp now; None while it cannot be seen."""
+    """A file's stamp now; None if there is no such file.
+
+    Raises KeepError if the system will not tell: a file that cannot be seen is not one that is
+    not there, and must never be written over as if it were.
+    """
+    path = folder / name
     try:
-        return stamp_of((folder / name).stat())
-    except OSError:
+        return stamp_of(path.stat())
+    except (FileNotFoundError, NotADirectoryError):
         return None
+    except OSError as error:
+        raise trouble(path, error) from error
 
 
 def check_inside(folder: Path, name: str) -> None:

@@ -14,11 +14,12 @@ from benchmate.store.files import (
     progress_name,
     read_file,
     stamp,
+    trouble,
 )
 from benchmate.store.lock import Claim, Claimed
 from benchmate.store.problem import KeepError, Problem, ProjectError
 from benchmate.store.progress_file import progress_text
-from benchmate.store.reading import find_progress, parse_progress, parse_project, progress_files
+from benchmate.store.reading import find_progress, parse_progress, parse_project
 from benchmate.store.writing import make_folder, write_atomically
 
 TAKEN_OVER = "another benchmate has taken this project over, or its lock file was removed"
@@ -63,6 +64,7 @@ class Keeper:
         self.read_only = ONLY_READ
         self._seen: Stamp | None = found.stamp
         self._claim: Claim | None = None
+        self._told: dict[str, tuple[Problem, ...]] = {}
         self._kept = {timber.id: self._unread(timber.id) for timber in self.project.timbers}
 
     @classmethod
@@ -98,12 +100,16 @@ class Keeper:
 
     def strays(self) -> tuple[str, ...]:
         """The progress files of timbers the project does not have. Raises KeepError."""
-        known = {timber.id for timber in self.project.timbers}
         kept_in = self.folder / PROGRESS_FOLDER
         if kept_in.exists() and not kept_in.is_dir():
             remedy = "move it away, so that ticks can be kept in a folder of that name"
             raise KeepError(kept_in, "is not a folder", remedy)
-        return tuple(name for name in progress_files(self.folder) if name not in known)
+        known = {timber.id for timber in self.project.timbers}
+        try:
+            names = sorted(path.stem for path in kept_in.glob("*.toml"))
+        except OSError as error:
+            raise trouble(kept_in, error) from error
+        return tuple(name for name in names if name not in known)
 
     def progress(self, timber: str) -> Progress:
         """What is kept for a timber, read when first asked for. Raises ProjectError, KeepError."""
@@ -172,7 +178,11 @@ class Keeper:
         return self._kept[timber]
 
     def _unread(self, timber: str) -> _Kept:
-        return _Kept(stamp(self.folder, progress_name(timber)))
+        try:
+            return _Kept(stamp(self.folder, progress_name(timber)))
+        except KeepError:
+            # Told when it is asked for, so that one file does not keep the others shut.
+            return _Kept(None)
 
     def _fresh(self, timber: str) -> Progress:
         kept = self._of(timber)
@@ -191,30 +201,39 @@ class Keeper:
         return progress
 
     def _look_at_project(self, problems: list[Problem]) -> bool:
-        now = stamp(self.folder, PROJECT_FILE)
-        if now == self._seen:
-            return False
-        self._seen = now
         try:
+            now = stamp(self.folder, PROJECT_FILE)
+            if now == self._seen:
+                return False
+            self._seen = now
             found = read_file(self.folder, PROJECT_FILE)
             self._seen = found.stamp
             self.project = parse_project(found.data)
         except (ProjectError, KeepError) as error:
-            problems.extend(_problems(error, PROJECT_FILE))
+            self._tell(_problems(error, PROJECT_FILE), problems)
             return False
+        self._told.pop(PROJECT_FILE, None)
         return True
 
+    def _tell(self, found: tuple[Problem, ...], problems: list[Problem]) -> None:
+        """Add what has not been told already, as a look is taken every second."""
+        if self._told.get(found[0].file) != found:
+            self._told[found[0].file] = found
+            problems.extend(found)
+
     def _look_at(self, timber: str, problems: list[Problem]) -> bool:
-        kept = self._of(timber)
-        now = stamp(self.folder, progress_name(timber))
-        if now == kept.stamp:
-            return False
+        kept, name = self._of(timber), progress_name(timber)
+        now = None
         try:
+            now = stamp(self.folder, name)
+            if now == kept.stamp:
+                return False
             self._read(timber)
         except (ProjectError, KeepError) as error:
             self._kept[timber] = _Kept(now, kept.progress, sound=False)
-            problems.extend(_problems(error, progress_name(timber)))
+            self._tell(_problems(error, name), problems)
             return False
+        self._told.pop(name, None)
         return True
 
 

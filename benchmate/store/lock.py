@@ -66,7 +66,7 @@ class Claim:
             if descriptor is None:
                 descriptor = _put_in_place(path, token)
             else:
-                _sign(descriptor, token)
+                _sign_or_let_go(descriptor, token)
         except OSError as error:
             raise trouble(path, error) from error
         return cls(path, token, descriptor)
@@ -131,6 +131,14 @@ def _put_in_place(path: Path, token: str) -> int:
             beside.unlink()
         raise
     return descriptor
+
+
+def _sign_or_let_go(descriptor: int, token: str) -> None:
+    try:
+        _sign(descriptor, token)
+    except BaseException:
+        os.close(descriptor)
+        raise
 
 
 def _sign(descriptor: int, token: str) -> None:

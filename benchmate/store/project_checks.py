@@ -16,9 +16,10 @@ _PLACE = re.compile(r"(\w+)\[(\d+)\]")
 
 
 def check_ids(document: Document) -> None:
-    """Note timbers that share an id, and joints and other work that do."""
-    _ids_once(document, (TIMBER_TABLE,))
-    _ids_once(document, WORK_TABLES)
+    """Note timbers that share an id or a name, and joints and other work that share an id."""
+    _once(document, (TIMBER_TABLE,), "id")
+    _once(document, (TIMBER_TABLE,), "name")
+    _once(document, WORK_TABLES, "id")
 
 
 def check_timbers(document: Document, parts: Parts) -> None:
@@ -41,7 +42,7 @@ def check_timbers(document: Document, parts: Parts) -> None:
 def check_works(document: Document, parts: Parts) -> None:
     """Note timbers and levels that work names and the project has not, and what cannot be."""
     known = known_names(document)
-    ids = dict.fromkeys(id_ for _, id_ in _ids(document, TIMBER_TABLE))
+    ids = dict.fromkeys(id_ for _, id_ in _given(document, TIMBER_TABLE, "id"))
     timbers = {timber.id: timber for _, timber in parts.timbers}
     for path, work in parts.works:
         for key, timber in work.timbers().items():
@@ -69,20 +70,20 @@ def _faults(document: Document, path: Path, work: Work, timbers: dict[str, Timbe
         document.add((*path, *key_path(fault.key)), fault.problem, fault.remedy)
 
 
-def _ids(document: Document, table: str) -> Iterator[tuple[Path, str]]:
-    """Every id given in a table, in entries that are not otherwise sound too."""
+def _given(document: Document, table: str, key: str) -> Iterator[tuple[Path, str]]:
+    """Every id or name given in a table, in entries that are not otherwise sound too."""
     for path, entry in entries(document, table):
-        given = entry.get("id")
+        given = entry.get(key)
         if isinstance(given, str):
             yield path, given
 
 
-def _ids_once(document: Document, tables: tuple[str, ...]) -> None:
+def _once(document: Document, tables: tuple[str, ...], key: str) -> None:
     first: dict[str, Path] = {}
     for table in tables:
-        for path, given in _ids(document, table):
-            earlier = first.setdefault(given, path)
+        for path, given in _given(document, table, key):
+            earlier = first.setdefault(given.casefold(), path)
             if earlier != path:
-                line = document.places.line((*earlier, "id"))
-                message = f"is the id of the {earlier[0]} on line {line} already"
-                document.add((*path, "id"), message, "give one of them another id")
+                line = document.places.line((*earlier, key))
+                message = f"is the {key} of the {earlier[0]} on line {line} already"
+                document.add((*path, key), message, f"give one of them another {key}")

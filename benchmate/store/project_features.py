@@ -4,15 +4,15 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from benchmate.frame.frame import Frame
+from benchmate.joinery import family_of
 from benchmate.model.directions import Direction
 from benchmate.model.feature import Feature
-from benchmate.model.stick import ALL_ALONG, MIDDLE, end_place
+from benchmate.model.stick import ALL_ALONG, MIDDLE, STICK, end_place
 from benchmate.store.document import Document
 from benchmate.store.project_parts import Parts
-from benchmate.store.tables import family_of
 from benchmate.store.toml_lines import Path
 
-RESERVED = frozenset({"stick", ALL_ALONG, MIDDLE, *map(end_place, Direction)})
+RESERVED = frozenset({STICK, ALL_ALONG, MIDDLE, *map(end_place, Direction)})
 """Ids that mean the whole stick or a place on it, so no joint or chamfer may have them."""
 
 

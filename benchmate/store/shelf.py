@@ -1,5 +1,6 @@
 """Where projects lie: in a folder, in the user's own data, and the demos that ship."""
 
+import os
 import secrets
 import shutil
 from collections.abc import Mapping
@@ -53,8 +54,18 @@ def working_copy(project_folder: Path, environ: Mapping[str, str]) -> Path:
     return copy
 
 
+def is_folder(path: Path) -> bool:
+    """Whether a path is a folder that can be seen; never an error, whatever was typed."""
+    return os.path.isdir(path)  # noqa: PTH112 - the pathlib one raises for names the system refuses
+
+
+def is_project_file(path: Path) -> bool:
+    """Whether a path is a project file that can be seen."""
+    return path.name == PROJECT_FILE and os.path.isfile(path)  # noqa: PTH113 - as above
+
+
 def _is_project(folder: Path) -> bool:
-    return (folder / PROJECT_FILE).is_file()
+    return is_project_file(folder / PROJECT_FILE)
 
 
 def _ships(folder: Path) -> bool:

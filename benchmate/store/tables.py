@@ -1,9 +1,8 @@
 """The tables of a project file that hold entries, as the catalogue of families has them."""
 
 from benchmate.frame.family import Family
-from benchmate.joinery import FAMILIES
+from benchmate.joinery import FAMILIES, family_of
 from benchmate.model.project import Timber
-from benchmate.model.record import Record
 from benchmate.model.work import Work
 
 TIMBER_TABLE = "timber"
@@ -18,17 +17,10 @@ WORK_FAMILIES = tuple(family for family in FAMILIES if family.record is not Timb
 WORK_TABLES = tuple(dict.fromkeys(family.table for family in WORK_FAMILIES))
 """The tables of joints and other work, in the order the program writes them."""
 
-_BY_RECORD = {family.record: family for family in FAMILIES}
-
 
 def families_in(table: str) -> tuple[Family, ...]:
     """The families whose records stand in a table."""
     return tuple(family for family in WORK_FAMILIES if family.table == table)
-
-
-def family_of(record: Record) -> Family:
-    """The family that a stored record belongs to. Raises KeyError for a stranger's."""
-    return _BY_RECORD[type(record)]
 
 
 def table_of(work: Work) -> str:

@@ -122,12 +122,6 @@ class LineList(ScrollView, can_focus=True):
         self._reveal()
         self.refresh()
 
-    def patch(self, index: int, row: Row) -> None:
-        """Replace one row. Raises IndexError where there is none."""
-        if self._rows[index] != row:
-            self._rows = (*self._rows[:index], row, *self._rows[index + 1 :])
-            self._repaint(index)
-
     def action_step(self, lines: int) -> None:
         """Move by lines, over headings."""
         if self._cursor is not None:

@@ -25,6 +25,9 @@ if TYPE_CHECKING:
     from benchmate.workbench.bench import Bench
     from benchmate.workbench.ripple import Moved, Ripple
 
+SECTION = ("first", "second")
+"""The fields of the section; every other field is a size as cut."""
+
 FAR_OFF = Length.inches(0, 1, 2)
 """A size this far from drawn is more often misread or mistyped than true (a house rule)."""
 
@@ -62,7 +65,8 @@ class SizesForm:
         self._walk = bench.walk(timber)
         self._feature = self._walk.layout.feature(step.feature)
         self.kept = bench.sizes(timber, step)
-        self.first = "thickness" if step.asks is Asks.TENON else "first"
+        sizes = self._feature.sizes if self._feature else ()
+        self.first = sizes[0].name if step.asks is Asks.AS_CUT and sizes else "first"
 
     @property
     def title(self) -> str:
@@ -127,7 +131,7 @@ class SizesForm:
         measured = Measured(first=sizes["first"], second=sizes["second"])
         as_cut = None
         if self.kept.as_cut is not None:
-            as_cut = AsCut(**{name: sizes[name] for name in ("thickness", "width", "length")})
+            as_cut = AsCut(**{name: size for name, size in sizes.items() if name not in SECTION})
         typed = Sizes(place=self.kept.place, measured=measured, as_cut=as_cut)
         return Typed(sizes=typed, changed=typed != self.kept)
 

@@ -25,7 +25,7 @@ def _settle_colours() -> None:
 def run(project: str) -> int:
     """Run the companion on a project and return the exit status."""
     width, height = shutil.get_terminal_size()
-    if (width, height) < (1, 1) or width < SMALLEST[0] or height < SMALLEST[1]:
+    if width < SMALLEST[0] or height < SMALLEST[1]:
         print(  # noqa: T201 - no screen to say it on
             f"benchmate: this window is {width} x {height}; make it at least "
             f"{SMALLEST[0]} x {SMALLEST[1]}",

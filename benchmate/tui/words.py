@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from benchmate.layout.standing import State
+from benchmate.measure.section import section_text
+from benchmate.model.stick import STICK
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -97,6 +99,15 @@ def _measured(walk: Walk, step: Step) -> Iterator[Saying]:
     )
 
 
+def _notes(walk: Walk) -> Iterator[Saying]:
+    """What was written down about the timber, shown with the steps of the whole stick."""
+    timber = walk.timber
+    kind = f"{timber.kind}, {timber.species}" if timber.species else timber.kind
+    yield Saying(label="what", text=f"{kind}, {section_text(walk.layout.stick.nominal, walk.tape)}")
+    if timber.note:
+        yield Saying(label="note", text=timber.note)
+
+
 def _rest(walk: Walk, place: int) -> Iterator[Saying]:
     step, standing = walk.steps[place], walk.standings[place]
     for finding in walk.findings_at(step):
@@ -105,6 +116,8 @@ def _rest(walk: Walk, place: int) -> Iterator[Saying]:
     if step.asks:
         yield Saying(label="type", text="press m to type what it measures")
     yield Saying(label="why", text=step.why)
+    if step.feature == STICK:
+        yield from _notes(walk)
     if standing.tick is not None:
         at = standing.tick.at.astimezone()
         yield Saying(label="ticked", text=f"{at:%Y-%m-%d %H:%M}")

@@ -15,6 +15,8 @@ from benchmate.layout.walk import lay_out
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import Progress
 from benchmate.model.project import Project, Timber
+from benchmate.model.stick import ALL_ALONG
+from benchmate.model.words import visible
 from benchmate.store.keeper import Changes, Keeper
 from benchmate.store.problem import KeepError, ProjectError
 from benchmate.workbench.actions import (
@@ -132,7 +134,7 @@ class Bench:
         walk = self.walk(timber)
         feature = walk.layout.feature(step.feature)
         own_place = feature is not None and bool(feature.place)
-        place = step.feature if own_place else "all"
+        place = step.feature if own_place else ALL_ALONG
         tenon = feature is not None and bool(feature.sizes)
         return sizes_at(walk.progress, place, tenon=tenon)
 
@@ -179,7 +181,7 @@ class Bench:
                 message=f"progress/{stray}.toml is kept, but the project has no such timber",
                 remedy="give the timber the id it had, or rename the file to the id it has now",
             )
-            for stray in self._keeper.strays()
+            for stray in map(visible, self._keeper.strays())
         )
 
     def first_place(self) -> tuple[str, int] | None:

@@ -46,7 +46,8 @@ def marks(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
         return Output(
             _json({"project": bench.project.name, "timbers": [walk_data(w) for w in walks]}), code
         )
-    parts = [bench.project.name, *(marks_text(walk) for walk in walks), NOT_A_DESIGN]
+    head = "\n".join(filter(None, (bench.project.name, bench.project.note)))
+    parts = [head, *(marks_text(walk) for walk in walks), NOT_A_DESIGN]
     return Output("\n\n".join(parts), code)
 
 
@@ -68,16 +69,16 @@ def validate(folder: Path) -> Output:
     """Read everything and tell what is wrong. Raises CannotOpenError."""
     bench = read_bench(folder)
     walks = [bench.walk(timber.id) for timber in bench.timbers]
-    troubles = dict.fromkeys(walk.trouble for walk in walks if walk.trouble)
-    if troubles:
-        return Output("\n".join(troubles), Code.BAD_INPUT)
+    troubles = tuple(dict.fromkeys(walk.trouble for walk in walks if walk.trouble))
     findings = [*bench.strays(), *(finding for walk in walks for finding in walk.findings)]
     count = sum(len(walk.steps) for walk in walks)
     head = f"{bench.project.name}: {len(walks)} timbers, {count} steps"
-    if not findings:
-        return Output(f"{head}, no findings")
+    told = f"{len(findings)} to look at" if findings else "no findings"
+    if troubles:
+        told = f"{told} but for what cannot be read"
     listed = (finding_text(finding) for finding in findings)
-    return Output("\n".join([f"{head}, {len(findings)} to look at", *listed]), Code.FINDINGS)
+    code = Code.BAD_INPUT if troubles else Code.FINDINGS if findings else Code.FINE
+    return Output("\n".join([*troubles, f"{head}, {told}", *listed]), code)
 
 
 def _timber_id(bench: Bench, timber: str) -> str:

@@ -26,6 +26,8 @@ def walk_data(walk: Walk) -> dict[str, Any]:
         "id": timber.id,
         "name": timber.name,
         "kind": timber.kind,
+        "species": timber.species,
+        "note": timber.note,
         "section": {
             "first": length_data(stick.nominal.first, tape),
             "second": length_data(stick.nominal.second, tape),

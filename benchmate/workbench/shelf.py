@@ -28,7 +28,7 @@ def choices(named: str, here: Path, environ: Mapping[str, str]) -> tuple[Path, .
     )
     try:
         for place in places:
-            found = shelf.projects_in(place) if place.is_dir() else ()
+            found = shelf.projects_in(place) if shelf.is_folder(place) else ()
             if found:
                 return tuple(_to_open(folder, environ) for folder in found)
     except KeepError as error:
@@ -54,8 +54,8 @@ def locate(named: str, here: Path, environ: Mapping[str, str]) -> Path:
     path = here / named
     tries = (path, here / FOLDER / named, shelf.data_folder(environ) / FOLDER / named)
     for found in tries:
-        if found.is_dir():
+        if shelf.is_folder(found):
             return found
-        if found.name == "project.toml" and found.is_file():
+        if shelf.is_project_file(found):
             return found.parent
     raise NoProjectError(f"there is no project {visible(named)}; name a folder with a project.toml")

@@ -22,8 +22,9 @@ _BOX = {State.OPEN: "[ ]", State.TICKED: "[x]", State.LOOK_AGAIN: "[!]"}
 def heading(walk: Walk) -> str:
     """One line on a timber: name, kind, section, lengths, progress."""
     stick, timber, tape = walk.layout.stick, walk.timber, walk.tape
+    kind = f"{timber.kind}, {timber.species}" if timber.species else timber.kind
     return (
-        f"{timber.name} ({timber.id}): {timber.kind}, {section_text(stick.nominal, tape)}, "
+        f"{timber.name} ({timber.id}): {kind}, {section_text(stick.nominal, tape)}, "
         f"shoulder to shoulder {tape.text(stick.body)}, overall {tape.text(stick.overall)}, "
         f"{walk.done} of {len(walk.steps)} done"
     )
@@ -31,7 +32,7 @@ def heading(walk: Walk) -> str:
 
 def marks_text(walk: Walk) -> str:
     """Every step of one timber, a few lines each."""
-    lines = [heading(walk)]
+    lines = [heading(walk), *(f"  note: {line}" for line in walk.timber.note.splitlines())]
     if walk.trouble:
         return "\n".join([*lines, f"  ! figures withheld: {walk.trouble}"])
     for step, standing in zip(walk.steps, walk.standings, strict=True):

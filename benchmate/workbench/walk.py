@@ -10,6 +10,7 @@ from benchmate.model.feature import Reading
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import Progress
 from benchmate.model.project import Timber
+from benchmate.model.stick import ENDS, STICK
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,10 +77,9 @@ class Walk:
 
     def stop(self, step: Step) -> Finding | None:
         """The finding that makes a step's figures unfit to cut to, if there is one."""
-        for finding in self.findings:
-            if finding.severity is Severity.STOP and finding.feature in (step.feature, "end"):
-                return finding
-        return None
+        stops = (found for found in self.findings if found.severity is Severity.STOP)
+        own = step.feature == STICK and step.readings
+        return next((f for f in stops if own or f.feature in (step.feature, ENDS)), None)
 
 
 def walk_of(

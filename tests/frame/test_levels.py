@@ -33,14 +33,6 @@ def test_levels_may_lie_below_zero() -> None:
     assert _levels(footing="sill top - 1'", sill_top="4").of("footing") == length("-8")
 
 
-def test_every_name_can_be_listed() -> None:
-    """Names of sums and of sections, each once."""
-    levels = _levels(JOIST, deck="1-1/2")
-    assert levels.names() == ("deck", "joist depth", "joist width")
-    assert levels.of("deck") == length("1-1/2")
-    assert levels.names() == ("deck", "joist depth", "joist width")
-
-
 @pytest.mark.parametrize(
     ("sums", "name", "chain", "circular"),
     [

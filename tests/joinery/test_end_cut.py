@@ -51,6 +51,28 @@ def test_a_timber_without_tenons_is_as_long_as_its_body() -> None:
     assert (overall.at, len(overall.beside)) == (length("16'"), 1)
 
 
+@pytest.mark.parametrize(
+    ("ends", "said"),
+    [((), "bears on its ends"), (("head",), "its shoulder"), (("foot", "head"), "both shoulders")],
+)
+def test_the_overall_length_says_what_lies_beyond_shoulders(
+    ends: tuple[str, ...], said: str
+) -> None:
+    """A joint the post does not have would send the framer looking for it."""
+    joints = [tenon(id=f"post-{end}", end=end) for end in ends]
+    built = frame(timber("post"), *joints)
+    (feature,) = features(built.timber("post"), built)
+    assert said in line(feature.lines, "overall").why
+
+
+def test_only_the_overall_line_is_held_to_its_figure() -> None:
+    """How much came off the rough end is a look at the stick: its tick never goes out of date."""
+    assert {found.id: found.lasting for found in _check_post().lines} == {
+        "square": False,
+        "overall": True,
+    }
+
+
 def test_the_rough_stick_has_the_shop_s_trim_at_both_ends() -> None:
     """Squaring starts the trim in from the rough end, and the stick needs it twice."""
     built = frame(timber("post"), shop={"trim": "1-1/2"})
@@ -100,3 +122,11 @@ def test_a_body_below_zero_is_said_as_it_is() -> None:
     assert built.stick("post").body == Length.inches(-1)
     assert finding is not None
     assert '-1"' in finding.message
+
+
+@pytest.mark.parametrize(("length", "found"), [("200'", ()), ("150' + 150'", ("timber-too-long",))])
+def test_a_timber_longer_than_any_tree_is_stopped(length: str, found: tuple[str, ...]) -> None:
+    """A sum is held to the same limit as a length typed outright."""
+    built = frame(timber("post", length=length))
+    (feature,) = features(built.timber("post"), built)
+    assert codes(feature.findings) == found

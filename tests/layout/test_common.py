@@ -46,6 +46,11 @@ def test_the_back_check_reads_every_mark_from_the_far_end() -> None:
     back = _tasks("post-sw")["back-check"]
     assert back.readings[0].value == length("8' 8")
     assert [reading.value for reading in back.readings[1:]] == [length("8' 3"), length("4")]
+    assert [reading.hook for reading in back.readings] == [
+        "overall line at the head",
+        "overall line to the foot tenon, shoulder line",
+        "overall line to the head tenon, shoulder line",
+    ]
     back = _tasks("sill")["back-check"]
     assert [reading.value for reading in back.readings[1:]] == [
         length("16'") - length(at) for at in ("1-1/4", "6", "15' 6", "15' 10-3/4")

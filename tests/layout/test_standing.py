@@ -81,7 +81,7 @@ def test_one_joint_changed_leaves_the_ticks_of_the_others() -> None:
         for step, found in zip(layout.steps, states, strict=True)
         if found.state is State.LOOK_AGAIN
     }
-    assert again == {"sw-foot-mortise/finish", "stick/back-check", "sw-foot-mortise/pare"}
+    assert again == {"sw-foot-mortise/finish", "stick/back-check", "sw-foot-mortise/pare-ends"}
 
 
 @pytest.mark.parametrize(
@@ -165,6 +165,29 @@ def test_waste_on_the_other_side_says_so() -> None:
     assert "nothing" in what_changed(step, bare, TAPE)
 
 
+def test_every_change_is_told() -> None:
+    """A mark that moved, on other faces, with its waste across: one look says all of it."""
+    step = lay_out(_post(), "post").step("foot-tenon/near-cheek")
+    marked = {"South face": length("1-3/4"), "chalk line": length("1")}
+    tick = Tick(step=step.id, marked=marked, on="", waste="", at=NOON)
+    assert what_changed(step, tick, TAPE) == (
+        'marked at 1-3/4", now 2" from the South face; no longer measured from the chalk line; '
+        f"marked on no face, now on {step.on}; waste was nothing, now towards the South face"
+    )
+
+
+def test_every_mark_that_moved_is_told_on_the_back_check() -> None:
+    """Two marks moved and one that did not: both are named, each with both its figures."""
+    then, now = (frame(timber("post"), sill(), tenon(into="sill", at=at)) for at in ("4'", "5'"))
+    said = _changed("stick/back-check", then, now, "sill").split("; ")
+    assert len(said) == 2
+    for found, name, figures in zip(
+        said, ("start", "finish"), ("12' 0\", now 11' 0\"", "11' 6\", now 10' 6\""), strict=True
+    ):
+        assert figures in found
+        assert found.endswith(f"overall line to the mortise for Post, {name} line")
+
+
 def test_a_look_at_the_stick_never_goes_out_of_date() -> None:
     """Measuring a section or a tenon as cut changes figures; its own tick stays good."""
     now = corners({"post-sw": real({"foot-tenon": {"first": "6-1/4"}})})
@@ -178,7 +201,11 @@ def test_ticks_of_steps_that_are_gone_are_kept() -> None:
     layout = lay_out(_post(relief_reference="1"), "post")
     progress = Progress(timber="post", ticks=tuple(map(_ticked, layout.steps)))
     without = lay_out(_post(), "post")
-    assert [tick.step for tick in orphaned(without, progress)] == ["foot-tenon/reference-edge"]
+    assert [tick.step for tick in orphaned(without, progress)] == [
+        "foot-tenon/reference-edge",
+        "foot-tenon/saw-second",
+        "foot-tenon/saw-edges",
+    ]
     assert len(standings(without, progress, TAPE)) == len(without.steps)
 
 

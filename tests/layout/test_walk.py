@@ -65,10 +65,17 @@ def test_the_marks_of_the_check_post_in_order() -> None:
         "foot-tenon/knife",
         "head-tenon/knife",
         "end/saw",
-        "foot-tenon/saw-shoulders",
+        "foot-tenon/saw-first",
+        "foot-tenon/saw-second",
+        "foot-tenon/saw-far-first",
         "foot-tenon/saw-cheeks",
-        "head-tenon/saw-shoulders",
+        "foot-tenon/saw-edges",
+        "head-tenon/saw-first",
+        "head-tenon/saw-second",
+        "head-tenon/saw-far-first",
+        "head-tenon/saw-far-second",
         "head-tenon/saw-cheeks",
+        "head-tenon/saw-edges",
         "foot-tenon/pare",
         "head-tenon/pare",
         "foot-tenon/as-cut",
@@ -169,8 +176,12 @@ def test_an_odd_stick_leaves_every_struck_line_where_it_was(size: Measured) -> N
 def test_the_off_side_is_as_deep_as_the_stick_is_over_the_line(size: Measured) -> None:
     """Law 2: the far-side depth is the measured section less the line, exactly."""
     built = corners({"post-se": Real({"head-tenon": size})})
-    saw = lay_out(built, "post-se").step("head-tenon/saw-shoulders")
-    depths = {reading.hook: reading.value for reading in saw.readings}
+    layout = lay_out(built, "post-se")
+    saws = [
+        layout.step(f"head-tenon/saw-{face}")
+        for face in ("first", "second", "far-first", "far-second")
+    ]
+    depths = {reading.hook: reading.value for step in saws for reading in step.readings}
     real_section = built.stick("post-se").section("head-tenon")
     assert depths["South face"] == length("2")
     assert depths["North face"] == real_section.first - length("4")

@@ -70,35 +70,6 @@ def test_six_sides_look_in_six_directions(stance: Stance) -> None:
         assert pose.direction(face.opposite) is direction.opposite
 
 
-def test_east_north_and_up_are_a_right_handed_timber() -> None:
-    """First face east, second north, running up from its foot: a right-handed set."""
-    assert Pose(Direction.EAST, Direction.NORTH, Direction.DOWN).right_handed
-    assert not Pose(Direction.EAST, Direction.NORTH, Direction.UP).right_handed
-
-
-def test_half_of_all_stances_are_right_handed() -> None:
-    """24 ways of either hand."""
-    assert sum(_pose(stance).right_handed for stance in STANCES) == 24
-
-
-def test_mirrored_posts_differ_in_their_hand() -> None:
-    """The south-west and the south-east corner post are mirror images."""
-    assert SW_POST.right_handed is not SE_POST.right_handed
-
-
-@pytest.mark.parametrize("stance", STANCES, ids="-".join)
-def test_mirroring_turns_the_hand_and_turning_does_not(stance: Stance) -> None:
-    """Swapping east and west mirrors; a quarter turn about the upright keeps the hand."""
-    mirror = {"east": "west", "west": "east"}
-    turn = {"north": "east", "east": "south", "south": "west", "west": "north"}
-    hand = _pose(stance).right_handed
-    mirrored, turned = (
-        Stance(*(words.get(word, word) for word in stance)) for words in (mirror, turn)
-    )
-    assert _pose(mirrored).right_handed is not hand
-    assert _pose(turned).right_handed is hand
-
-
 @pytest.mark.parametrize(
     "words",
     [

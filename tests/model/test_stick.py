@@ -4,7 +4,6 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from benchmate.measure.length import Length
 from benchmate.measure.section import read_section
 from benchmate.model.directions import LONG_FACES, Direction, Face, Pose
 from benchmate.model.progress import Measured
@@ -18,7 +17,6 @@ from benchmate.model.stick import (
     reference_for,
 )
 from tests.builders import length
-from tests.corner import sixtyfourths
 
 
 def _stick(**measured: Measured) -> Stick:
@@ -55,15 +53,6 @@ def test_the_first_place_measured_counts_for_each_side_apart() -> None:
     assert stick.section("joint") == read_section("6-1/16 x 7")
     assert stick.section("elsewhere") == stick.section() == read_section("7 x 7")
     assert _stick().section("joint") == read_section("6 x 8")
-
-
-@given(sixtyfourths(0, 5), sixtyfourths(5, 9))
-def test_a_line_read_from_the_far_face_is_measured_less_line(at: Length, real: Length) -> None:
-    """Law 2: the depth from the far side is the real section less the line, exactly."""
-    stick = _stick(joint=Measured(first=real))
-    assert stick.reading(Axis.FIRST, at, Face.FIRST, "joint") == at
-    assert stick.reading(Axis.FIRST, at, Face.FAR_FIRST, "joint") == real - at
-    assert stick.reading(Axis.SECOND, at, Face.FAR_SECOND, "joint") == length("8") - at
 
 
 @given(st.sampled_from(LONG_FACES))

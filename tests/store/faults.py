@@ -3,6 +3,7 @@
 import os
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from pathlib import Path
 
 import pytest
 
@@ -57,3 +58,12 @@ def failing(disk: Disk) -> Iterator[None]:
                 os, name, lambda *args, real=real, **named: disk.call(real, *args, **named)
             )
         yield
+
+
+def refuse_to_tell(monkeypatch: pytest.MonkeyPatch, number: int) -> None:
+    """Make the system refuse to tell anything of a path, as a failing disk does."""
+
+    def refuse(path: Path, *, follow_symlinks: bool = True) -> os.stat_result:
+        raise OSError(number, os.strerror(number), str(path), follow_symlinks)
+
+    monkeypatch.setattr(Path, "stat", refuse)

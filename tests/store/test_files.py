@@ -7,6 +7,7 @@ import pytest
 from benchmate.store import files
 from benchmate.store.files import progress_name, read_file, stamp, trouble
 from benchmate.store.problem import KeepError, ProjectError
+from tests.store.faults import refuse_to_tell
 
 
 def test_a_file_is_read_whole_with_its_stamp(tmp_path: Path) -> None:
@@ -20,9 +21,21 @@ def test_a_file_is_read_whole_with_its_stamp(tmp_path: Path) -> None:
     assert found.stamp != stamp(tmp_path, "project.toml")
 
 
-def test_a_file_that_cannot_be_seen_has_no_stamp(tmp_path: Path) -> None:
-    """No file, no stamp."""
+def test_a_file_that_is_not_there_has_no_stamp(tmp_path: Path) -> None:
+    """No file, no stamp; nor one below a file in place of a folder."""
     assert stamp(tmp_path, "project.toml") is None
+    (tmp_path / "progress").write_text("not a folder")
+    assert stamp(tmp_path, "progress/post-sw.toml") is None
+
+
+@pytest.mark.parametrize("number", [errno.EIO, errno.EACCES])
+def test_a_file_that_cannot_be_seen_is_not_one_that_is_not_there(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, number: int
+) -> None:
+    """A failing disk or a shut folder is told, never taken for nothing done yet."""
+    refuse_to_tell(monkeypatch, number)
+    with pytest.raises(KeepError):
+        stamp(tmp_path, "project.toml")
 
 
 @pytest.mark.parametrize("timber", ["../post", "progress/post", "", ".", "nul", "Post"])

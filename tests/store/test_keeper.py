@@ -13,7 +13,7 @@ from benchmate.store.keeper import ONLY_READ, TAKEN_OVER, Changes, Keeper
 from benchmate.store.lock import LOCK_FILE
 from benchmate.store.problem import KeepError, ProjectError
 from benchmate.store.reading import read_progress
-from tests.store.faults import Crash, Disk, failing
+from tests.store.faults import Crash, Disk, failing, refuse_to_tell
 from tests.store.samples import STORE, put, ticked
 
 POST = "progress/post-sw.toml"
@@ -169,7 +169,11 @@ def test_changes_by_others_are_told_once(keeper: Keeper, folder: Path) -> None:
 def test_a_timber_that_others_added_is_known(keeper: Keeper, folder: Path) -> None:
     """Its progress can be kept at once."""
     extra = STORE[STORE.index("\n[[timber]]") : STORE.index('\n[[timber]]\nid = "post-sw"')]
-    write(folder, "project.toml", STORE + extra.replace("south-sill", "north-sill"))
+    write(
+        folder,
+        "project.toml",
+        STORE + extra.replace("south-sill", "north-sill").replace("South sill", "North sill"),
+    )
     assert keeper.changed().project
     assert keeper.keep("north-sill", tick_foot).timber == "north-sill"
 
@@ -340,3 +344,40 @@ def test_a_look_is_cheap(keeper: Keeper, monkeypatch: pytest.MonkeyPatch) -> Non
     monkeypatch.setattr("benchmate.store.keeper.read_file", refuse)
     monkeypatch.setattr("benchmate.store.keeper.find_progress", refuse)
     assert not keeper.changed()
+
+
+@pytest.mark.parametrize("number", [errno.EIO, errno.EACCES])
+def test_a_hidden_progress_file_is_never_written_over(
+    keeper: Keeper, folder: Path, monkeypatch: pytest.MonkeyPatch, number: int
+) -> None:
+    """A file the system will not show counts as unreadable, told once, and its ticks stay."""
+    keeper.keep("post-sw", tick_foot)
+    with monkeypatch.context() as hidden:
+        refuse_to_tell(hidden, number)
+        told = [problem.file for problem in keeper.changed().problems]
+        assert POST in told
+        assert not keeper.changed().problems
+        with pytest.raises(KeepError):
+            keeper.keep("post-sw", tick_label)
+        with pytest.raises(KeepError):
+            Keeper.read(folder).progress("post-sw")
+    keeper.changed()
+    keeper.keep("post-sw", tick_label)
+    assert steps(on_disk(folder)) == ["end/square", "stick/label"]
+
+
+def test_files_without_a_timber_are_strays_whatever_their_name(
+    keeper: Keeper, folder: Path
+) -> None:
+    """A copy that a sync program put beside a file is told, and so is a renamed timber's."""
+    keeper.keep("post-sw", tick_foot)
+    (folder / "progress" / "post-sw (conflict).toml").write_text("format = 1\n")
+    (folder / "progress" / "post-nn.toml").write_text("format = 1\n")
+    assert keeper.strays() == ("post-nn", "post-sw (conflict)")
+
+
+def test_a_file_in_place_of_the_progress_folder_is_told(keeper: Keeper, folder: Path) -> None:
+    """No tick could ever be kept there."""
+    (folder / "progress").write_text("")
+    with pytest.raises(KeepError, match="is not a folder"):
+        keeper.strays()

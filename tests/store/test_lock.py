@@ -194,3 +194,18 @@ def test_a_lock_file_that_cannot_be_removed_does_no_harm(
         claim.release()
     assert (tmp_path / LOCK_FILE).exists()
     Claim.take(tmp_path).release()
+
+
+def test_a_claim_that_could_not_be_signed_is_let_go(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A full disk at the wrong moment must not lock the project to nobody."""
+
+    def full(_descriptor: int, _token: str) -> None:
+        raise OSError(errno.ENOSPC, "full")
+
+    with monkeypatch.context() as failing_disk:
+        failing_disk.setattr("benchmate.store.lock._sign", full)
+        with pytest.raises(KeepError, match="the disk is full"):
+            Claim.take(tmp_path)
+    Claim.take(tmp_path).release()

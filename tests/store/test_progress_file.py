@@ -17,15 +17,18 @@ SIZES = st.one_of(
     st.integers(1, 3000).map(lambda count: Length.inches(0, count, 64)),
     st.integers(1, 100_000).map(Length.hundredths_mm),
 )
+HOOKS = st.text(
+    st.characters(exclude_categories=["Cc", "Cs", "Zl", "Zp", "Cf"]), min_size=1, max_size=60
+).filter(str.strip)
 TICKS = st.builds(
     Tick,
     step=NOTES,
-    marked=st.dictionaries(st.text(st.characters(exclude_categories=["Cs"])), LENGTHS, max_size=3),
+    marked=st.dictionaries(HOOKS, LENGTHS, max_size=3),
     on=NOTES,
     waste=NOTES,
-    at=st.datetimes(timezones=st.one_of(st.none(), st.just(UTC))),
+    at=st.datetimes(datetime(1970, 1, 2), datetime(9998, 12, 30), timezones=st.just(UTC)),  # noqa: DTZ001 - bounds are given without
 )
-PLACES = st.text("abc-", max_size=5)
+PLACES = st.from_regex(r"[a-c]{1,3}(-[a-c]{1,2})?", fullmatch=True)
 PROGRESS = st.builds(
     Progress,
     timber=st.just("post-sw"),

@@ -47,7 +47,16 @@ def test_an_id_is_given_once_among_timbers_and_once_among_work() -> None:
     text = HEAD + SILL + SILL + POST + JOINT + CHAMFER.replace("inside-chamfer", "sw-foot")
     assert told(checked(text)) == [
         ("timber[2].id", "is the id of the timber on line 5 already"),
+        ("timber[2].name", "is the name of the timber on line 6 already"),
         ("chamfer[1].id", "is the id of the joint on line 35 already"),
+    ]
+
+
+def test_a_name_is_given_once_however_it_is_written() -> None:
+    """People tell timbers by their names, and capitals are not heard."""
+    other = POST.replace("post-sw", "post-nw").replace("South-west post", "SOUTH-WEST post")
+    assert told(checked(HEAD + POST + other)) == [
+        ("timber[2].name", "is the name of the timber on line 6 already")
     ]
 
 

@@ -1,6 +1,6 @@
 import pytest
 
-from benchmate.layout.common import FEATURE
+from benchmate.model.stick import STICK
 from benchmate.store.document import Document
 from benchmate.store.project_features import RESERVED, check_features
 from benchmate.store.project_parts import read_parts
@@ -61,7 +61,7 @@ def test_words_for_places_are_no_ids(word: str) -> None:
 
 def test_the_word_for_the_whole_stick_is_the_layout_s() -> None:
     """The steps of the stick itself keep their name to themselves."""
-    assert FEATURE in RESERVED
+    assert STICK in RESERVED
 
 
 def test_only_what_is_sound_is_looked_at() -> None:

@@ -97,7 +97,7 @@ def test_progress_of_another_timber_is_refused() -> None:
 
 def test_a_step_is_ticked_once() -> None:
     """A second tick on one step is told with the line of the first."""
-    ticks = "".join(f'[[tick]]\nstep = "{step}"\nat = 2026-05-04 09:30:00\n' for step in "aba")
+    ticks = "".join(f'[[tick]]\nstep = "{step}"\nat = 2026-05-04T09:30:00Z\n' for step in "aba")
     assert said_of_progress(ticks).startswith(
         'progress/post-sw.toml:10: tick[3].step: is a second tick on "a", ticked on line 3 already'
     )

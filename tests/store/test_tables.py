@@ -1,9 +1,9 @@
 import pytest
 
-from benchmate.joinery import FAMILIES
+from benchmate.joinery import FAMILIES, family_of
 from benchmate.model.project import Timber
 from benchmate.store.reading import parse_project
-from benchmate.store.tables import TIMBER_TABLE, WORK_TABLES, families_in, family_of, table_of
+from benchmate.store.tables import TIMBER_TABLE, WORK_TABLES, families_in, table_of
 from tests.store.samples import STORE
 
 

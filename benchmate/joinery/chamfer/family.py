@@ -6,7 +6,7 @@ it turns back ends its cut at the stop.
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.practice import CHISEL
+from benchmate.frame.practice import CHISEL, SAW
 from benchmate.joinery.chamfer.findings import CHECKS
 from benchmate.joinery.chamfer.record import Arris, Chamfer
 from benchmate.joinery.chamfer.shape import ChamferShape, shape
@@ -121,7 +121,7 @@ def _tasks(cut: ChamferShape) -> tuple[Task, ...]:
             ),
             waste="Towards the arris, between the stops only.",
             why="After the joints: saw the stops, then plane between them.",
-            caution=CHISEL,
+            caution=f"{SAW} {CHISEL}",
         ),
     )
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from benchmate.frame.frame import Frame
 from benchmate.joinery.chamfer.record import ARRISES, Arris, Chamfer, Stop
 from benchmate.measure.length import Length
-from benchmate.model.directions import Direction, Face
+from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.stick import MIDDLE, Stick
 
 
@@ -44,11 +44,7 @@ class ChamferShape:
     def faces(self) -> tuple[Face, ...]:
         """The faces its lines run on, in rolling order."""
         touched = {face for arris in self.arrises for face in arris}
-        return tuple(
-            face
-            for face in (Face.FIRST, Face.SECOND, Face.FAR_FIRST, Face.FAR_SECOND)
-            if face in touched
-        )
+        return tuple(face for face in LONG_FACES if face in touched)
 
 
 def shape(chamfer: Chamfer, frame: Frame, timber: str) -> ChamferShape:

@@ -21,9 +21,10 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
         measure_task(shape.stick, *shape.places),
         _knife(shape),
         *_saw_shoulders(shape),
-        _saw_cheeks(shape),
     ]
-    if shape.width != shape.real_edges:
+    if shape.near or shape.far != shape.real_cheeks:
+        found.append(_saw_cheeks(shape))
+    if shape.edge or shape.far_edge != shape.real_edges:
         found.append(_saw_edges(shape))
     found += [_pare(shape), _as_cut(shape, allowance, received=received)]
     if allowance:
@@ -139,7 +140,7 @@ def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
             else "Whatever it goes into is cut to the tenon that was really made."
         ),
         caution=FROM_REFERENCE_SIDE,
-        asks=Asks.TENON,
+        asks=Asks.AS_CUT,
         lasting=False,
     )
 

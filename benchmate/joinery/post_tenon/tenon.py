@@ -18,10 +18,11 @@ def cuts(shape: TenonShape, allowance: Length) -> tuple[Cut, ...]:
     sides: list[Plane] = []
     if shape.near:
         sides.append(below(shape.cheeks, shape.near, "near-cheek"))
-    sides.append(above(shape.cheeks, shape.far, "far-cheek"))
+    if shape.far != shape.real_cheeks:
+        sides.append(above(shape.cheeks, shape.far, "far-cheek"))
     if shape.edge:
         sides.append(below(shape.edges, shape.edge, "reference-edge"))
-    if shape.far_edge_struck:
+    if shape.far_edge != shape.real_edges:
         sides.append(above(shape.edges, shape.far_edge, "far-edge"))
     around = tuple(Cut((shoulder, side)) for side in sides)
     if not allowance:

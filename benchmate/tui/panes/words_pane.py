@@ -9,7 +9,7 @@ from rich.segment import Segment
 from textual.strip import Strip
 from textual.widget import Widget
 
-from benchmate.tui.text import fit, wrap
+from benchmate.tui.text import clip, fit, wrap
 
 if TYPE_CHECKING:
     from rich.style import Style
@@ -101,7 +101,7 @@ class WordsPane(Widget):
         room = max(width - len(line.label), 0)
         cut_off = self._glyphs.cut_off
         text_style = self._style_of(line)
-        text = fit(line.text, min(room, len(line.text)), cut_off)
+        text = clip(line.text, room, cut_off)
         strip = Strip([label, Segment(text, text_style)])
         return strip.adjust_cell_length(width, self.rich_style)
 

@@ -284,7 +284,8 @@ class BenchScreen(Screen[None]):
     def look(self) -> None:
         """Notice changes made outside; nothing is painted when there are none."""
         desk = self.desk
-        if desk is None:
+        if desk is None or self.app.screen is not self:
+            # What is being typed over the bench stays about the timber it was opened on.
             return
         outcome = desk.look()
         if outcome is not None:

@@ -35,7 +35,7 @@ def test_the_tenon_offers_its_sizes_as_laid_out() -> None:
     joint = tenon(relief_reference="1-1/4")
     typed = real(as_cut={"foot-tenon": {"width": "4-11/16"}})
     (tenoned,) = features(joint, frame(timber("post"), joint, real={"post": typed}))
-    assert dict(tenoned.sizes) == {
+    assert {size.name: size.laid_out for size in tenoned.sizes} == {
         "thickness": length("2"),
         "width": length("4-3/4"),
         "length": length("5"),

@@ -142,9 +142,84 @@ def test_every_stop_names_its_timber_and_remedy() -> None:
             assert (finding.timber, finding.feature) == (side.timber, side.id)
             assert finding.message
             assert finding.remedy
-    checks = [len(side.findings) for side in sides]
-    # A mortise off the end is neither open there nor in a tenon that is not there.
-    assert checks == [len(TENON_CHECKS), len(MORTISE_CHECKS) - 2]
+    # A mortise off the end is neither open there nor in a tenon that is not there, and a shoulder
+    # on the reference face bears where it was drawn.
+    stops = len(TENON_CHECKS) + len(MORTISE_CHECKS) - 3
+    assert [len(side.findings) for side in sides] == [stops, stops]
+
+
+def test_what_stops_one_side_stops_the_other() -> None:
+    """Neither side may be cut to figures that cannot be; what is only to be looked at stays."""
+    tenon_stopped = _sides(relief_reference="4", relief_far="3")
+    mortise_stopped = _sides(length="9")
+    looked_at = _sides(at="0")
+    for tenoned, mortised in (tenon_stopped, mortise_stopped):
+        assert codes(tenoned.findings) == codes(mortised.findings) != ()
+    assert (codes(looked_at[0].findings), codes(looked_at[1].findings)) == (
+        (),
+        ("mortise-open-at-end",),
+    )
+
+
+BEARING = ("mortise-bearing-off",)
+
+
+@pytest.mark.parametrize(
+    ("end", "first", "found"),
+    [
+        ("head", "8", ()),
+        ("head", "8-1/64", BEARING),
+        ("head", "7-63/64", BEARING),
+        ("foot", "8-1/4", ()),
+        ("foot", "7-3/4", ()),
+    ],
+)
+def test_a_shoulder_that_bears_off_the_drawn_face(
+    end: str, first: str, found: tuple[str, ...]
+) -> None:
+    """Any odd depth moves a far face, 1/64" even; a reference face is where it is drawn."""
+    receiver = real({"post-foot-mortise": {"first": first}})
+    _, mortised = _sides(receiver=receiver, end=end)
+    assert codes(mortised.findings) == found
+
+
+def test_a_bearing_is_off_only_along_the_way_the_tenon_goes_in() -> None:
+    """What the stick is over across the joint, or at another joint, moves no shoulder."""
+    for place, size in (
+        ("post-foot-mortise", {"first": "8", "second": "8-1/4"}),
+        ("east-end", {"first": "8-1/4"}),
+    ):
+        _, mortised = _sides(receiver=real({place: size}), end="head")
+        assert mortised.findings == ()
+
+
+@pytest.mark.parametrize(
+    ("first", "said", "remedy"),
+    [
+        (
+            "8-1/4",
+            'lies 8-1/4" from the top face, drawn 8": the top face would stand 1/4" proud here',
+            'reduce the stick to 8" at the bearing, or make the post 1/4" shorter',
+        ),
+        (
+            "7-3/4",
+            'lies 7-3/4" from the top face, drawn 8": the top face would stand 1/4" low here',
+            'make the post 1/4" longer, or choose another stick',
+        ),
+    ],
+    ids=["over", "under"],
+)
+def test_a_bearing_that_is_off_says_how_far_and_which_way(
+    first: str, said: str, remedy: str
+) -> None:
+    """The framer is told, and goes on: the way out is a shorter post, or a longer one."""
+    _, mortised = _sides(receiver=real({"all": {"first": first}}), end="head")
+    (finding,) = mortised.findings
+    assert finding.severity is Severity.LOOK
+    assert (finding.timber, finding.feature) == ("sill", "post-foot-mortise")
+    assert finding.message.startswith("The underside, where the shoulder bears, ")
+    assert said in finding.message
+    assert finding.remedy == remedy
 
 
 def test_findings_speak_the_project_s_tape() -> None:

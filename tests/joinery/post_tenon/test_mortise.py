@@ -177,14 +177,49 @@ def test_what_is_left_below_a_mortise_is_measured_from_the_real_stick() -> None:
 
 
 def test_every_task_of_a_mortise_is_done_at_its_entry_or_to_the_stick() -> None:
-    """Knife, bore and pare name the entry face; measuring belongs to the whole stick."""
+    """Knife, bore and pare name the entry face; measuring goes in from the reference faces."""
     tasks = {task.id: task.faces for task in _feature(corners(), "sw-head").tasks}
     assert tasks == {
-        "section": (),
+        "section": (Face.FIRST, Face.SECOND),
         "knife": (Face.FAR_FIRST,),
         "bore": (Face.FAR_FIRST,),
-        "pare": (Face.FAR_FIRST,),
+        "pare-sides": (Face.FAR_FIRST,),
+        "pare-ends": (Face.FAR_FIRST,),
+        "try-depth": (Face.FAR_FIRST,),
     }
+
+
+def test_each_task_of_a_mortise_has_the_figure_of_what_is_worked() -> None:
+    """Sides across, ends along, bottom down: of two figures on one step, one is missed."""
+    typed = {"width": "4-11/16", "thickness": "1-15/16", "length": "4-7/8"}
+    built = corners({"post-sw": real(as_cut={"foot-tenon": typed})})
+    tasks = {task.id: task for task in _feature(built, "sw-foot").tasks}
+    figures = {
+        name: [(reading.value, reading.hook) for reading in task.readings]
+        for name, task in tasks.items()
+        if name != "section"
+    }
+    assert figures == {
+        "knife": [],
+        "bore": [(length("5"), "top face")],
+        "pare-sides": [(length("1-15/16"), "near side")],
+        "pare-ends": [(length("4-11/16"), "start")],
+        "try-depth": [(length("5"), "top face")],
+    }
+
+
+def test_relish_stands_beside_the_line_nearest_its_end_alone() -> None:
+    """Beside the other line it would be read as the wood left there."""
+    for work, near, left in (("sw-foot", "start", "west"), ("se-foot", "finish", "east")):
+        lines = _feature(corners(), work).lines
+        told = {
+            found.id: beside.value
+            for found in lines
+            for beside in found.beside
+            if beside.words == f"relish to the {left} end"
+        }
+        assert told == {near: length("1-1/4")}
+        assert sum("relish" in beside.words for found in lines for beside in found.beside) == 1
 
 
 def test_a_post_standing_in_from_the_receiver_s_face_moves_its_mortise_in() -> None:

@@ -1,4 +1,4 @@
-"""The lines, cuts and tasks of the tenon's own side."""
+"""The cuts and lines of the tenon's own side."""
 
 from collections.abc import Mapping
 
@@ -8,9 +8,10 @@ from hypothesis import strategies as st
 
 from benchmate.joinery.post_tenon.family import features
 from benchmate.joinery.post_tenon.record import PostTenon
-from benchmate.layout.outlines import struck_on
+from benchmate.joinery.post_tenon.tenon import NOT_OVERALL
+from benchmate.layout.outlines import outlines, struck_on
 from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Asks, Feature, Stage
+from benchmate.model.feature import Feature, Stage
 from tests.builders import frame, length, line, real, tenon, timber
 from tests.corner import texts
 
@@ -94,18 +95,6 @@ def test_the_tenon_is_what_no_cut_takes(
     assert not any(cut.takes(body, u, v) for cut in feature.cuts)
 
 
-def test_the_saw_s_depths_are_what_comes_off_each_face() -> None:
-    """On an odd stick the far depths follow the stick, the reference depths the lines (law 2)."""
-    feature = _tenon(tenon(all_round="1/2"), {"first": "6-1/16", "second": "5-7/8"})
-    saw = next(task for task in feature.tasks if task.id == "saw-shoulders")
-    assert {reading.hook: reading.value for reading in saw.readings} == {
-        "South face": length("2"),
-        "North face": length("2-1/16"),
-        "West face": length("1/2"),
-        "East face": length("3/8"),
-    }
-
-
 def test_the_far_lines_say_what_comes_off_beyond_them() -> None:
     """Common practice, no source: on a 6-1/16" stick the off side is 2-1/16" (law 2)."""
     feature = _tenon(tenon(all_round="1/2"), {"first": "6-1/16", "second": "5-7/8"})
@@ -118,32 +107,6 @@ def test_the_far_lines_say_what_comes_off_beyond_them() -> None:
         "reference-edge": {length("5")},
         "far-edge": {length("3/8"), length("5")},
     }
-
-
-def test_a_face_that_loses_nothing_has_no_depth() -> None:
-    """No figure tells the saw to go nothing deep."""
-    feature = _tenon(tenon(set_back="0", thickness="4"))
-    saw = next(task for task in feature.tasks if task.id == "saw-shoulders")
-    assert {reading.hook: reading.value for reading in saw.readings} == {"North face": length("2")}
-
-
-def test_the_saw_goes_in_only_where_wood_comes_off() -> None:
-    """A kerf on a face the tenon runs out to would cut the tenon itself."""
-    for joint, faces in (
-        (tenon(relief_reference="1"), LONG_FACES[:3]),
-        (tenon(set_back="0"), (Face.FAR_FIRST,)),
-        (tenon(all_round="1/2"), LONG_FACES),
-    ):
-        saw = next(task for task in _tenon(joint).tasks if task.id == "saw-shoulders")
-        assert saw.faces == faces
-
-
-def test_a_cheek_in_the_air_has_a_depth_below_zero() -> None:
-    """Law 7: what the stick lacks is shown as less than nothing, never clamped."""
-    feature = _tenon(tenon(), {"first": "3-7/8"})
-    saw = next(task for task in feature.tasks if task.id == "saw-shoulders")
-    depths = {reading.hook: reading.value for reading in saw.readings}
-    assert depths["North face"] == length("-1/8")
 
 
 def test_the_allowance_is_left_on_and_comes_off_last() -> None:
@@ -162,32 +125,42 @@ def test_the_allowance_is_left_on_and_comes_off_last() -> None:
 
 @pytest.mark.parametrize("end", ["foot", "head"])
 def test_what_hurts_carries_its_caution(end: str) -> None:
-    """Saw, chisel, and a far line that might be measured from the wrong face."""
+    """A far line that might be measured from the wrong face, and an end sawn too soon."""
     feature = _tenon(tenon(end=end, all_round="1/2", end_allowance="1/2"))
-    hurts = {"far-cheek", "far-edge", "tenon-end"}
-    assert {found.id for found in feature.lines if found.caution} >= hurts
-    tools = {"saw-shoulders", "saw-cheeks", "pare", "trim-end"}
-    assert {task.id for task in feature.tasks if task.caution} == tools
+    cautions = {found.id: found.caution for found in feature.lines if found.caution}
+    shoulder = {"shoulder"} if end == "head" else set()
+    assert set(cautions) == {"far-cheek", "far-edge", "tenon-end"} | shoulder
+    assert "North face" in cautions["far-cheek"]
+    assert "East face" in cautions["far-edge"]
 
 
-def test_the_framer_is_asked_for_the_section_and_the_sizes_as_cut() -> None:
-    """Two tasks ask for real sizes, and their ticks never go out of date."""
-    tasks = {task.id: task for task in _tenon(tenon()).tasks}
-    assert {name: task.asks for name, task in tasks.items() if task.asks} == {
-        "section": Asks.SECTION,
-        "as-cut": Asks.TENON,
-    }
-    assert {name for name, task in tasks.items() if not task.lasting} == {"section", "as-cut"}
+@pytest.mark.parametrize(("end", "lead"), [("foot", ""), ("head", f"{NOT_OVERALL} ")])
+def test_the_shoulder_s_caution_names_the_flush_face(end: str, lead: str) -> None:
+    """Struck right across, it would be knifed and sawn right across as well."""
+    feature = _tenon(tenon(end=end, relief_far="1"))
+    assert line(feature.lines, "shoulder").caution == (
+        f"{lead}Strike the West face only outside the cheek lines: the tenon runs out to it there."
+    )
 
 
-def test_the_sizes_as_cut_are_shown_once_typed() -> None:
-    """What was laid out until then, what was cut afterwards."""
-    joint = tenon(relief_reference="1-1/4")
-    typed = real(as_cut={"foot-tenon": {"width": "4-11/16"}})
-    (feature,) = features(joint, frame(timber("post"), joint, real={"post": typed}))
-    task = next(task for task in feature.tasks if task.id == "as-cut")
-    assert [reading.value for reading in task.readings] == [
-        length("2"),
-        length("4-11/16"),
-        length("5"),
-    ]
+@pytest.mark.parametrize("end", ["foot", "head"])
+def test_a_face_that_loses_nothing_is_not_struck_on(end: str) -> None:
+    """A line on the stick's own far face takes no wood, so that face is not waste."""
+    grain = Face.REFERENCE_END if end == "foot" else Face.FAR_END
+    for joint, measured, bare in (
+        (tenon(end=end, thickness="4"), {}, Face.FAR_FIRST),
+        (tenon(end=end, set_back="0"), {}, Face.FIRST),
+        (
+            tenon(end=end, set_back="0", thickness="4", relief_far="1"),
+            {"first": "4", "second": "5"},
+            None,
+        ),
+    ):
+        typed = real({"all": measured})
+        built = frame(timber("post"), joint, real={"post": typed})
+        (feature,) = features(joint, built)
+        stick = built.stick("post")
+        faces = tuple(face for face in LONG_FACES if face is not bare) if bare else ()
+        assert struck_on(feature, stick, "shoulder") == faces
+        assert not outlines(feature, stick, grain) or bare
+        assert not bare or not outlines(feature, stick, bare)

@@ -8,8 +8,11 @@ from tests.tui.drawing.timbers import TIMBERS, layout
 
 BEST = [
     ("post-se", "foot-tenon/shoulder", Face.FIRST),
-    ("post-se", "foot-tenon/near-cheek", Face.SECOND),
-    ("post-se", "foot-tenon/far-cheek", Face.SECOND),
+    ("post-se", "foot-tenon/near-cheek", Face.FAR_SECOND),
+    ("post-se", "foot-tenon/far-cheek", Face.FAR_SECOND),
+    ("post-sw", "foot-tenon/far-cheek", Face.FAR_SECOND),
+    ("post-se", "head-tenon/near-cheek", Face.SECOND),
+    ("post-se", "head-tenon/far-cheek", Face.SECOND),
     ("post-se", "foot-tenon/reference-edge", Face.FIRST),
     ("post-se", "inside-chamfer/line", Face.FAR_FIRST),
     ("post-se", "foot-tenon/pare", Face.REFERENCE_END),
@@ -22,7 +25,11 @@ BEST = [
 
 @pytest.mark.parametrize(("timber", "step", "face"), BEST)
 def test_the_best_face_is_beside_the_hook(timber: str, step: str, face: Face | None) -> None:
-    """A line across is shown on a face whose edge is hooked on; any other on its first face."""
+    """A line across is shown on a face whose edge is hooked on, of two on the one that keeps more.
+
+    The foot is relieved on its reference edge alone, so that face goes entirely and the one across
+    from it shows the tenon; at the head both are relieved alike. Any other step: its first face.
+    """
     assert best_face(layout(timber), layout(timber).step(step)) is face
 
 

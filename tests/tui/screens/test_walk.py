@@ -1,5 +1,7 @@
 """The main walk at three sizes, keyboard alone: model first, picture second."""
 
+import errno
+import os
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from pathlib import Path
@@ -7,10 +9,13 @@ from pathlib import Path
 import pytest
 from textual.pilot import Pilot
 
+from benchmate.model.progress import Progress
+from benchmate.store.keeper import Keeper
 from benchmate.tui.app import BenchmateApp
 from benchmate.tui.desk import Desk
 from benchmate.tui.glyphs import UNICODE
 from benchmate.tui.screens.bench import BenchScreen
+from benchmate.workbench.actions import Change
 from tests.tui.pictures import screen_text
 
 SIZES = [(80, 24), (120, 40), (200, 60)]
@@ -212,3 +217,86 @@ async def test_several_projects_are_chosen_from(demo: Path) -> None:
         await pilot.press("enter")
         await pilot.pause()
         assert "No timbers yet" in screen_text(app)
+
+
+async def test_what_cannot_be_kept_is_told_and_not_ticked(
+    demo: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A full disk: the box stays open, and the message stays until the next move."""
+
+    def full(_descriptor: int) -> None:
+        raise OSError(errno.ENOSPC, "full")
+
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        monkeypatch.setattr(os, "fsync", full)
+        await pilot.press("space")
+        assert desk.step.id == "foot-tenon/far-cheek"
+        assert desk.standing.tick is None
+        text = screen_text(pilot.app)
+        assert "Not kept: the disk is full; make room on it, then try again" in text
+        assert "8 of 49 done" in text
+        monkeypatch.undo()
+        await pilot.press("space")
+        assert "9 of 49 done" in screen_text(pilot.app)
+
+
+async def test_a_tick_is_on_disk_before_the_screen_shows_it(
+    demo: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """When the file has just been written the screen still shows the step open."""
+    seen: list[str] = []
+    async with opened(demo, (80, 24)) as (pilot, _):
+        keep = Keeper.keep
+
+        def watched(keeper: Keeper, timber: str, change: Change) -> Progress:
+            kept = keep(keeper, timber, change)
+            on_disk = Keeper.read(keeper.folder).progress(timber)
+            assert on_disk.tick("foot-tenon/far-cheek") is not None
+            seen.append(screen_text(pilot.app))
+            return kept
+
+        monkeypatch.setattr(Keeper, "keep", watched)
+        await pilot.press("space")
+        assert "8 of 49 done" in seen[0]
+        assert "9 of 49 done" in screen_text(pilot.app)
+
+
+async def test_a_size_goes_to_the_timber_it_was_typed_for(demo: Path) -> None:
+    """What is changed outside while the form is open waits until the form is closed."""
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        bench_screen = pilot.app.screen
+        assert isinstance(bench_screen, BenchScreen)
+        await pilot.press("m", "end", *["backspace"] * 10, *"7-1/8")
+        path = demo / "project.toml"
+        path.write_text(path.read_text().replace('"post-se"', '"post-xx"'))
+        bench_screen.look()
+        await pilot.press("enter")
+        assert "7-1/8 in" in (demo / "progress" / "post-se.toml").read_text()
+        bench_screen.look()
+        await pilot.pause()
+        assert "post-se" not in {timber.id for timber in desk.bench.timbers}
+        assert "progress/post-se.toml is kept" in " ".join(screen_text(pilot.app).split())
+
+
+async def test_the_end_view_can_be_reached_in_a_small_window(demo: Path) -> None:
+    """f turns to the end grain, which shows both reference faces and their arris."""
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        for _ in range(len(desk.faces()) - 1):
+            await pilot.press("f")
+        text = screen_text(pilot.app)
+        assert "South face 1" in text
+        assert "2 East face" in text or "East face 2" in text
+        assert UNICODE.arris in text
+
+
+async def test_the_mouse_takes_up_a_timber_and_opens_a_step(demo: Path) -> None:
+    """A click on a timber, a double click on a step."""
+    async with opened(demo, (120, 40)) as (pilot, desk):
+        row = next(
+            y for y, line in enumerate(screen_text(pilot.app).splitlines()) if "NE post" in line
+        )
+        await pilot.click(offset=(3, row))
+        assert desk.timber == "post-ne"
+        await pilot.double_click(offset=(10, 20))
+        await pilot.pause()
+        assert not isinstance(pilot.app.screen, BenchScreen)
