@@ -80,7 +80,7 @@ def test_nothing_in_a_progress_file_acts_on_the_terminal(
     for planted in (
         whole.replace('"squared foot"', '"squared \\u001b[2J foot"'),
         whole.replace("[measured.foot-tenon]", '[measured."foot\\u001b[31m"]'),
-        whole.replace("end grain of the foot", "end\\u009b31m of the foot"),
+        whole.replace("West face, foot", "West face, \\u009b31m foot"),
     ):
         assert planted != whole
         progress.write_text(planted)

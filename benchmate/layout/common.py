@@ -55,6 +55,7 @@ def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
             value=stick.finish - line.at,
             hook=f"overall line to the {lower_first(feature.title)}, {lower_first(line.title)}",
             way=f"towards the {start}",
+            key=f"{feature.id}/{line.id}",
         )
         for feature, line in _marks_along(stick, features)
     )
@@ -82,8 +83,13 @@ def _marks_along(stick: Stick, features: tuple[Feature, ...]) -> Iterable[tuple[
         (feature, line)
         for feature in features
         for line in feature.lines
-        if line.axis is Axis.ALONG and line.stage is Stage.MARK and is_mark(stick, feature, line)
+        if line.axis is Axis.ALONG and _read_back(line) and is_mark(stick, feature, line)
     )
+
+
+def _read_back(line: Line) -> bool:
+    """Whether a line along the stick is one to cut to; a guide block's mark is not."""
+    return line.stage in (Stage.MARK, Stage.CHAMFER) and not line.faces
 
 
 def _label(stick: Stick) -> Task:

@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from benchmate.layout.step import Layout, Step
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.progress import Progress, Tick
-from benchmate.model.words import lower_first
 
 
 class State(Enum):
@@ -28,11 +28,23 @@ class Standing:
     changed: str = ""
 
 
-def marked_now(step: Step) -> dict[str, Length]:
-    """What a tick on a step remembers: every reading by what it is measured from."""
+class Memory(NamedTuple):
+    """What a tick remembers of a step: every figure by name, the faces, and the waste side.
+
+    None of it is prose, so a tick does not go out of date when a sentence is put better.
+    """
+
+    marked: dict[str, Length]
+    on: str
+    waste: str
+
+
+def memory_of(step: Step) -> Memory:
+    """What a tick on a step remembers now; a step that does not last is remembered as done only."""
     if not step.lasting:
-        return {}
-    return {reading.hook: reading.value for reading in step.readings}
+        return Memory({}, "", "")
+    marked = {reading.name: reading.value for reading in step.readings}
+    return Memory(marked, ", ".join(step.sides), step.waste_side)
 
 
 def standing(step: Step, tick: Tick | None, tape: Tape) -> Standing:
@@ -50,17 +62,18 @@ def what_changed(step: Step, tick: Tick, tape: Tape) -> str:
     """
     if not step.lasting:
         return ""
-    then, now = tick.marked, marked_now(step)
+    now = memory_of(step)
+    hooks = {reading.name: reading.hook for reading in step.readings}
     found = [
-        f"marked at {_show(value, now[hook], tape)} from the {hook}"
-        for hook, value in then.items()
-        if hook in now and now[hook] != value
+        f"marked at {_show(value, now.marked[name], tape)} from the {hooks[name]}"
+        for name, value in tick.marked.items()
+        if name in now.marked and now.marked[name] != value
     ]
-    found.append(_elsewhere(then, now))
-    if tick.on != step.on:
-        found.append(f"marked on {tick.on or 'no face'}, now on {step.on or 'no face'}")
-    if tick.waste != step.waste:
-        found.append(f"waste was {_side(tick.waste)}, now {_side(step.waste)}")
+    found.append(_elsewhere(tick.marked, hooks))
+    if tick.on != now.on:
+        found.append(f"marked on {tick.on or 'no face'}, now on {now.on or 'no face'}")
+    if tick.waste != now.waste:
+        found.append(f"waste was {_towards(tick.waste)}, now {_towards(now.waste)}")
     return "; ".join(filter(None, found))
 
 
@@ -71,10 +84,10 @@ def _show(then: Length, now: Length, tape: Tape) -> str:
     return f"{shown[0]}, now {shown[1]}"
 
 
-def _elsewhere(then: Mapping[str, Length], now: Mapping[str, Length]) -> str:
+def _elsewhere(then: Mapping[str, Length], hooks: Mapping[str, str]) -> str:
     """What a mark was measured from and is no more, or is now and was not."""
-    gone = " and ".join(hook for hook in then if hook not in now)
-    new = " and ".join(hook for hook in now if hook not in then)
+    gone = " and ".join(name for name in then if name not in hooks)
+    new = " and ".join(hook for name, hook in hooks.items() if name not in then)
     if gone and new:
         return f"marked from the {gone}, now from the {new}"
     if gone:
@@ -82,8 +95,8 @@ def _elsewhere(then: Mapping[str, Length], now: Mapping[str, Length]) -> str:
     return f"now measured from the {new} as well" if new else ""
 
 
-def _side(waste: str) -> str:
-    return lower_first(waste).rstrip(".") or "nothing"
+def _towards(side: str) -> str:
+    return f"towards the {side}" if side else "on neither side"
 
 
 def standings(layout: Layout, progress: Progress, tape: Tape) -> tuple[Standing, ...]:
@@ -106,4 +119,4 @@ def shoulder_struck(layout: Layout, progress: Progress) -> bool:
     if layout.shoulder is None:
         return True
     tick = progress.tick(layout.shoulder)
-    return tick is not None and tick.marked == marked_now(layout.step(layout.shoulder))
+    return tick is not None and tick.marked == memory_of(layout.step(layout.shoulder)).marked

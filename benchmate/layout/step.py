@@ -12,10 +12,11 @@ class Step:
     """One thing done to one timber.
 
     `id` is `<feature>/<what>` and never changes with the numbers. `title` names the joint and the
-    thing done, `short` the thing done alone. `readings` are the ways to
-    measure the same mark, or the sizes a task works to; `on` and `waste` are in words. `line` names
-    the line it strikes, within its feature. A step that is not `lasting` asks for a fresh look at
-    the stick, so its tick never goes out of date.
+    thing done, `short` the thing done alone. `readings` are the ways to measure the same mark, or
+    the sizes a task works to. `on` and `waste` are in words; `sides` names the faces one by one,
+    and `waste_side` the face that the waste of a struck line lies towards. `line` names the line it
+    strikes, within its feature. A step that is not `lasting` asks for a fresh look at the stick, so
+    its tick never goes out of date.
     """
 
     id: str
@@ -24,10 +25,12 @@ class Step:
     title: str
     short: str
     faces: tuple[Face, ...]
+    sides: tuple[str, ...]
     on: str
     readings: tuple[Reading, ...]
     beside: tuple[Beside, ...]
     waste: str
+    waste_side: str
     why: str
     caution: str
     asks: Asks

@@ -61,6 +61,7 @@ def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:
 
 def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
     faces = line.faces or struck_on(feature, stick, line.id)
+    side = _waste_side(stick, feature, line)
     return Step(
         id=f"{feature.id}/{line.id}",
         feature=feature.id,
@@ -68,10 +69,12 @@ def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
         title=f"{feature.title}: {lower_first(line.title)}",
         short=line.title,
         faces=faces,
+        sides=tuple(map(stick.pose.words, faces)),
         on=faces_in_words(stick, faces),
         readings=line.readings or _readings(stick, line),
         beside=line.beside,
-        waste=line.waste or _waste(stick, feature, line),
+        waste=line.waste or (f"Towards the {side}." if side else ""),
+        waste_side=side,
         why=line.why,
         caution=line.caution,
         asks=Asks.NOTHING,
@@ -89,10 +92,12 @@ def _task_step(stick: Stick, feature: str, title: str, task: Task) -> Step:
         title=lead,
         short=task.title,
         faces=task.faces,
+        sides=tuple(map(stick.pose.words, task.faces)),
         on=faces_in_words(stick, task.faces),
         readings=task.readings,
         beside=task.beside,
         waste=task.waste,
+        waste_side="",
         why=task.why,
         caution=task.caution,
         asks=task.asks,
@@ -124,8 +129,8 @@ def _along(stick: Stick, at: Length) -> tuple[Reading, ...]:
     )
 
 
-def _waste(stick: Stick, feature: Feature, line: Line) -> str:
-    """Which way the waste lies, read off the cut the line bounds."""
+def _waste_side(stick: Stick, feature: Feature, line: Line) -> str:
+    """The face or end the waste lies towards, read off the cut the line bounds."""
     if line.axis is None:
         return ""
     reference = Face.REFERENCE_END if line.axis is Axis.ALONG else reference_for(line.axis)
@@ -133,7 +138,7 @@ def _waste(stick: Stick, feature: Feature, line: Line) -> str:
         for plane in cut.planes:
             if plane.line == line.id:
                 side = reference if sum(plane.normal) > 0 else reference.opposite
-                return f"Towards the {stick.pose.words(side)}."
+                return stick.pose.words(side)
     return ""
 
 

@@ -45,11 +45,20 @@ class Asks(IntEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading:
-    """A figure to set or read: how much, what to hook on, and which way to go from there."""
+    """A figure to set or read: how much, what to hook on, and which way to go from there.
+
+    A tick remembers it by its hook, or by `key` where the words of the hook may change.
+    """
 
     value: Length
     hook: str
     way: str
+    key: str = ""
+
+    @property
+    def name(self) -> str:
+        """What a tick remembers the figure by."""
+        return self.key or self.hook
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,7 +15,7 @@ from benchmate.measure.section import Section, read_section
 from benchmate.measure.sums import Sum, read_sum
 from benchmate.measure.tolerance import LARGEST_SECTION
 from benchmate.model.directions import Direction
-from benchmate.model.words import LONGEST_NAME, LONGEST_NOTE, check_id, check_text
+from benchmate.model.words import LONGEST_HOOK, LONGEST_NAME, LONGEST_NOTE, check_id, check_text
 
 
 def _bare(info: ValidationInfo) -> Unit:
@@ -125,6 +125,10 @@ def _name(value: object) -> str:
     return check_text(_text(value, example='"Orchard shed"'), longest=LONGEST_NAME)
 
 
+def _hook(value: object) -> str:
+    return check_text(_text(value, example='"South face"'), longest=LONGEST_HOOK)
+
+
 def _note(value: object) -> str:
     text = _text(value, example='"Knot on the north face"')
     return check_text(text, longest=LONGEST_NOTE, lines=True) if text else text
@@ -164,6 +168,9 @@ EndDirection = Annotated[Direction, *_field(_words_for(ENDS, "an end of a timber
 
 Name = Annotated[str, PlainValidator(_name)]
 """A name people read: any language, one line."""
+
+Hook = Annotated[str, PlainValidator(_hook)]
+"""What a figure is measured from: words that may hold a name or an id, one line."""
 
 Note = Annotated[str, PlainValidator(_note)]
 """A note people read: any language, several lines, or empty."""

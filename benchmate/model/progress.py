@@ -6,7 +6,7 @@ from typing import Literal
 from pydantic import Field, field_validator
 
 from benchmate.measure.length import Length
-from benchmate.model.fields import ExactLength, Id, Name, Note, PositiveSize
+from benchmate.model.fields import ExactLength, Hook, Id, Note, PositiveSize
 from benchmate.model.record import Record
 
 FIRST_YEAR, LAST_YEAR = 1970, 9998
@@ -17,11 +17,11 @@ class Tick(Record):
     """A step done: what it read when it was ticked, so that a later change can be seen.
 
     `marked` holds each figure by what it was measured from, `on` the faces it was struck on and
-    `waste` the side that goes, all in words.
+    `waste` the face the waste of a struck line lies towards.
     """
 
     step: Note
-    marked: dict[Name, ExactLength] = Field(default_factory=dict)
+    marked: dict[Hook, ExactLength] = Field(default_factory=dict)
     on: Note = ""
     waste: Note = ""
     at: datetime

@@ -5,6 +5,9 @@ import unicodedata
 LONGEST_NAME = 60
 """Characters in a name: one line of the narrowest pane, with room to spare."""
 
+LONGEST_HOOK = 200
+"""Characters in what a figure is measured from: a name or two and the words round them."""
+
 LONGEST_NOTE = 2000
 """Characters in a note: about a page."""
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import TypeVar
 
-from benchmate.layout.standing import marked_now
+from benchmate.layout.standing import memory_of
 from benchmate.layout.step import Step
 from benchmate.model.progress import AsCut, Measured, Progress, Tick
 
@@ -24,7 +24,8 @@ class Sizes:
 
 def tick_for(step: Step, at: datetime) -> Tick:
     """A tick that remembers what the step reads now."""
-    return Tick(step=step.id, marked=marked_now(step), on=step.on, waste=step.waste, at=at)
+    memory = memory_of(step)
+    return Tick(step=step.id, marked=memory.marked, on=memory.on, waste=memory.waste, at=at)
 
 
 def with_tick(step: str, tick: Tick | None) -> Change:

@@ -3,6 +3,7 @@
 from datetime import UTC, datetime
 
 from benchmate.checks.design import findings_on
+from benchmate.layout.standing import memory_of
 from benchmate.layout.walk import lay_out
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Severity
@@ -20,11 +21,12 @@ def test_a_sound_timber_has_no_findings() -> None:
 def test_a_tick_that_no_longer_reads_as_it_did_is_a_finding() -> None:
     """Law 6: the tick stays, and the finding says what it was and what it is now."""
     step = lay_out(corners(), "post-se").step("foot-tenon/shoulder")
+    memory = memory_of(step)
     tick = Tick(
         step=step.id,
         marked={"squared foot": length("4-1/2")},
-        on=step.on,
-        waste=step.waste,
+        on=memory.on,
+        waste=memory.waste,
         at=AT,
     )
     progress = Progress(timber="post-se", ticks=(tick,))

@@ -45,20 +45,21 @@ def test_the_back_check_reads_every_mark_from_the_far_end() -> None:
     """Each struck mark along the stick, and the overall length, add up to the same stick."""
     back = _tasks("post-sw")["back-check"]
     assert back.readings[0].value == length("8' 8")
-    assert [reading.value for reading in back.readings[1:]] == [length("8' 3"), length("4")]
-    assert [reading.hook for reading in back.readings] == [
-        "overall line at the head",
-        "overall line to the foot tenon, shoulder line",
-        "overall line to the head tenon, shoulder line",
+    assert [(reading.key, reading.value) for reading in back.readings[1:]] == [
+        ("foot-tenon/shoulder", length("8' 3")),
+        ("inside-chamfer/foot-stop", length("8' 3 ") - length("15-1/2")),
+        ("inside-chamfer/head-stop", length("10")),
+        ("head-tenon/shoulder", length("4")),
     ]
+    assert back.readings[1].hook == "overall line to the foot tenon, shoulder line"
     back = _tasks("sill")["back-check"]
     assert [reading.value for reading in back.readings[1:]] == [
         length("16'") - length(at) for at in ("1-1/4", "6", "15' 6", "15' 10-3/4")
     ]
 
 
-def test_chamfer_stops_and_ends_are_not_read_back() -> None:
-    """Only the joints' own lines are, so a stick without joints has none."""
+def test_ends_and_guide_blocks_are_not_read_back() -> None:
+    """Only lines to cut to are, so a stick without joints has none."""
     built = frame(timber("post"), sill(), tenon(end_allowance="1"))
     tasks = stick_tasks(built.stick("sill"), features_on(built, "sill"))
     (back,) = (task for task in tasks if task.id == "back-check")

@@ -7,7 +7,7 @@ import pytest
 from benchmate.frame.frame import Frame
 from benchmate.layout.standing import (
     State,
-    marked_now,
+    memory_of,
     orphaned,
     shoulder_struck,
     standing,
@@ -26,7 +26,7 @@ TAPE = Tape()
 
 
 def _ticked(step: Step) -> Tick:
-    return Tick(step=step.id, marked=marked_now(step), on=step.on, waste=step.waste, at=NOON)
+    return Tick(step=step.id, **memory_of(step)._asdict(), at=NOON)
 
 
 def _changed(step_id: str, then: Frame, now: Frame, on: str, tape: Tape = TAPE) -> str:
@@ -127,7 +127,7 @@ def test_a_mark_measured_from_elsewhere_says_so() -> None:
     said = _changed("head-tenon/shoulder", then, now, "post")
     assert "7' 11\", now 8' 4\"" in said
     step = lay_out(now, "post").step("head-tenon/shoulder")
-    tick = Tick(step=step.id, marked={}, on=step.on, waste=step.waste, at=NOON)
+    tick = Tick(step=step.id, **memory_of(step)._replace(marked={})._asdict(), at=NOON)
     assert what_changed(step, tick, TAPE) == (
         "now measured from the foot shoulder line and squared foot as well"
     )
@@ -148,7 +148,7 @@ def test_a_mark_on_other_faces_says_which() -> None:
     """Measured from the same face by the same figure, but struck on fewer faces."""
     then, now = _post(set_back="1/2"), _post(set_back="0", thickness="2-1/2")
     said = _changed("foot-tenon/shoulder", then, now, "post")
-    assert "all four faces" in said
+    assert "South face, West face, North face, East face, now on West face" in said
     step = lay_out(now, "post").step("foot-tenon/shoulder")
     bare = _ticked(step).model_copy(update={"on": ""})
     assert "no face" in what_changed(step, bare, TAPE)
@@ -157,12 +157,12 @@ def test_a_mark_on_other_faces_says_which() -> None:
 def test_waste_on_the_other_side_says_so() -> None:
     """The dearest mistake: the same line with the waste across it."""
     step = lay_out(_post(), "post").step("foot-tenon/near-cheek")
-    other = _ticked(step).model_copy(update={"waste": "Towards the North face."})
+    other = _ticked(step).model_copy(update={"waste": "North face"})
     said = what_changed(step, other, TAPE)
     assert "towards the North face" in said
     assert "towards the South face" in said
     bare = _ticked(step).model_copy(update={"waste": ""})
-    assert "nothing" in what_changed(step, bare, TAPE)
+    assert "on neither side" in what_changed(step, bare, TAPE)
 
 
 def test_every_change_is_told() -> None:
@@ -172,7 +172,8 @@ def test_every_change_is_told() -> None:
     tick = Tick(step=step.id, marked=marked, on="", waste="", at=NOON)
     assert what_changed(step, tick, TAPE) == (
         'marked at 1-3/4", now 2" from the South face; no longer measured from the chalk line; '
-        f"marked on no face, now on {step.on}; waste was nothing, now towards the South face"
+        f"marked on no face, now on {', '.join(step.sides)}; waste was on neither side, "
+        "now towards the South face"
     )
 
 
@@ -192,7 +193,7 @@ def test_a_look_at_the_stick_never_goes_out_of_date() -> None:
     """Measuring a section or a tenon as cut changes figures; its own tick stays good."""
     now = corners({"post-sw": real({"foot-tenon": {"first": "6-1/4"}})})
     step = lay_out(now, "post-sw").step("foot-tenon/section")
-    assert marked_now(step) == {}
+    assert memory_of(step) == ({}, "", "")
     assert _changed("foot-tenon/section", corners(), now, "post-sw") == ""
 
 
@@ -238,7 +239,7 @@ def test_a_hook_that_has_gone_or_changed_is_told() -> None:
 
     def told(**marked: Length) -> str:
         hooks = {hook.replace("_", " "): found for hook, found in marked.items()}
-        tick = Tick(step=step.id, marked=hooks, on=step.on, waste=step.waste, at=NOON)
+        tick = Tick(step=step.id, **memory_of(step)._replace(marked=hooks)._asdict(), at=NOON)
         return what_changed(step, tick, TAPE)
 
     assert told(squared_east_end=value) == (

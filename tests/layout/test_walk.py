@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from benchmate.frame.frame import Real
 from benchmate.layout.outlines import face_view, outlines
 from benchmate.layout.step import Layout, Step
-from benchmate.layout.walk import _readings, _waste, faces_in_words, features_on, lay_out
+from benchmate.layout.walk import _readings, _waste_side, faces_in_words, features_on, lay_out
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Line, Stage
 from benchmate.model.progress import Measured
@@ -399,8 +399,8 @@ def test_a_line_that_bounds_no_cut_has_no_waste() -> None:
     """Nothing is said about waste that is not there."""
     built = corners()
     feature = features_on(built, "post-sw")[1]
-    assert _waste(built.stick("post-sw"), feature, LOOSE) == ""
-    assert _waste(built.stick("post-sw"), feature, GAUGED) == ""
+    assert _waste_side(built.stick("post-sw"), feature, LOOSE) == ""
+    assert _waste_side(built.stick("post-sw"), feature, GAUGED) == ""
 
 
 @pytest.mark.parametrize(

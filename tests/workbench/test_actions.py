@@ -14,8 +14,8 @@ def test_a_tick_remembers_figure_faces_and_waste(bench: Bench) -> None:
     step = bench.walk("post-nw").layout.step("foot-tenon/far-cheek")
     tick = tick_for(step, AT)
     assert tick.marked == {"North face": step.readings[0].value}
-    assert tick.on == step.on
-    assert tick.waste == "Towards the South face."
+    assert tick.on == "West face, East face, foot"
+    assert tick.waste == "South face"
 
 
 def test_a_second_tick_replaces_the_first(bench: Bench) -> None:

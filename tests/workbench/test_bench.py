@@ -2,12 +2,13 @@
 
 import shutil
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
 import pytest
 
-from benchmate.layout.standing import State
+from benchmate.layout.standing import State, what_changed
 from benchmate.measure.reading import read_length
 from benchmate.model.progress import AsCut, Measured
 from benchmate.store.keeper import Keeper
@@ -235,3 +236,28 @@ def test_the_real_clock_gives_whole_seconds_in_utc() -> None:
     """Tick times are plain to read in the file."""
     assert now().microsecond == 0
     assert now().utcoffset() is not None
+
+
+def test_every_step_can_be_ticked_however_long_the_names(demo: Path) -> None:
+    """The longest names and ids a project may have still make ticks that can be kept and read."""
+    path = demo / "project.toml"
+    long_id = "post-sw-" + "x" * 52
+    text = path.read_text().replace('"post-sw"', f'"{long_id}"').replace("SW post", "W" * 60)
+    path.write_text(text)
+    bench = Bench(Keeper.open(demo))
+    for timber in (long_id, "sill-south"):
+        for step in bench.walk(timber).steps:
+            bench.tick(timber, step)
+    bench.close()
+    walk = Bench(Keeper.read(demo)).walk("sill-south")
+    assert walk.done == len(walk.steps)
+
+
+def test_a_tick_remembers_no_prose(bench: Bench) -> None:
+    """What is kept are figures, faces and sides, so that a better worded step stays ticked."""
+    step = bench.walk("post-nw").layout.step("foot-tenon/saw-cheeks")
+    bench.tick("post-nw", step)
+    reworded = replace(step, waste="Another sentence.", why="Another reason.", on="elsewhere")
+    tick = bench.walk("post-nw").progress.tick(step.id)
+    assert tick is not None
+    assert what_changed(reworded, tick, bench.project.tape) == ""

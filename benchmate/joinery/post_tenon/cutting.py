@@ -51,7 +51,7 @@ def _saw_shoulders(shape: TenonShape) -> tuple[Task, ...]:
             stage=Stage.CUT,
             title=f"Saw the shoulder, {shape.stick.pose.words(face)}",
             faces=(face,),
-            readings=(Reading(value=depth, hook=shape.stick.pose.words(face), way="deep"),),
+            readings=(Reading(value=depth, hook=shape.stick.pose.words(face), way="straight in"),),
             waste=f"Keep the kerf on the {_end(shape)} side of the knifed line.",
             why="Shoulders before cheeks. Stop at the depth: deeper weakens the tenon's root.",
             caution=SAW,
@@ -71,7 +71,7 @@ def _saw_cheeks(shape: TenonShape) -> Task:
         readings=(
             Reading(value=shape.thickness, hook="near cheek", way="to the far cheek, to be left"),
         ),
-        waste="Outside the two cheek lines.",
+        waste="Outside the cheek lines.",
         why=LEAVE_THE_LINE,
         caution=f"{SAW} {CHAINSAW}",
     )

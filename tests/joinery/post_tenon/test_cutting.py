@@ -77,7 +77,10 @@ def test_each_shoulder_is_sawn_from_its_own_face() -> None:
             assert task.id == f"saw-{face.value.replace(' ', '-')}"
             assert task.faces == (face,)
             assert task.title == f"Saw the shoulder, {pose.words(face)}"
-            assert (task.readings[0].hook, task.readings[0].way) == (pose.words(face), "deep")
+            assert (task.readings[0].hook, task.readings[0].way) == (
+                pose.words(face),
+                "straight in",
+            )
 
 
 def test_the_saw_s_depths_on_an_odd_stick() -> None:
