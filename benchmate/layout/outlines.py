@@ -136,10 +136,11 @@ def _bounded(cut: Cut, view: FaceView) -> bool:
     return any(plane.normal[axis] for plane in cut.planes for axis in view.shown)
 
 
-def struck_on(feature: Feature, stick: Stick, line: str) -> tuple[Face, ...]:
-    """The faces on which a line bounds the waste, in rolling order, ends last."""
-    return tuple(
-        face
-        for face in (*LONG_FACES, Face.REFERENCE_END, Face.FAR_END)
-        if any(line in shape.lines for shape in outlines(feature, stick, face))
-    )
+def struck(feature: Feature, stick: Stick) -> dict[str, tuple[Face, ...]]:
+    """The faces on which each line of a feature bounds its waste, in rolling order, ends last."""
+    found: dict[str, list[Face]] = {}
+    for face in (*LONG_FACES, Face.REFERENCE_END, Face.FAR_END):
+        lines = {line for shape in outlines(feature, stick, face) for line in shape.lines if line}
+        for line in lines:
+            found.setdefault(line, []).append(face)
+    return {line: tuple(faces) for line, faces in found.items()}

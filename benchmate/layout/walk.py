@@ -4,7 +4,7 @@ from benchmate.frame.frame import Frame
 from benchmate.joinery import family_of
 from benchmate.layout.common import stick_tasks
 from benchmate.layout.marks import SHOULDER, is_mark
-from benchmate.layout.outlines import struck_on
+from benchmate.layout.outlines import struck
 from benchmate.layout.step import Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
@@ -32,9 +32,9 @@ def lay_out(frame: Frame, timber: str) -> Layout:
     features = features_on(frame, timber)
     steps = [_task_step(stick, STICK, "", task) for task in stick_tasks(stick, features)]
     for feature in features:
-        title = feature.title
+        title, faces = feature.title, struck(feature, stick)
         steps += [
-            _line_step(stick, feature, line)
+            _line_step(stick, feature, line, line.faces or faces.get(line.id, ()))
             for line in feature.lines
             if is_mark(stick, feature, line)
         ]
@@ -59,8 +59,7 @@ def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:
     return next(shoulders, None)
 
 
-def _line_step(stick: Stick, feature: Feature, line: Line) -> Step:
-    faces = line.faces or struck_on(feature, stick, line.id)
+def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ...]) -> Step:
     side = _waste_side(stick, feature, line)
     return Step(
         id=f"{feature.id}/{line.id}",

@@ -15,7 +15,7 @@ from benchmate.layout.outlines import (
     face_view,
     outline,
     outlines,
-    struck_on,
+    struck,
 )
 from benchmate.layout.walk import features_on
 from benchmate.measure.length import Length
@@ -295,7 +295,7 @@ def test_no_set_back_means_no_waste_on_that_side() -> None:
     """A cheek in the reference face leaves that face whole."""
     feature, stick = _feature("post", "foot-tenon", set_back="0")
     assert outlines(feature, stick, Face.FIRST) == ()
-    assert struck_on(feature, stick, "shoulder") == (
+    assert struck(feature, stick).get("shoulder", ()) == (
         Face.SECOND,
         Face.FAR_FIRST,
         Face.FAR_SECOND,
@@ -310,7 +310,7 @@ def test_an_allowance_does_not_hide_the_tenon_on_the_end() -> None:
     assert shown == outlines(plain, stick, Face.REFERENCE_END)
     middle = (length("3").nm, length("3").nm)
     assert not any(_inside(shape, middle) for shape in shown)
-    assert struck_on(left_on, longer, "tenon-end") == LONG_FACES
+    assert struck(left_on, longer).get("tenon-end", ()) == LONG_FACES
 
 
 def test_the_end_cuts_show_on_the_long_faces_alone() -> None:

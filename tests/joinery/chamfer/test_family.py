@@ -8,7 +8,7 @@ from benchmate.frame.frame import Real
 from benchmate.joinery import FAMILIES
 from benchmate.joinery.chamfer.family import FAMILY, features
 from benchmate.joinery.chamfer.record import ARRISES, Chamfer
-from benchmate.layout.outlines import struck_on
+from benchmate.layout.outlines import struck
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature, Stage
 from benchmate.model.progress import Measured
@@ -38,10 +38,10 @@ def test_the_inside_arris_is_mirrored_with_the_post(post: str, inside: tuple[str
     """`far-far` is across from the reference arris: the inside of either corner."""
     feature = _on(post)
     stick = corners().stick(post)
-    faces = struck_on(feature, stick, "line")
+    faces = struck(feature, stick).get("line", ())
     assert tuple(stick.pose.words(face) for face in faces) == inside
-    assert struck_on(feature, stick, "foot-stop") == faces
-    assert struck_on(feature, stick, "head-stop") == faces
+    assert struck(feature, stick).get("foot-stop", ()) == faces
+    assert struck(feature, stick).get("head-stop", ()) == faces
 
 
 def test_every_timber_named_gets_its_own() -> None:

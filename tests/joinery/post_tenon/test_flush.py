@@ -3,7 +3,7 @@
 import pytest
 
 from benchmate.joinery.post_tenon.flush import depths, only_outside, shouldered
-from benchmate.layout.outlines import struck_on
+from benchmate.layout.outlines import struck
 from benchmate.model.directions import LONG_FACES
 from tests.builders import lengths, tenon
 from tests.joinery.post_tenon.tenons import SOUND, Case
@@ -38,8 +38,8 @@ def test_depths_are_what_the_cuts_take_off_each_face() -> None:
 def test_faces_with_a_shoulder_are_those_it_is_struck_on() -> None:
     """Law 4: what is knifed is what is struck, read off the cuts."""
     for case in SOUND:
-        struck = struck_on(case.feature, case.frame.stick("post"), "shoulder")
-        assert shouldered(case.shape) == tuple(f for f in struck if not f.is_end), case
+        faces = struck(case.feature, case.frame.stick("post")).get("shoulder", ())
+        assert shouldered(case.shape) == tuple(f for f in faces if not f.is_end), case
 
 
 def test_the_caution_names_each_face_that_is_cut_in_part_and_no_other() -> None:

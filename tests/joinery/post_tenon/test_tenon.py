@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from benchmate.joinery.post_tenon.family import features
 from benchmate.joinery.post_tenon.record import PostTenon
 from benchmate.joinery.post_tenon.tenon import NOT_OVERALL
-from benchmate.layout.outlines import outlines, struck_on
+from benchmate.layout.outlines import outlines, struck
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Feature, Stage
 from tests.builders import frame, length, line, real, tenon, timber
@@ -49,7 +49,7 @@ def test_each_line_is_struck_where_its_cut_comes_out(end: str) -> None:
     (feature,) = features(joint, built)
     grain = Face.REFERENCE_END if end == "foot" else Face.FAR_END
     stick = built.stick("post")
-    assert {name: struck_on(feature, stick, name) for name in _ids(feature)} == {
+    assert {name: struck(feature, stick).get(name, ()) for name in _ids(feature)} == {
         "shoulder": LONG_FACES,
         "near-cheek": (*NARROW, grain),
         "far-cheek": (*NARROW, grain),
@@ -65,8 +65,8 @@ def test_cheeks_from_the_second_face_turn_the_tenon() -> None:
     built = frame(timber("post"), joint)
     (feature,) = features(joint, built)
     stick = built.stick("post")
-    assert struck_on(feature, stick, "far-cheek") == (*BROAD, Face.REFERENCE_END)
-    assert struck_on(feature, stick, "reference-edge") == (*NARROW, Face.REFERENCE_END)
+    assert struck(feature, stick).get("far-cheek", ()) == (*BROAD, Face.REFERENCE_END)
+    assert struck(feature, stick).get("reference-edge", ()) == (*NARROW, Face.REFERENCE_END)
 
 
 @given(
@@ -161,6 +161,6 @@ def test_a_face_that_loses_nothing_is_not_struck_on(end: str) -> None:
         (feature,) = features(joint, built)
         stick = built.stick("post")
         faces = tuple(face for face in LONG_FACES if face is not bare) if bare else ()
-        assert struck_on(feature, stick, "shoulder") == faces
+        assert struck(feature, stick).get("shoulder", ()) == faces
         assert not outlines(feature, stick, grain) or bare
         assert not bare or not outlines(feature, stick, bare)
