@@ -86,7 +86,7 @@ class Frame:
             body=length - near - far if timber.length_is == "overall" else length,
             near=near,
             far=far,
-            trim=self.project.shop.trim,
+            trim=self.project.practice.trim,
             measured=real.measured,
             as_cut=real.as_cut,
         )

@@ -100,6 +100,7 @@ def _saw(stick: Stick) -> Task:
     finish = stick.pose.words(Face.FAR_END)
     return Task(
         id="saw",
+        draws="overall",
         stage=Stage.CUT,
         title=f"Saw the {finish} to length",
         faces=LONG_FACES,

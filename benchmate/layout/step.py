@@ -16,7 +16,8 @@ class Step:
     the sizes a task works to. `on` and `waste` are in words; `sides` names the faces one by one,
     and `waste_side` the face that the waste of a struck line lies towards. `line` names the line it
     strikes, within its feature. A step that is not `lasting` asks for a fresh look at the stick, so
-    its tick never goes out of date.
+    its tick never goes out of date. `draws` is the line a drawing shows: the one struck, or the one
+    that a task works to.
     """
 
     id: str
@@ -36,6 +37,7 @@ class Step:
     asks: Asks
     lasting: bool
     line: str | None
+    draws: str | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

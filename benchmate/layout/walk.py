@@ -79,6 +79,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         asks=Asks.NOTHING,
         lasting=line.lasting,
         line=line.id,
+        draws=line.id,
     )
 
 
@@ -102,6 +103,7 @@ def _task_step(stick: Stick, feature: str, title: str, task: Task) -> Step:
         asks=task.asks,
         lasting=task.lasting,
         line=None,
+        draws=task.draws or None,
     )
 
 

@@ -95,7 +95,10 @@ class Line:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Task:
-    """Something to do that strikes no line: measure, knife, saw, pare, label."""
+    """Something to do that strikes no line: measure, knife, saw, pare, label.
+
+    `draws` is the line the task works to, so that a drawing shows the waste of that alone.
+    """
 
     id: str
     stage: Stage
@@ -108,6 +111,7 @@ class Task:
     caution: str = ""
     asks: Asks = Asks.NOTHING
     lasting: bool = True
+    draws: str = ""
 
 
 class Size(NamedTuple):

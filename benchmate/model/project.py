@@ -1,6 +1,6 @@
 """The stored project: the shop's practice, names for lengths, timbers and the work on them."""
 
-from typing import Literal, Self
+from typing import Literal, NamedTuple, Self
 
 from pydantic import Field, SerializeAsAny, ValidationInfo, field_validator, model_validator
 
@@ -46,18 +46,36 @@ LengthMeaning = Literal["shoulder to shoulder", "overall"]
 class Shop(Record):
     """The shop's practice: house rules that differ between good framers, so all can be changed.
 
-    The defaults are common practice, no source, but for `bottom_clearance`, which is the 1/8" a
-    stub tenon is trimmed by in a published shop note (trade notes, TFHQ-stub).
+    What is not given is as usual: see `USUAL`.
     """
 
-    trim: Size = Length.inches(1)
+    trim: Size | None = None
     """Wood to spare at each end of a stick before it is squared and cut to length."""
 
-    guide_block: Size = Length.inches(2)
+    guide_block: Size | None = None
     """From a chamfer stop to where the block that stops the tool is clamped."""
 
-    bottom_clearance: Size = Length.inches(0, 1, 8)
+    bottom_clearance: Size | None = None
     """How much deeper a mortise is than its tenon is long."""
+
+
+class Practice(NamedTuple):
+    """The shop's practice with every house rule settled."""
+
+    trim: Length
+    guide_block: Length
+    bottom_clearance: Length
+
+
+USUAL = {
+    Unit.INCH: Practice(Length.inches(1), Length.inches(2), Length.inches(0, 1, 8)),
+    Unit.MM: Practice(Length.mm(25), Length.mm(50), Length.mm(3)),
+}
+"""What counts where the shop says nothing, round in the unit of its tape.
+
+Common practice, no source, but for the 1/8" of bottom clearance, by which a stub tenon is trimmed
+in a published shop note (trade notes, TFHQ-stub); the metric figures are the same rules rounded.
+"""
 
 
 class Timber(Record):
@@ -134,6 +152,13 @@ class Project(Record):
         """How lengths are shown in this project."""
         usual = "1 mm" if self.units == "mm" else "1/16"
         return Tape(style=STYLES[self.units], graduation=GRADUATIONS[self.graduation or usual])
+
+    @property
+    def practice(self) -> Practice:
+        """The shop's practice, as usual where it says nothing."""
+        given = (self.shop.trim, self.shop.guide_block, self.shop.bottom_clearance)
+        pairs = zip(given, USUAL[self.bare], strict=True)
+        return Practice(*(usual if own is None else own for own, usual in pairs))
 
     @property
     def bare(self) -> Unit:

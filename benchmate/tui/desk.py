@@ -129,6 +129,8 @@ class Desk:
     def tick(self) -> Outcome:
         """Tick the step and go on; a step that is ticked and still true is passed over."""
         step = self.step
+        if self.bench.broken:
+            return Outcome(f"Not ticked: put right first {self.bench.broken}", failed=True)
         if self._withheld(step):
             return Outcome(
                 "Stop: this step cannot be ticked until its figures are put right.", True
@@ -180,7 +182,8 @@ class Desk:
             return Outcome(f"{self.bench.broken}. Shown as last read.", failed=True)
         if changes.lost:
             return Outcome(f"Read only from here: {self.bench.read_only}.", failed=True)
-        return Outcome(f"Changed outside, and read again. {self.greeting()}".strip())
+        told = (self.greeting(), elsewhere(self.bench, self.timber))
+        return Outcome(" ".join(("Changed outside, and read again.", *filter(None, told))))
 
     def _kept(self, action: Callable[[], object]) -> Outcome:
         step = self.step.id
@@ -248,14 +251,10 @@ class Desk:
         stop = self.walk.stop(step)
         return f"{stop.message}. To mend it: {stop.remedy}." if stop else ""
 
-    def words(self) -> tuple[Saying, ...]:
-        """The step in words, the most needed first."""
-        return sayings(
-            self.walk,
-            self.place,
-            swapped=self.swapped,
-            withheld=self._withheld(self.step),
-        )
+    def words(self, *, whole: bool = False) -> tuple[Saying, ...]:
+        """The step in words, the most needed first; `whole` with its big figure among them."""
+        held = self._withheld(self.step)
+        return sayings(self.walk, self.place, swapped=self.swapped, withheld=held, whole=whole)
 
     def faces(self) -> tuple[Face, ...]:
         """The sides to look at for the step: the best first, the nearer end grain last."""
@@ -270,13 +269,13 @@ class Desk:
         faces = self.faces()
         return faces[self.turned % len(faces)]
 
-    def drawing(self, width: int, height: int) -> Drawing:
-        """The side being looked at, with the current line and its figure."""
+    def drawing(self, width: int, height: int) -> Drawing | None:
+        """The side being looked at, with the current line and its figure; none on a stop."""
         face = self.face()
-        if face.is_end:
+        if face.is_end or self._withheld(self.step):
             return self.end_drawing(width, height)
         readings = self.walk.readings(self.step, swapped=self.swapped)
-        shown = readings[0] if readings and not self._withheld(self.step) else None
+        shown = readings[0] if readings else None
         return draw_face(
             self.walk.layout,
             self.step,
@@ -288,8 +287,10 @@ class Desk:
             figure=self.tape.text(shown.value) if shown else "",
         )
 
-    def end_drawing(self, width: int, height: int) -> Drawing:
-        """The end nearer the step, seen from outside."""
+    def end_drawing(self, width: int, height: int) -> Drawing | None:
+        """The end nearer the step, seen from outside; none on a stop."""
+        if self._withheld(self.step):
+            return None
         layout, step = self.walk.layout, self.step
         end = best_end(layout, step)
         return draw_end(layout, step, end, width=width, height=height, glyphs=self.glyphs)

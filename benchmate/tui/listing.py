@@ -34,6 +34,8 @@ def timber_row(walk: Walk) -> Row:
     tail = f"{walk.done}/{len(walk.steps)}"
     if walk.look_again:
         tail = f"{walk.look_again} again  {tail}"
+    if walk.stopped:
+        tail = f"STOP  {tail}"
     if walk.trouble:
         tail = "unreadable"
     return Row(text=walk.timber.name, tail=tail, dim=walk.done == len(walk.steps))

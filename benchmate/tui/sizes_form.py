@@ -28,8 +28,9 @@ if TYPE_CHECKING:
 SECTION = ("first", "second")
 """The fields of the section; every other field is a size as cut."""
 
-FAR_OFF = Length.inches(0, 1, 2)
-"""A size this far from drawn is more often misread or mistyped than true (a house rule)."""
+FAR_OFF = {True: Length.inches(0, 1, 2), False: Length.inches(0, 1, 8)}
+"""A section, or a size as cut, this far from drawn is more often misread than true (a house rule;
+a quarter read for three quarters is half an inch)."""
 
 MOST_SHOWN = 40
 """Moved figures listed before the rest are only counted."""
@@ -157,12 +158,21 @@ class SizesForm:
                 yield self._understood(blank, size)
 
     def _understood(self, blank: Blank, size: Length) -> str:
-        tape, off = self._walk.tape, size - blank.drawn
+        off = size - blank.drawn
+        read = f"{blank.label}: {self._exactly(size)}"
         if not off:
-            return f"{blank.label}: {tape.text(size)}, as drawn."
+            return f"{read}, as drawn."
+        far = "CHECK THE TAPE: " if abs(off) >= FAR_OFF[blank.id in SECTION] else ""
         side = "over" if off > ZERO else "under"
-        far = "CHECK THE TAPE: " if abs(off) > FAR_OFF else ""
-        return f"{far}{blank.label}: {tape.text(size)}, {tape.text(abs(off))} {side}."
+        thicker = off > ZERO and blank.id not in SECTION
+        then = ": pare it, or its mortise grows." if thicker else "."
+        return f"{far}{read}, {abs(off).exact_text()} {side}{then}"
+
+    def _exactly(self, size: Length) -> str:
+        """The size as typed, and as the tape shows it where that is less exact."""
+        shown = self._walk.tape.show(size)
+        exact = size.exact_text()
+        return f"{exact} (on your tape {shown.text()})" if shown.remainder else exact
 
 
 def _size_of(sizes: Sizes, name: str) -> Length | None:

@@ -26,6 +26,7 @@ def header(bench: Bench, walk: Walk | None) -> tuple[Parts, Parts]:
 def _flags(bench: Bench, walk: Walk | None) -> tuple[str, ...]:
     again = walk.look_again if walk else 0
     flags = (
+        ("STOP", bool(walk and walk.stopped)),
         ("OLD FIGURES: FILE BROKEN", bool(bench.broken)),
         ("READ ONLY", bool(bench.read_only)),
         (f"{again} to look at again", bool(again)),
@@ -41,13 +42,12 @@ def greeting(bench: Bench) -> str:
 
 
 def elsewhere(bench: Bench, timber: str) -> str:
-    """The other timbers with marks to look at again; empty where there are none."""
-    counts = [
-        f"{other.name} {again}"
-        for other in bench.timbers
-        if other.id != timber and (again := bench.walk(other.id).look_again)
-    ]
-    return f"To look at again: {', '.join(counts)}." if counts else ""
+    """The other timbers that are stopped or have marks to look at again; empty for none."""
+    others = [bench.walk(other.id) for other in bench.timbers if other.id != timber]
+    stopped = [walk.timber.name for walk in others if walk.stopped]
+    again = [f"{walk.timber.name} {walk.look_again}" for walk in others if walk.look_again]
+    told = (("Stopped", stopped), ("To look at again", again))
+    return " ".join(f"{words}: {', '.join(names)}." for words, names in told if names)
 
 
 def all_done(bench: Bench, walk: Walk) -> str:

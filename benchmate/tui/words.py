@@ -27,13 +27,18 @@ class Saying:
     warning: bool = False
 
 
-def sayings(walk: Walk, place: int, *, swapped: bool, withheld: str) -> tuple[Saying, ...]:
-    """What to say about a step, the most needed first, so that a short pane cuts the least."""
+def sayings(
+    walk: Walk, place: int, *, swapped: bool, withheld: str, whole: bool = False
+) -> tuple[Saying, ...]:
+    """What to say about a step, the most needed first, so that a short pane cuts the least.
+
+    `whole` is for a page on its own, which has no big figure beside it.
+    """
     found = [*_state(walk, place)]
     if withheld:
         found.append(Saying(label="stop", text=withheld, warning=True))
     else:
-        found += _figures(walk, place, swapped=swapped)
+        found += _figures(walk, place, swapped=swapped, whole=whole)
     return (*found, *_rest(walk, place))
 
 
@@ -44,40 +49,36 @@ def _state(walk: Walk, place: int) -> Iterator[Saying]:
         yield Saying(label="again", text=f"{standing.changed}: look again", warning=True)
 
 
-def _figures(walk: Walk, place: int, *, swapped: bool) -> Iterator[Saying]:
+def _figures(walk: Walk, place: int, *, swapped: bool, whole: bool) -> Iterator[Saying]:
     step = walk.steps[place]
     readings = walk.readings(step, swapped=swapped)
-    several = step.line is None and len(readings) > 1
-    if several:
-        yield from _all_of(walk, readings)
+    listed = whole or (step.line is None and len(readings) > 1)
+    if listed:
+        yield from _all_of(walk, step, readings)
     elif readings:
         yield Saying(label="from", text=f"the {readings[0].hook}, {readings[0].way}", strong=True)
-    yield from _where(step)
-    others = [] if several else [_reading_text(walk, reading) for reading in readings[1:]]
+    if step.on:
+        yield Saying(label="on", text=step.on)
+    if step.waste:
+        yield Saying(label="waste", text=step.waste, strong=True)
+    others = [] if listed else [_reading_text(walk, reading) for reading in readings[1:]]
     others += [f"{walk.tape.text(each.value)} {each.words}" for each in step.beside]
     if others:
         yield Saying(label="also", text="; ".join(others))
+    if step.caution:
+        yield Saying(label="care", text=step.caution, warning=True)
     yield from _measured(walk, step)
 
 
-def _all_of(walk: Walk, readings: tuple[Reading, ...]) -> Iterator[Saying]:
-    """The figures of a task that needs more than one: none may be folded away."""
+def _all_of(walk: Walk, step: Step, readings: tuple[Reading, ...]) -> Iterator[Saying]:
+    """Every figure of a step: for a mark one way or the other, for a task all of them."""
     for place, reading in enumerate(readings):
-        label = "and" if place else "set"
+        label = ("or" if step.line else "and") if place else "set"
         yield Saying(label=label, text=_reading_text(walk, reading), strong=True)
 
 
 def _reading_text(walk: Walk, reading: Reading) -> str:
     return f"{walk.tape.text(reading.value)} from the {reading.hook}, {reading.way}"
-
-
-def _where(step: Step) -> Iterator[Saying]:
-    if step.on:
-        yield Saying(label="on", text=step.on)
-    if step.waste:
-        yield Saying(label="waste", text=step.waste, strong=True)
-    if step.caution:
-        yield Saying(label="care", text=step.caution, warning=True)
 
 
 def _measured(walk: Walk, step: Step) -> Iterator[Saying]:

@@ -41,6 +41,11 @@ class Walk:
         return sum(found.state is State.LOOK_AGAIN for found in self.standings)
 
     @property
+    def stopped(self) -> bool:
+        """Whether a joint of the timber cannot be cut as it is drawn or measured."""
+        return any(found.severity is Severity.STOP for found in self.findings)
+
+    @property
     def struck(self) -> bool:
         """Whether marks along the timber may be measured from its reference shoulder."""
         return shoulder_struck(self.layout, self.progress)

@@ -12,9 +12,18 @@ from tests.builders import corners, length, sill, tenon, timber
 
 def test_the_shop_s_practice_unless_it_says_otherwise() -> None:
     """1" of trim and a 2" guide block (common practice, no source), 1/8" clear (TFHQ-stub)."""
-    shop = Shop()
-    assert (shop.trim, shop.guide_block) == (length("1"), length("2"))
-    assert shop.bottom_clearance == length("1/8")
+    usual = Project(name="Shed").practice
+    assert usual == (length("1"), length("2"), length("1/8"))
+    own = Project(name="Shed", shop=Shop(guide_block=length("1-3/4"))).practice
+    assert own == (length("1"), length("1-3/4"), length("1/8"))
+    none = Project(name="Shed", shop=Shop(trim=length("0"))).practice
+    assert none.trim == length("0")
+
+
+def test_a_metric_shop_s_practice_is_round_on_a_metric_tape() -> None:
+    """The same house rules, rounded: no figure with a + or - behind it from the start."""
+    usual = Project(name="Shed", units="mm").practice
+    assert usual == (length("25 mm"), length("50 mm"), length("3 mm"))
 
 
 def test_a_timber_stands_by_its_three_directions() -> None:

@@ -97,6 +97,11 @@ def test_a_stop_shows_no_figure_and_cannot_be_ticked(desk: Desk) -> None:
     assert desk.standing.state is State.OPEN
     rows = desk.step_rows(tails=True)
     assert rows.rows[rows.row_of(desk.place)].tail == ""
+    assert desk.drawing(50, 12) is None
+    assert desk.end_drawing(25, 12) is None
+    assert desk.header()[1][0].text.strip() == "STOP"
+    stopped = {row.text for row in desk.timber_rows() if row.tail.startswith("STOP")}
+    assert stopped == {"SE post", "South sill"}
 
 
 def test_swap_brings_the_squared_end_first(desk: Desk) -> None:
@@ -118,7 +123,9 @@ def test_turning_shows_every_side_of_the_step_and_the_end(desk: Desk) -> None:
         desk.turn()
     assert set(seen) == {Face.SECOND, Face.FAR_SECOND, Face.REFERENCE_END}
     assert desk.face() is seen[0]
-    assert len(desk.drawing(50, 8).rows) == 8
+    drawing = desk.drawing(50, 8)
+    assert drawing is not None
+    assert len(drawing.rows) == 8
     desk.turned = seen.index(Face.REFERENCE_END)
     assert desk.drawing(50, 12) == desk.end_drawing(50, 12)
 
@@ -219,8 +226,10 @@ def test_every_step_of_a_post_can_be_shown(desk: Desk, place: int) -> None:
     desk.take_step(place)
     assert desk.figure() or desk.headline()
     assert desk.words()[0].strong
-    assert len(desk.drawing(49, 8).rows) == 8
-    assert len(desk.end_drawing(25, 12).rows) == 12
+    drawing, end = desk.drawing(49, 8), desk.end_drawing(25, 12)
+    assert drawing is not None
+    assert end is not None
+    assert (len(drawing.rows), len(end.rows)) == (8, 12)
     figure = desk.figure()
     if figure is not None:
         first = desk.walk.readings(desk.step)[0].value
@@ -239,3 +248,32 @@ def test_a_step_is_held_on_to_when_steps_before_it_come_or_go(desk: Desk) -> Non
     assert desk.step.id == "foot-tenon/as-cut"
     desk.undo()
     assert desk.step.id == "foot-tenon/as-cut"
+
+
+def test_a_page_of_its_own_tells_the_big_figure_too(desk: Desk) -> None:
+    """Read in full, a step lacks nothing of what the big digits say beside it."""
+    whole = {saying.label: saying.text for saying in desk.words(whole=True)}
+    assert whole["set"] == '3-1/2" from the South face, in towards the North face'
+    desk.take_step(desk.walk.place("head-tenon/shoulder"))
+    whole = {saying.label: saying.text for saying in desk.words(whole=True)}
+    assert whole["set"].startswith("7' 4\" from the foot shoulder line")
+    assert whole["or"].startswith("7' 7-1/2\" from the squared foot")
+
+
+def test_marks_spoilt_elsewhere_by_an_outside_edit_are_told(desk: Desk, demo: Path) -> None:
+    """A length changed in an editor names the timbers it spoils."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('length = "7\' 4"', 'length = "7\' 3"'))
+    outcome = desk.look()
+    assert outcome is not None
+    assert "To look at again: SW post" in outcome.words
+
+
+def test_nothing_is_ticked_from_old_figures(desk: Desk, demo: Path) -> None:
+    """With a broken file outside the figures are old, and a mark made from them may be wrong."""
+    (demo / "project.toml").write_text("broken")
+    desk.look()
+    outcome = desk.tick()
+    assert outcome.failed
+    assert outcome.words.startswith("Not ticked: put right first project.toml")
+    assert desk.standing.tick is None

@@ -71,7 +71,7 @@ def test_the_effect_tells_ticked_marks_first(desk: Desk) -> None:
     typed = form.read({"width": "5-3/8"})
     assert typed.sizes is not None
     read_back, *lines = form.effect(typed.sizes)
-    assert read_back == 'tenon width, as cut: 5-3/8", 1/8" under.'
+    assert read_back == 'CHECK THE TAPE: tenon width, as cut: 5-3/8", 1/8" under.'
     assert lines[0] == "Already ticked among them: 1. Look at those marks again."
     assert lines[1] == (
         "South sill, mortise for SW post: finish line (ticked): "
@@ -104,7 +104,9 @@ def test_a_size_that_moves_nothing_says_so(desk: Desk) -> None:
     ("text", "read_back"),
     [
         ("7", 'North face to South face: 7", as drawn.'),
-        ("7-1/2", 'North face to South face: 7-1/2", 1/2" over.'),
+        ("7-1/64", 'North face to South face: 7-1/64" (on your tape 7"+), 1/64" over.'),
+        ("7-7/16", 'North face to South face: 7-7/16", 7/16" over.'),
+        ("7-1/2", 'CHECK THE TAPE: North face to South face: 7-1/2", 1/2" over.'),
         ("65/8", 'CHECK THE TAPE: North face to South face: 8-1/8", 1-1/8" over.'),
     ],
 )
@@ -114,3 +116,13 @@ def test_a_size_is_read_back_as_understood(desk: Desk, text: str, read_back: str
     typed = form.read({"first": text})
     assert typed.sizes is not None
     assert form.effect(typed.sizes)[0] == read_back
+
+
+def test_a_tenon_fatter_than_laid_out_is_questioned(desk: Desk) -> None:
+    """A quarter read for three quarters, or a cheek not yet pared: its mortise would grow."""
+    form = form_at(desk, "post-ne", "foot-tenon/as-cut")
+    typed = form.read({"thickness": "2-1/4"})
+    assert typed.sizes is not None
+    assert form.effect(typed.sizes)[0] == (
+        'CHECK THE TAPE: tenon thickness, as cut: 2-1/4", 1/2" over: pare it, or its mortise grows.'
+    )

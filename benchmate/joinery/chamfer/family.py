@@ -32,7 +32,7 @@ def _feature(cut: ChamferShape, frame: Frame) -> Feature:
         at=cut.near,
         place=cut.places,
         cuts=tuple(_cut(cut, arris) for arris in cut.arrises),
-        lines=(_gauge(cut), *(line for end in _ENDS for line in _stop(cut, end))),
+        lines=(*(line for end in _ENDS for line in _stop(cut, end)), _gauge(cut)),
         tasks=_tasks(cut),
         findings=tuple(finding for finding in found if finding),
     )

@@ -57,7 +57,7 @@ def shape(chamfer: Chamfer, frame: Frame, timber: str) -> ChamferShape:
         leg=chamfer.leg,
         near=_along(chamfer.near_stop, frame, stick),
         far=_along(chamfer.far_stop, frame, stick),
-        block=frame.project.shop.guide_block,
+        block=frame.project.practice.guide_block,
     )
 
 

@@ -4,7 +4,8 @@ from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
 from benchmate.joinery.post_tenon.flush import depths, only_outside, shouldered
 from benchmate.joinery.post_tenon.shape import TenonShape
 from benchmate.measure.length import Length
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.directions import LONG_FACES
+from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
 
 LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
@@ -38,9 +39,9 @@ def _knife(shape: TenonShape) -> Task:
         stage=Stage.KNIFE,
         title="Knife the shoulder, hatch the waste",
         faces=(*shouldered(shape), shape.end),
-        waste=f"Towards the {_end(shape)}, outside the cheek and relief lines.",
+        waste=f"Towards the {_end(shape)}, outside the tenon's own lines.",
         why="A knifed line stays crisp, and hatching on every face shows which side goes.",
-        caution=only_outside(shape, "Knife"),
+        caution=only_outside(shape),
     )
 
 
@@ -48,6 +49,7 @@ def _saw_shoulders(shape: TenonShape) -> tuple[Task, ...]:
     return tuple(
         Task(
             id=f"saw-{face.value.replace(' ', '-')}",
+            draws="shoulder",
             stage=Stage.CUT,
             title=f"Saw the shoulder, {shape.stick.pose.words(face)}",
             faces=(face,),
@@ -69,7 +71,9 @@ def _saw_cheeks(shape: TenonShape) -> Task:
         title="Cut the cheeks",
         faces=(shape.end, edge, edge.opposite),
         readings=(
-            Reading(value=shape.thickness, hook="near cheek", way="to the far cheek, to be left"),
+            Reading(
+                value=shape.thickness, hook=_near_cheek(shape), way="to the far cheek, left on"
+            ),
         ),
         waste="Outside the cheek lines.",
         why=LEAVE_THE_LINE,
@@ -78,7 +82,7 @@ def _saw_cheeks(shape: TenonShape) -> Task:
 
 
 def _saw_edges(shape: TenonShape) -> Task:
-    cheek, edge = reference_for(shape.cheeks), shape.stick.pose.words(reference_for(shape.edges))
+    cheek = reference_for(shape.cheeks)
     return Task(
         id="saw-edges",
         stage=Stage.CUT,
@@ -87,8 +91,8 @@ def _saw_edges(shape: TenonShape) -> Task:
         readings=(
             Reading(
                 value=shape.width,
-                hook=f"narrow edge by the {edge}",
-                way="to the other narrow edge, to be left",
+                hook=_near_edge(shape),
+                way="to the other narrow edge, left on",
             ),
         ),
         waste="Outside the relief lines.",
@@ -103,7 +107,7 @@ def _pare(shape: TenonShape) -> Task:
         stage=Stage.PARE,
         title="Pare the tenon, check it flat",
         faces=(shape.end,),
-        readings=(Reading(value=shape.thickness, hook="near cheek", way="to the far cheek"),),
+        readings=(Reading(value=shape.thickness, hook=_near_cheek(shape), way="to the far cheek"),),
         waste="Only what stands proud of the lines.",
         why="Flat and square to the reference faces: a proud spot holds the joint off.",
         caution=CHISEL,
@@ -130,8 +134,8 @@ def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
         title="Measure the tenon as cut",
         faces=(shape.end,),
         readings=(
-            Reading(value=shape.real("thickness"), hook="near cheek", way="to the far cheek"),
-            Reading(value=shape.real("width"), hook="narrow edge", way="to the other narrow edge"),
+            Reading(value=shape.real("thickness"), hook=_near_cheek(shape), way="to the far cheek"),
+            Reading(value=shape.real("width"), hook=_near_edge(shape), way="to the other edge"),
             Reading(value=shape.real("length"), hook="shoulder", way=_to_its_end(allowance)),
         ),
         why=(
@@ -150,8 +154,16 @@ def _trim_end(shape: TenonShape, allowance: Length) -> Task:
         id="trim-end",
         stage=Stage.FINISH,
         title="Trim the tenon's end",
-        faces=(shape.end,),
-        readings=(Reading(value=allowance, hook=_end(shape), way="back to the tenon end line"),),
+        draws="tenon-end",
+        faces=(*LONG_FACES, shape.end),
+        readings=(
+            Reading(
+                value=shape.length,
+                hook=f"{_end(shape)} shoulder",
+                way=f"towards the {_end(shape)}, squared round the tenon",
+            ),
+        ),
+        beside=(Beside(allowance, "to come off"),),
         waste=f"Towards the {_end(shape)}, beyond the tenon end line.",
         why="Once the joint has been fitted the allowance is no longer needed.",
         caution=SAW,
@@ -160,3 +172,15 @@ def _trim_end(shape: TenonShape, allowance: Length) -> Task:
 
 def _end(shape: TenonShape) -> str:
     return shape.stick.pose.words(shape.end)
+
+
+def _near_cheek(shape: TenonShape) -> str:
+    """What the tenon's thickness is measured from: the face itself where the tenon is barefaced."""
+    face = shape.stick.pose.words(reference_for(shape.cheeks))
+    return f"near cheek, by the {face}" if shape.near else face
+
+
+def _near_edge(shape: TenonShape) -> str:
+    """What the tenon's width is measured from: the face itself where that edge is not cut back."""
+    face = shape.stick.pose.words(reference_for(shape.edges))
+    return f"narrow edge by the {face}" if shape.edge else face

@@ -68,7 +68,7 @@ def _received(joint: PostTenon, tenoned: TenonShape, frame: Frame) -> MortiseSha
         tenoned,
         met,
         frame.stick(joint.into),
-        frame.project.shop.bottom_clearance if clearance is None else clearance,
+        frame.project.practice.bottom_clearance if clearance is None else clearance,
     )
 
 

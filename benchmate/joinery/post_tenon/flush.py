@@ -29,14 +29,30 @@ def shouldered(shape: TenonShape) -> tuple[Face, ...]:
     return tuple(face for face in LONG_FACES if found[face] or _beside_tenon(found, face))
 
 
-def only_outside(shape: TenonShape, verb: str) -> str:
-    """The caution for faces the tenon is flush with, or nothing where there are none."""
-    found = depths(shape)
-    flush = [face for face in LONG_FACES if not found[face] and _beside_tenon(found, face)]
+def only_outside(shape: TenonShape) -> str:
+    """The caution at the knife for faces the tenon is flush with; nothing where there are none."""
     return " ".join(
-        f"{verb} the {shape.stick.pose.words(face)} only outside the {_lines(shape, face)} "
-        "lines: the tenon runs out to it there."
-        for face in flush
+        f"Knife the {face} only outside the {lines} lines: the tenon runs out to it there."
+        for face, lines in _flush(shape)
+    )
+
+
+def lightly(shape: TenonShape) -> str:
+    """The caution when the shoulder is struck, before there are lines to stay outside of."""
+    return " ".join(
+        f"Pencil the {face} lightly: it is knifed only outside the {lines} lines, as the tenon "
+        "runs out to it."
+        for face, lines in _flush(shape)
+    )
+
+
+def _flush(shape: TenonShape) -> tuple[tuple[str, str], ...]:
+    """Faces the tenon is flush with, with a shoulder beside it, and the lines to keep to."""
+    found = depths(shape)
+    return tuple(
+        (shape.stick.pose.words(face), _lines(shape, face))
+        for face in LONG_FACES
+        if not found[face] and _beside_tenon(found, face)
     )
 
 

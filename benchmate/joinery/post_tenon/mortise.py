@@ -183,7 +183,6 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         beside=(
             Beside(shape.clearance, "deeper than the tenon is long"),
             Beside(shape.left_below, f"left to the {other}"),
-            *_bottom_from_reference(shape),
         ),
         waste="Inside the four lines, down to this depth. Write it in the waste.",
         why=(
@@ -192,14 +191,6 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         ),
         caution="Measure after the chips are out.",
     )
-
-
-def _bottom_from_reference(shape: MortiseShape) -> tuple[Beside, ...]:
-    """Where the bottom lies from the reference face, for a mortise cut in from the other side."""
-    if shape.entry.is_reference:
-        return ()
-    reference = shape.stick.pose.words(reference_for(shape.into))
-    return (Beside(shape.bottom, f"from the {reference} to the bottom"),)
 
 
 def tasks(shape: MortiseShape) -> tuple[Task, ...]:

@@ -1,6 +1,6 @@
 """The tenon's own side: what comes off the post, and the lines that bound it."""
 
-from benchmate.joinery.post_tenon.flush import only_outside
+from benchmate.joinery.post_tenon.flush import lightly
 from benchmate.joinery.post_tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
@@ -60,9 +60,7 @@ def _shoulder(shape: TenonShape) -> Line:
             if reference
             else "The timber bears here: shoulder to shoulder is the length that counts."
         ),
-        caution=" ".join(
-            filter(None, ("" if reference else NOT_OVERALL, only_outside(shape, "Strike")))
-        ),
+        caution=" ".join(filter(None, ("" if reference else NOT_OVERALL, lightly(shape)))),
     )
 
 

@@ -67,7 +67,7 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
     """The side of a timber a step is done on, or any other side; `reading` is the one in use."""
     own = layout.feature(step.feature)
     shapes = _shapes(layout, own, face) if own else ()
-    deciding = tuple(shape for shape in shapes if step.line in shape.lines) if step.line else ()
+    deciding = tuple(shape for shape in shapes if step.draws in shape.lines) if step.draws else ()
     marks = _marks(shapes)
     line = _line(own, step)
     view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
@@ -85,8 +85,8 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
             if feature is not own
             for shape in _shapes(layout, feature, face)
         ),
-        lines=tuple(mark for mark in marks if mark.line != step.line),
-        current=tuple(mark for mark in marks if mark.line == step.line)
+        lines=tuple(mark for mark in marks if mark.line != step.draws),
+        current=tuple(mark for mark in marks if mark.line == step.draws)
         or _stated(line, view, step),
         line=line,
         reading=reading or next(iter(step.readings), None),
@@ -101,7 +101,7 @@ def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]
 
 def _line(feature: Feature | None, step: Step) -> Line | None:
     lines = feature.lines if feature else ()
-    return next((line for line in lines if line.id == step.line), None)
+    return next((line for line in lines if line.id == step.draws), None)
 
 
 def _corners(stick: Stick, view: FaceView, shapes: tuple[Outline, ...]) -> tuple[Point, Point]:
@@ -116,16 +116,14 @@ def _corners(stick: Stick, view: FaceView, shapes: tuple[Outline, ...]) -> tuple
 
 
 def _marks(shapes: Iterable[Outline]) -> tuple[Mark, ...]:
-    """The lines round some waste; pieces of one line on the same course are struck as one."""
-    found: dict[tuple[str, int | None, int | None], Mark] = {}
+    """The lines round some waste; pieces of one line that touch are struck as one."""
+    courses: dict[tuple[str, int | None, int | None], list[Mark]] = {}
     for shape in shapes:
         for start, end, line in shape.edges():
-            if line is None:
-                continue
-            mark = Mark(line, min(start, end), max(start, end), _inward(shape, start, end))
-            course = _course(mark)
-            found[course] = _joined(found[course], mark) if course in found else mark
-    return tuple(found.values())
+            if line is not None:
+                mark = Mark(line, min(start, end), max(start, end), _inward(shape, start, end))
+                courses.setdefault(_course(mark), []).append(mark)
+    return tuple(mark for pieces in courses.values() for mark in _joined(pieces))
 
 
 def _course(mark: Mark) -> tuple[str, int | None, int | None]:
@@ -133,8 +131,16 @@ def _course(mark: Mark) -> tuple[str, int | None, int | None]:
     return mark.line, a if a == c else None, b if b == d else None
 
 
-def _joined(one: Mark, other: Mark) -> Mark:
-    return Mark(one.line, min(one.start, other.start), max(one.end, other.end), one.waste)
+def _joined(pieces: list[Mark]) -> Iterable[Mark]:
+    """Pieces on one course, those that touch made one; a tenon left between keeps two apart."""
+    first, *others = sorted(pieces, key=lambda mark: mark.start)
+    for piece in others:
+        if piece.start <= first.end:
+            first = Mark(first.line, first.start, max(first.end, piece.end), first.waste)
+        else:
+            yield first
+            first = piece
+    yield first
 
 
 def _inward(shape: Outline, start: Point, end: Point) -> Point:

@@ -31,11 +31,11 @@ class DrawingPane(Widget):
 
     def __init__(self, *, id: str | None = None) -> None:  # noqa: A002 - Textual's own name
         super().__init__(id=id)
-        self._draw: Callable[[int, int], Drawing] | None = None
+        self._draw: Callable[[int, int], Drawing | None] | None = None
         self._drawing: Drawing | None = None
 
-    def show(self, draw: Callable[[int, int], Drawing] | None) -> None:
-        """Draw this: `draw` is given the width and the height in cells."""
+    def show(self, draw: Callable[[int, int], Drawing | None] | None) -> None:
+        """Draw this: `draw` is given the width and the height in cells, and may draw nothing."""
         self._draw = draw
         self._set()
 

@@ -88,6 +88,7 @@ class BenchScreen(Screen[None]):
     def on_mount(self) -> None:
         """Show the keys at once, before there is anything to read."""
         self._footer.show(*hints())
+        self.set_class(self._glyphs.upright.isascii(), "-ascii")
         self._steps.focus()
 
     def lay(self, desk: Desk) -> None:
@@ -128,6 +129,7 @@ class BenchScreen(Screen[None]):
         figure = desk.figure()
         headline = desk.headline()
         self._figure.show(figure, headline, warning=headline == "STOP")
+        self.set_class(not desk.step.faces, "-no-drawing")
         self._words.show(desk.words())
         self._face.show(desk.drawing)
         self._end.show(desk.end_drawing)
@@ -180,7 +182,7 @@ class BenchScreen(Screen[None]):
             from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415 - paid when opened
 
             title = desk.walk.timber.name
-            self.app.push_screen(ReaderScreen(title, desk.words(), self._glyphs))
+            self.app.push_screen(ReaderScreen(title, desk.words(whole=True), self._glyphs))
 
     def action_pane(self) -> None:
         """Go between the timbers and the steps."""

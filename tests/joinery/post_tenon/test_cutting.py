@@ -124,7 +124,7 @@ def test_the_kerf_stays_on_the_tenon_s_side_of_the_shoulder(end: str, words: str
         assert task.waste == f"Keep the kerf on the {words} side of the knifed line."
     assert case.tasks["knife"].waste.startswith(f"Towards the {words},")
     assert case.tasks["trim-end"].waste.startswith(f"Towards the {words},")
-    assert case.tasks["trim-end"].readings[0].hook == words
+    assert case.tasks["trim-end"].readings[0].hook == f"{words} shoulder"
 
 
 @pytest.mark.parametrize("end", ["foot", "head"])
@@ -224,8 +224,23 @@ def test_the_allowance_comes_off_last() -> None:
     """Trimming to the tenon's end waits until the joint has been fitted."""
     trim = Case(tenon(end_allowance="1/2")).tasks["trim-end"]
     assert trim.stage is Stage.FINISH
-    assert trim.readings[0].value == length("1/2")
+    assert trim.draws == "tenon-end"
+    assert trim.readings[0].value == length("5"), "its line is sawn away, so from the shoulder"
+    assert [beside.value for beside in trim.beside] == [length("1/2")]
     assert "trim-end" not in Case(tenon()).tasks
+
+
+def test_a_barefaced_side_is_measured_from_its_own_face() -> None:
+    """Where nothing comes off there is no near cheek and no narrow edge, only the face."""
+    bare, shouldered_all_round = Case(tenon(set_back="0")), Case(tenon(all_round="1/2"))
+    assert [reading.hook for reading in bare.tasks["as-cut"].readings[:2]] == [
+        "South face",
+        "West face",
+    ]
+    assert [reading.hook for reading in shouldered_all_round.tasks["as-cut"].readings[:2]] == [
+        "near cheek, by the South face",
+        "narrow edge by the West face",
+    ]
 
 
 def test_the_framer_is_asked_for_the_section_and_the_sizes_as_cut() -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from benchmate.joinery.post_tenon.flush import depths, only_outside, shouldered
+from benchmate.joinery.post_tenon.flush import depths, lightly, only_outside, shouldered
 from benchmate.layout.outlines import struck
 from benchmate.model.directions import LONG_FACES
 from tests.builders import lengths, tenon
@@ -45,7 +45,7 @@ def test_faces_with_a_shoulder_are_those_it_is_struck_on() -> None:
 def test_the_caution_names_each_face_that_is_cut_in_part_and_no_other() -> None:
     """A face cut all across needs no warning, nor one on which nothing is cut."""
     for case in SOUND:
-        said = only_outside(case.shape, "Knife")
+        said = only_outside(case.shape)
         pose = case.frame.stick("post").pose
         named = {face for face in LONG_FACES if f"the {pose.words(face)} only" in said}
         assert named == {face for face in LONG_FACES if case.is_flush(face)}, case
@@ -138,13 +138,13 @@ def test_the_faces_of_a_tenon(
     assert tuple(found) == LONG_FACES
     assert tuple(found.values()) == lengths(*deep)
     assert shouldered(case.shape) == faces
-    assert only_outside(case.shape, "Knife") == caution
+    assert only_outside(case.shape) == caution
 
 
 def test_the_caution_says_what_is_done() -> None:
-    """Striking is not knifing: the verb is the step's own."""
-    told = only_outside(Case(tenon(relief_far="1")).shape, "Strike")
-    assert told.startswith("Strike the West face only outside the cheek lines")
+    """Striking is not knifing: there are no cheek lines yet to stay outside of."""
+    told = lightly(Case(tenon(relief_far="1")).shape)
+    assert told.startswith("Pencil the West face lightly: it is knifed only outside the cheek")
 
 
 def test_a_cheek_in_the_air_has_a_depth_below_zero() -> None:

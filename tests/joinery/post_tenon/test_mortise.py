@@ -43,7 +43,7 @@ def _mortise(built: Frame, work: str) -> MortiseShape:
     assert met is not None
     assert joint.into is not None
     own = joint.bottom_clearance
-    clearance = built.project.shop.bottom_clearance if own is None else own
+    clearance = built.project.practice.bottom_clearance if own is None else own
     receiver = built.stick(joint.into)
     return mortise_shape(joint.mortise, shape(joint, built), met, receiver, clearance)
 

@@ -139,7 +139,8 @@ def test_the_shoulder_s_caution_names_the_flush_face(end: str, lead: str) -> Non
     """Struck right across, it would be knifed and sawn right across as well."""
     feature = _tenon(tenon(end=end, relief_far="1"))
     assert line(feature.lines, "shoulder").caution == (
-        f"{lead}Strike the West face only outside the cheek lines: the tenon runs out to it there."
+        f"{lead}Pencil the West face lightly: it is knifed only outside the cheek lines, as the "
+        "tenon runs out to it."
     )
 
 
