@@ -54,7 +54,7 @@ def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
         Reading(
             value=stick.finish - line.at,
             hook=f"overall line to the {lower_first(feature.title)}, {lower_first(line.title)}",
-            way=f"towards the {start}",
+            way="",
             key=f"{feature.id}/{line.id}",
         )
         for feature, line in _marks_along(stick, features)

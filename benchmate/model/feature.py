@@ -56,6 +56,11 @@ class Reading:
     key: str = ""
 
     @property
+    def words(self) -> str:
+        """What to hook on and which way to go: `from the South face, in towards the North face`."""
+        return ", ".join(filter(None, (f"from the {self.hook}", self.way)))
+
+    @property
     def name(self) -> str:
         """What a tick remembers the figure by."""
         return self.key or self.hook

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from benchmate.layout.standing import Standing, State
 from benchmate.model.directions import Face
+from benchmate.model.stick import ENDS
 from benchmate.tui.drawing.choice import best_end, best_face, faces_to_show
 from benchmate.tui.drawing.end import draw_end
 from benchmate.tui.drawing.face import draw_face
@@ -131,7 +132,7 @@ class Desk:
         step = self.step
         if self.bench.broken:
             return Outcome(f"Not ticked: put right first {self.bench.broken}", failed=True)
-        if self._withheld(step):
+        if self.walk.withheld(step):
             return Outcome(
                 "Stop: this step cannot be ticked until its figures are put right.", True
             )
@@ -222,7 +223,7 @@ class Desk:
 
     def _figure_text(self, step: Step) -> str:
         readings = self.walk.readings(step, swapped=self.swapped)
-        fit = readings and not self._withheld(step)
+        fit = readings and not self.walk.withheld(step)
         return self.tape.text(readings[0].value) if fit else ""
 
     def header(self) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
@@ -236,24 +237,17 @@ class Desk:
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""
         readings = self.walk.readings(self.step, swapped=self.swapped)
-        if not readings or self._withheld(self.step):
+        if not readings or self.walk.withheld(self.step):
             return None
         return self.walk.tape.show(readings[0].value)
 
     def headline(self) -> str:
         """What stands in the figure's place where there is none."""
-        return "STOP" if self._withheld(self.step) else self.step.short
-
-    def _withheld(self, step: Step) -> str:
-        """Why a step's figures are not shown, or empty."""
-        if self.walk.trouble:
-            return self.walk.trouble
-        stop = self.walk.stop(step)
-        return f"{stop.message}. To mend it: {stop.remedy}." if stop else ""
+        return "STOP" if self.walk.withheld(self.step) else self.step.short
 
     def words(self, *, whole: bool = False) -> tuple[Saying, ...]:
         """The step in words, the most needed first; `whole` with its big figure among them."""
-        held = self._withheld(self.step)
+        held = self.walk.withheld(self.step)
         return sayings(self.walk, self.place, swapped=self.swapped, withheld=held, whole=whole)
 
     def faces(self) -> tuple[Face, ...]:
@@ -272,24 +266,28 @@ class Desk:
     def drawing(self, width: int, height: int) -> Drawing | None:
         """The side being looked at, with the current line and its figure; none on a stop."""
         face = self.face()
-        if face.is_end or self._withheld(self.step):
+        if face.is_end or self.walk.withheld(self.step):
             return self.end_drawing(width, height)
-        readings = self.walk.readings(self.step, swapped=self.swapped)
-        shown = readings[0] if readings else None
+        layout, step, glyphs = self.walk.layout, self.step, self.glyphs
+        readings = self.walk.readings(step, swapped=self.swapped)
+        # A task's figure, such as a depth of cut, is no distance on the face that is drawn.
+        on_face = step.line is not None or step.feature == ENDS
+        shown = readings[0] if readings and on_face else None
+        text = self.tape.text(shown.value) if shown else ""
         return draw_face(
-            self.walk.layout,
-            self.step,
+            layout,
+            step,
             face,
             width=width,
             height=height,
-            glyphs=self.glyphs,
+            glyphs=glyphs,
             reading=shown,
-            figure=self.tape.text(shown.value) if shown else "",
+            figure=text,
         )
 
     def end_drawing(self, width: int, height: int) -> Drawing | None:
         """The end nearer the step, seen from outside; none on a stop."""
-        if self._withheld(self.step):
+        if self.walk.withheld(self.step):
             return None
         layout, step = self.walk.layout, self.step
         end = best_end(layout, step)

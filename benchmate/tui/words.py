@@ -56,7 +56,7 @@ def _figures(walk: Walk, place: int, *, swapped: bool, whole: bool) -> Iterator[
     if listed:
         yield from _all_of(walk, step, readings)
     elif readings:
-        yield Saying(label="from", text=f"the {readings[0].hook}, {readings[0].way}", strong=True)
+        yield Saying(label="from", text=readings[0].words.removeprefix("from "), strong=True)
     if step.on:
         yield Saying(label="on", text=step.on)
     if step.waste:
@@ -78,7 +78,7 @@ def _all_of(walk: Walk, step: Step, readings: tuple[Reading, ...]) -> Iterator[S
 
 
 def _reading_text(walk: Walk, reading: Reading) -> str:
-    return f"{walk.tape.text(reading.value)} from the {reading.hook}, {reading.way}"
+    return f"{walk.tape.text(reading.value)} {reading.words}"
 
 
 def _measured(walk: Walk, step: Step) -> Iterator[Saying]:

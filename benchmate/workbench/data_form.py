@@ -46,7 +46,7 @@ def walk_data(walk: Walk) -> dict[str, Any]:
 
 def _step_data(walk: Walk, step: Step, standing: Standing) -> dict[str, Any]:
     tape = walk.tape
-    fit = not walk.trouble and walk.stop(step) is None
+    fit = not walk.withheld(step)
     return {
         "id": step.id,
         "title": step.title,

@@ -114,9 +114,9 @@ def _timber_entry(timber: Timber, walk: Walk) -> _Entry:
 
 def _step_entry(timber: Timber, walk: Walk, step: Step) -> _Entry:
     readings = walk.readings(step)
-    stop = walk.trouble or walk.stop(step)
+    stop = walk.withheld(step)
     value = readings[0].value if readings and not stop else None
-    how = f"from the {readings[0].hook}, {readings[0].way}" if value is not None else step.on
+    how = readings[0].words if value is not None else step.on
     hit = Hit(
         title=f"{timber.name}: {lower_first(step.title)}",
         detail="stop: this figure is not fit to cut to" if stop else how,

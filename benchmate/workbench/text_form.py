@@ -42,14 +42,14 @@ def marks_text(walk: Walk) -> str:
 
 def _step_lines(walk: Walk, step: Step, standing: Standing) -> Iterator[str]:
     yield f"  {_BOX[standing.state]} {step.title}"
-    stop = walk.stop(step)
-    if stop:
-        yield f"        ! stop: {stop.message}; {stop.remedy}"
+    withheld = walk.withheld(step)
+    if withheld:
+        yield f"        ! stop: {withheld}"
         return
     if standing.changed:
         yield f"        ! {standing.changed}: look again"
     for reading in walk.readings(step):
-        yield f"        {walk.tape.text(reading.value)} from the {reading.hook}, {reading.way}"
+        yield f"        {walk.tape.text(reading.value)} {reading.words}"
     for beside in step.beside:
         yield f"        {walk.tape.text(beside.value)} {beside.words}"
     labelled = (("on", step.on), ("waste", step.waste), ("why", step.why), ("!", step.caution))

@@ -80,6 +80,13 @@ class Walk:
             and finding.code != TICK_OUT_OF_DATE
         )
 
+    def withheld(self, step: Step) -> str:
+        """Why a step's figures are not to be shown, and what to do; empty where they may be."""
+        if self.trouble:
+            return self.trouble
+        stop = self.stop(step)
+        return f"{stop.message}. To mend it: {stop.remedy}." if stop else ""
+
     def stop(self, step: Step) -> Finding | None:
         """The finding that makes a step's figures unfit to cut to, if there is one."""
         stops = (found for found in self.findings if found.severity is Severity.STOP)

@@ -277,3 +277,15 @@ def test_nothing_is_ticked_from_old_figures(desk: Desk, demo: Path) -> None:
     assert outcome.failed
     assert outcome.words.startswith("Not ticked: put right first project.toml")
     assert desk.standing.tick is None
+
+
+def test_a_depth_of_cut_is_not_written_along_the_face(desk: Desk) -> None:
+    """The kerf lies on the shoulder line: its depth beside the pointer would read as a distance."""
+    desk.take_step(desk.walk.place("foot-tenon/saw-far-first"))
+    drawing = desk.drawing(60, 12)
+    assert drawing is not None
+    assert '3-11/16"' not in drawing.text
+    desk.take_step(desk.walk.place("end/saw"))
+    drawing = desk.drawing(60, 12)
+    assert drawing is not None
+    assert "8' 0\"" in drawing.text

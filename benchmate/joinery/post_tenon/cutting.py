@@ -119,7 +119,7 @@ def sizes(shape: TenonShape, allowance: Length) -> tuple[Size, ...]:
     return (
         Size("thickness", shape.thickness, "tenon thickness"),
         Size("width", shape.width, "tenon width"),
-        Size("length", shape.length, f"tenon length {_to_its_end(allowance)}"),
+        Size("length", shape.length, f"tenon length to its end{' line' if allowance else ''}"),
     )
 
 
