@@ -162,8 +162,10 @@ class Desk:
 
     def set_sizes(self, sizes: Sizes) -> Outcome:
         """Keep real sizes typed at the step, and say which other timbers they spoil marks on."""
+        before = elsewhere(self.bench, self.timber)
         outcome = self._kept(lambda: self.bench.set_sizes(self.timber, self.step.id, sizes))
-        return outcome if outcome.failed else Outcome(elsewhere(self.bench, self.timber))
+        after = elsewhere(self.bench, self.timber)
+        return outcome if outcome.failed or after == before else Outcome(after)
 
     def take_over(self) -> Outcome:
         """Become the one that keeps this project."""

@@ -289,3 +289,20 @@ def test_a_depth_of_cut_is_not_written_along_the_face(desk: Desk) -> None:
     drawing = desk.drawing(60, 12)
     assert drawing is not None
     assert "8' 0\"" in drawing.text
+
+
+def test_a_size_that_spoils_nothing_new_says_nothing(desk: Desk) -> None:
+    """Only what this size has spoilt is told, not what was to be looked at before."""
+    desk.go_to("post-ne", "foot-tenon/as-cut")
+    narrow = AsCut.model_validate({"width": "5-1/4"})
+    quiet = desk.set_sizes(Sizes(place="foot-tenon", measured=Measured(), as_cut=narrow))
+    assert quiet.words == ""
+    desk.go_to("post-sw", "foot-tenon/as-cut")
+    as_drawn = desk.set_sizes(Sizes(place="foot-tenon", measured=Measured(), as_cut=AsCut()))
+    assert as_drawn.words == ""
+    desk.go_to("sill-north", "ne-foot-mortise/start")
+    desk.tick()
+    desk.go_to("post-ne", "foot-tenon/as-cut")
+    moved = Measured.model_validate({"second": "7-1/4"})
+    loud = desk.set_sizes(Sizes(place="foot-tenon", measured=moved, as_cut=AsCut()))
+    assert loud.words == "To look at again: North sill 1."
