@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from benchmate.layout.step import Step
-    from benchmate.measure.printing import Shown, Tape
+    from benchmate.measure.printing import Shown
     from benchmate.tui.drawing.canvas import Drawing
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.lines import Part
@@ -197,11 +197,6 @@ class Desk:
             return Outcome(f"Not kept: {error}", failed=True)
         return DONE
 
-    @property
-    def tape(self) -> Tape:
-        """How lengths are shown."""
-        return self.bench.project.tape
-
     def index(self) -> Index:
         """Everything that can be looked up, as it stands."""
         return Index(self.bench)
@@ -226,7 +221,7 @@ class Desk:
     def _figure_text(self, step: Step) -> str:
         readings = self.walk.readings(step, swapped=self.swapped)
         fit = readings and not self.walk.withheld(step)
-        return self.tape.text(readings[0].value) if fit else ""
+        return self.walk.tape.text(readings[0].value) if fit else ""
 
     def header(self) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
         """The header's left and right parts."""
@@ -235,6 +230,11 @@ class Desk:
     def greeting(self) -> str:
         """What to tell when the project is laid on the desk."""
         return greeting(self.bench)
+
+    @property
+    def wordy(self) -> bool:
+        """Whether the step needs the drawing's room for its words: several figures, or no face."""
+        return bool(self.step.asks) or not self.step.faces
 
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""
@@ -275,7 +275,7 @@ class Desk:
         # A task's figure, such as a depth of cut, is no distance on the face that is drawn.
         on_face = step.line is not None or step.feature == ENDS
         shown = readings[0] if readings and on_face else None
-        text = self.tape.text(shown.value) if shown else ""
+        text = self.walk.tape.text(shown.value) if shown else ""
         return draw_face(
             layout,
             step,

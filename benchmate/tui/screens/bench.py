@@ -129,7 +129,7 @@ class BenchScreen(Screen[None]):
         figure = desk.figure()
         headline = desk.headline()
         self._figure.show(figure, headline, warning=headline == "STOP")
-        self.set_class(not desk.step.faces, "-no-drawing")
+        self.set_class(desk.wordy, "-no-drawing")
         self._words.show(desk.words())
         self._face.show(desk.drawing)
         self._end.show(desk.end_drawing)
@@ -263,7 +263,9 @@ class BenchScreen(Screen[None]):
         from benchmate.tui.screens.find import FindScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        self.app.push_screen(FindScreen(desk.index(), desk.tape, self._glyphs), self._found)
+        self.app.push_screen(
+            FindScreen(desk.index(), desk.bench.project.tape, self._glyphs), self._found
+        )
 
     def _found(self, hit: Hit | None) -> None:
         desk = self.desk
