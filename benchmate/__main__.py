@@ -7,17 +7,18 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from benchmate import __version__
+from benchmate.model.words import LAYOUT_ONLY, visible
 
 COMMANDS = ("marks", "find", "validate")
 
-EPILOG = """\
+EPILOG = f"""\
 Without a command, benchmate opens full screen on PROJECT: a project's folder, or a folder of
 projects. Without PROJECT it opens ./projects, or else its demo.
 
 Exit status: 0 fine, 1 something to look at (or nothing found), 2 bad input or usage,
 128 + n ended by signal n.
 
-Layout only: sizes, notches and pegs that carry load are for local code and a licensed engineer.
+{LAYOUT_ONLY}
 """
 
 
@@ -89,8 +90,6 @@ def _command(arguments: argparse.Namespace) -> int:
 
 def _print(text: str, code: int) -> int:
     """Print for a terminal or a pipe, with nothing in it that a terminal could act on."""
-    from benchmate.model.words import visible  # noqa: PLC0415 - paid for only here
-
     if hasattr(sys.stdout, "reconfigure"):
         sys.stdout.reconfigure(errors="backslashreplace")
     try:

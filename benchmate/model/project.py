@@ -111,6 +111,11 @@ class Timber(Record):
         return Pose(self.first_face, self.second_face, self.reference_end)
 
     @property
+    def what(self) -> str:
+        """Its kind, and its species where that is known: `post, white pine`."""
+        return f"{self.kind}, {self.species}" if self.species else self.kind
+
+    @property
     def upright(self) -> bool:
         """Whether the timber stands on end."""
         return self.reference_end in (Direction.UP, Direction.DOWN)

@@ -2,6 +2,12 @@
 
 import unicodedata
 
+LAYOUT_ONLY = (
+    "Layout only: sizes, notches and pegs that carry load are for local code and a licensed "
+    "engineer."
+)
+"""The caution every printed form carries."""
+
 LONGEST_NAME = 60
 """Characters in a name: one line of the narrowest pane, with room to spare."""
 

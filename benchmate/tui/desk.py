@@ -256,9 +256,7 @@ class Desk:
         """The sides to look at for the step: the best first, the nearer end grain last."""
         layout, step = self.walk.layout, self.step
         best = best_face(layout, step) or Face.FIRST
-        long_faces = tuple(face for face in faces_to_show(step) if not face.is_end)
-        found = (best, *long_faces, *faces_to_show(step), best_end(layout, step))
-        return tuple(dict.fromkeys(found))
+        return tuple(dict.fromkeys((best, *faces_to_show(step), best_end(layout, step))))
 
     def face(self) -> Face:
         """The side being looked at."""

@@ -103,8 +103,9 @@ def _measured(walk: Walk, step: Step) -> Iterator[Saying]:
 def _notes(walk: Walk) -> Iterator[Saying]:
     """What was written down about the timber, shown with the steps of the whole stick."""
     timber = walk.timber
-    kind = f"{timber.kind}, {timber.species}" if timber.species else timber.kind
-    yield Saying(label="what", text=f"{kind}, {section_text(walk.layout.stick.nominal, walk.tape)}")
+    yield Saying(
+        label="what", text=f"{timber.what}, {section_text(walk.layout.stick.nominal, walk.tape)}"
+    )
     if timber.note:
         yield Saying(label="note", text=timber.note)
 

@@ -5,6 +5,7 @@ on disk before the call that made it returns.
 """
 
 from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import NamedTuple
@@ -33,6 +34,17 @@ from benchmate.workbench.walk import Walk, walk_of
 
 class NotKeptError(Exception):
     """An action that could not be kept on disk; nothing was changed."""
+
+
+@contextmanager
+def _told_if_not_kept() -> Iterator[None]:
+    """Turn what the store raises into what a framer is told; the folder is known to him."""
+    try:
+        yield
+    except KeepError as error:
+        raise NotKeptError(f"{error.problem}; {error.remedy}") from error
+    except ProjectError as error:
+        raise NotKeptError(str(error)) from error
 
 
 class Done(NamedTuple):
@@ -141,14 +153,14 @@ class Bench:
     def try_sizes(self, timber: str, sizes: Sizes) -> Ripple:
         """What typing these sizes would move, on this timber and those it meets."""
         changed = with_sizes(sizes)(self.walk(timber).progress)
-        after = Frame(self.project, {**self.frame_sizes(timber), timber: real_of(changed)})
+        after = Frame(self.project, {**self._sizes_near(timber), timber: real_of(changed)})
         timbers = self.frame.neighbours(timber)
         ticked = frozenset(
             (each, t.step) for each in timbers for t in self.walk(each).progress.ticks
         )
         return ripple(self.frame, after, timbers, ticked)
 
-    def frame_sizes(self, timber: str) -> dict[str, Real]:
+    def _sizes_near(self, timber: str) -> dict[str, Real]:
         """The real sizes of a timber, of those it meets, and of those that they meet."""
         near = self.frame.neighbours(timber)
         wide = {other for each in near for other in self.frame.neighbours(each)}
@@ -206,15 +218,13 @@ class Bench:
             read.add("project.toml")
         for file in read:
             self._broken.pop(file, None)
-        for problem in changes.problems:
-            self._broken.setdefault(problem.file, problem.text().splitlines()[0])
+        for problem in reversed(changes.problems):
+            self._broken[problem.file] = problem.text().splitlines()[0]
 
     def take_over(self) -> None:
         """Become the one that keeps this project. Raises NotKeptError."""
-        try:
+        with _told_if_not_kept():
             self._keeper.take_over()
-        except KeepError as error:
-            raise NotKeptError(f"{error.problem}; {error.remedy}") from error
         self.look()
 
     def close(self) -> None:
@@ -254,15 +264,12 @@ class Bench:
         )
 
     def _keep(self, timber: str, change: Change, *, sizes: bool = False) -> None:
-        try:
+        with _told_if_not_kept():
             progress = self._keeper.keep(timber, change)
-        except KeepError as error:
-            raise NotKeptError(f"{error.problem}; {error.remedy}") from error
-        except ProjectError as error:
-            raise NotKeptError(str(error)) from error
         if sizes or real_of(progress) != real_of(self.walk(timber).progress):
+            for each in self.frame.neighbours(timber):
+                self._walks.pop(each, None)
             self.frame = self._new_frame()
-            self._walks.clear()
             return
         walk = self.walk(timber)
         self._walks[timber] = walk_of(walk.timber, walk.layout, progress, walk.tape, walk.trouble)

@@ -7,12 +7,12 @@ from enum import IntEnum
 from pathlib import Path
 from typing import Any
 
-from benchmate.model.words import visible
+from benchmate.model.words import LAYOUT_ONLY, visible
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.data_form import hit_data, walk_data
 from benchmate.workbench.find import Index
 from benchmate.workbench.opening import read_bench
-from benchmate.workbench.text_form import NOT_A_DESIGN, finding_text, hit_text, marks_text
+from benchmate.workbench.text_form import finding_text, hit_text, marks_text
 
 
 class Code(IntEnum):
@@ -47,7 +47,7 @@ def marks(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
             _json({"project": bench.project.name, "timbers": [walk_data(w) for w in walks]}), code
         )
     head = "\n".join(filter(None, (bench.project.name, bench.project.note)))
-    parts = [head, *(marks_text(walk) for walk in walks), NOT_A_DESIGN]
+    parts = [head, *(marks_text(walk) for walk in walks), LAYOUT_ONLY]
     return Output("\n\n".join(parts), code)
 
 

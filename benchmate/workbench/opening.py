@@ -1,5 +1,6 @@
 """Opening a project for work."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 from benchmate.store.keeper import Keeper
@@ -16,10 +17,7 @@ def open_bench(folder: Path) -> Bench:
 
     Raises CannotOpenError.
     """
-    try:
-        return Bench(Keeper.open(folder))
-    except (ProjectError, KeepError) as error:
-        raise CannotOpenError(str(error)) from error
+    return _bench(Keeper.open, folder)
 
 
 def read_bench(folder: Path) -> Bench:
@@ -27,7 +25,11 @@ def read_bench(folder: Path) -> Bench:
 
     Raises CannotOpenError.
     """
+    return _bench(Keeper.read, folder)
+
+
+def _bench(opened: Callable[[Path], Keeper], folder: Path) -> Bench:
     try:
-        return Bench(Keeper.read(folder))
+        return Bench(opened(folder))
     except (ProjectError, KeepError) as error:
         raise CannotOpenError(str(error)) from error

@@ -10,21 +10,14 @@ from benchmate.model.findings import Finding
 from benchmate.workbench.find import Hit
 from benchmate.workbench.walk import Walk
 
-NOT_A_DESIGN = (
-    "Layout only: sizes, notches and pegs that carry load are for local code and a licensed "
-    "engineer."
-)
-"""The caution every printed form carries."""
-
 _BOX = {State.OPEN: "[ ]", State.TICKED: "[x]", State.LOOK_AGAIN: "[!]"}
 
 
 def heading(walk: Walk) -> str:
     """One line on a timber: name, kind, section, lengths, progress."""
     stick, timber, tape = walk.layout.stick, walk.timber, walk.tape
-    kind = f"{timber.kind}, {timber.species}" if timber.species else timber.kind
     return (
-        f"{timber.name} ({timber.id}): {kind}, {section_text(stick.nominal, tape)}, "
+        f"{timber.name} ({timber.id}): {timber.what}, {section_text(stick.nominal, tape)}, "
         f"shoulder to shoulder {tape.text(stick.body)}, overall {tape.text(stick.overall)}, "
         f"{walk.done} of {len(walk.steps)} done"
     )

@@ -1,7 +1,7 @@
 """What to do at a tenon besides striking lines: one figure to one task, so none can be missed."""
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
-from benchmate.joinery.post_tenon.flush import depths, only_outside, shouldered
+from benchmate.joinery.post_tenon.flush import depths, loses_wood, only_outside, shouldered
 from benchmate.joinery.post_tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.model.directions import LONG_FACES
@@ -23,9 +23,9 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
         _knife(shape),
         *_saw_shoulders(shape),
     ]
-    if shape.near or shape.far != shape.real_cheeks:
+    if loses_wood(shape, shape.cheeks):
         found.append(_saw_cheeks(shape))
-    if shape.edge or shape.far_edge != shape.real_edges:
+    if loses_wood(shape, shape.edges):
         found.append(_saw_edges(shape))
     found += [_pare(shape), _as_cut(shape, allowance, received=received)]
     if allowance:

@@ -154,9 +154,6 @@ def outside_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
     )
 
 
-TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)
-
-
 def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
     """The shoulder bears on a far face that does not lie where it was drawn.
 
@@ -188,6 +185,7 @@ def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
     )
 
 
+TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)
 MORTISE_CHECKS = (
     through_far_face,
     off_the_end,

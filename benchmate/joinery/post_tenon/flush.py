@@ -8,6 +8,7 @@ root. Where nothing comes off at all there is no shoulder.
 from benchmate.joinery.post_tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.solids import Axis
 from benchmate.model.stick import axis_from, reference_for
 
 
@@ -21,6 +22,11 @@ def depths(shape: TenonShape) -> dict[Face, Length]:
         edge.opposite: shape.real_edges - shape.far_edge,
     }
     return {face: found[face] for face in LONG_FACES}
+
+
+def loses_wood(shape: TenonShape, axis: Axis) -> bool:
+    """Whether wood comes off either of the two faces an axis runs between."""
+    return any(depth for face, depth in depths(shape).items() if axis_from(face) is axis)
 
 
 def shouldered(shape: TenonShape) -> tuple[Face, ...]:

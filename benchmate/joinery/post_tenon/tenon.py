@@ -1,11 +1,11 @@
 """The tenon's own side: what comes off the post, and the lines that bound it."""
 
-from benchmate.joinery.post_tenon.flush import lightly
+from benchmate.joinery.post_tenon.flush import depths, lightly
 from benchmate.joinery.post_tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line
-from benchmate.model.solids import Axis, Cut, Plane, above, below
+from benchmate.model.solids import Axis, Cut, above, below
 from benchmate.model.stick import reference_for
 
 NOT_OVERALL = "Shoulder to shoulder, not overall: the tenon lies beyond."
@@ -15,16 +15,15 @@ def cuts(shape: TenonShape, allowance: Length) -> tuple[Cut, ...]:
     """The wood that comes off round the tenon, one cut to each side that loses any."""
     beyond = below if shape.end is Face.REFERENCE_END else above
     shoulder = beyond(Axis.ALONG, shape.shoulder, "shoulder")
-    sides: list[Plane] = []
-    if shape.near:
-        sides.append(below(shape.cheeks, shape.near, "near-cheek"))
-    if shape.far != shape.real_cheeks:
-        sides.append(above(shape.cheeks, shape.far, "far-cheek"))
-    if shape.edge:
-        sides.append(below(shape.edges, shape.edge, "reference-edge"))
-    if shape.far_edge != shape.real_edges:
-        sides.append(above(shape.edges, shape.far_edge, "far-edge"))
-    around = tuple(Cut((shoulder, side)) for side in sides)
+    cheek, edge = reference_for(shape.cheeks), reference_for(shape.edges)
+    sides = {
+        cheek: below(shape.cheeks, shape.near, "near-cheek"),
+        cheek.opposite: above(shape.cheeks, shape.far, "far-cheek"),
+        edge: below(shape.edges, shape.edge, "reference-edge"),
+        edge.opposite: above(shape.edges, shape.far_edge, "far-edge"),
+    }
+    losing = depths(shape)
+    around = tuple(Cut((shoulder, side)) for face, side in sides.items() if losing[face])
     if not allowance:
         return around
     end = beyond(Axis.ALONG, shape.along(shape.length), "tenon-end")
