@@ -100,8 +100,6 @@ class BenchScreen(Screen[None]):
         if greeting:
             self._say(greeting, warning=True)
 
-    # Showing
-
     def _show_all(self) -> None:
         desk = self.desk
         if desk is None:
@@ -110,6 +108,10 @@ class BenchScreen(Screen[None]):
         if desk.empty:
             self._show_header()
             self._figure.show(None, "No timbers yet: add a [[timber]] to project.toml.")
+            self._steps.show((), 0)
+            self._words.show(())
+            self._face.show(None)
+            self._end.show(None)
             return
         self._show_timber()
 
@@ -148,8 +150,6 @@ class BenchScreen(Screen[None]):
 
     def _hush(self) -> None:
         self.remove_class("-notice")
-
-    # Moving
 
     def _timber_moved(self, row: int) -> None:
         desk = self.desk
@@ -195,8 +195,6 @@ class BenchScreen(Screen[None]):
     def _show_steps(self) -> None:
         self.remove_class("-picking")
         self._steps.focus()
-
-    # Doing
 
     def action_tick(self) -> None:
         """Tick the step and go on to the next open one."""

@@ -300,3 +300,17 @@ async def test_the_mouse_takes_up_a_timber_and_opens_a_step(demo: Path) -> None:
         await pilot.double_click(offset=(10, 20))
         await pilot.pause()
         assert not isinstance(pilot.app.screen, BenchScreen)
+
+
+async def test_nothing_of_a_timber_taken_away_stays_on_the_screen(demo: Path) -> None:
+    """When an editor empties the project, no figure, word or drawing of the old one is left."""
+    async with opened(demo, (120, 40)) as (pilot, _):
+        screen = pilot.app.screen
+        assert isinstance(screen, BenchScreen)
+        (demo / "project.toml").write_text('format = 1\nname = "Bare"\n')
+        screen.look()
+        await pilot.pause()
+        text = screen_text(pilot.app)
+        assert "No timbers yet" in text
+        for left_over in ("Far cheek", "South face", "towards", "foot"):
+            assert left_over not in text.replace("progress/post-", "").split("Changed outside")[0]
