@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.chamfer.record import Chamfer
-from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.measure.reading import read_length
@@ -57,12 +57,12 @@ def sill(**words: object) -> Timber:
     )
 
 
-def tenon(**words: object) -> PostTenon:
+def tenon(**words: object) -> TenonJoint:
     """A 2" tenon 5" long, set back 2", on the foot of a post that stands alone."""
-    return PostTenon.model_validate(
+    return TenonJoint.model_validate(
         {
             "id": "post-foot",
-            "family": "post tenon",
+            "family": "tenon",
             "timber": "post",
             "end": "foot",
             "length": "5",

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from hypothesis import strategies as st
 
 from benchmate.frame.frame import Frame, Real
-from benchmate.joinery.post_tenon.family import features
-from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.tenon.family import features
+from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import NM_PER_SIXTYFOURTH, Length
 from benchmate.model.feature import Feature
 from benchmate.model.progress import AsCut, Measured
@@ -55,7 +55,7 @@ class Corner:
     receiver: Stance
     end: str
     frame: Frame
-    joint: PostTenon
+    joint: TenonJoint
 
     @property
     def sides(self) -> tuple[Feature, Feature]:

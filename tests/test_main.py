@@ -11,7 +11,7 @@ import pytest
 from benchmate import __version__
 from benchmate.__main__ import main
 
-DEMO = Path(__file__).parents[1] / "projects" / "orchard-tool-shed"
+DEMO = Path(__file__).parent / "projects" / "four-posts"
 
 
 def test_version_and_help_say_so_and_exit_0(capsys: pytest.CaptureFixture[str]) -> None:

@@ -73,6 +73,19 @@ class Frame:
                 found.extend(work.timbers().values())
         return tuple(dict.fromkeys(found))
 
+    def inputs(self, timber: str) -> tuple[object, ...]:
+        """Everything a timber's marks follow from: while it is equal, so are they."""
+        works = self.works_on(timber)
+        totals = (total for work in works for total in work.sums().values())
+        return (
+            self.timber(timber),
+            works,
+            tuple(map(self.value, totals)),
+            tuple(map(self.stick, self.neighbours(timber))),
+            self.project.practice,
+            self.project.tape,
+        )
+
     def _make_stick(self, timber: Timber) -> Stick:
         near = self._beyond(timber, timber.reference_end)
         far = self._beyond(timber, timber.reference_end.opposite)

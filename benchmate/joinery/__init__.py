@@ -3,12 +3,12 @@
 from benchmate.frame.family import Family
 from benchmate.joinery import end_cut
 from benchmate.joinery.chamfer import family as chamfer
-from benchmate.joinery.post_tenon import family as post_tenon
+from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
 FAMILIES: tuple[Family, ...] = (
     end_cut.FAMILY,
-    post_tenon.FAMILY,
+    tenon.FAMILY,
     chamfer.FAMILY,
 )
 

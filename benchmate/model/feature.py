@@ -127,11 +127,19 @@ class Size(NamedTuple):
     how: str
 
 
+class Awaits(NamedTuple):
+    """A step on another timber that comes first: a mortise is cut to the tenon that was made."""
+
+    timber: str
+    step: str
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Feature:
     """The work of one joint or chamfer on one timber.
 
     `at` orders features from the reference end; `place` names where its section is measured.
+    `awaits` is what its marks, all but measuring the stick, had better wait for.
     """
 
     id: str
@@ -144,3 +152,4 @@ class Feature:
     tasks: tuple[Task, ...] = ()
     sizes: tuple[Size, ...] = ()
     findings: tuple[Finding, ...] = ()
+    awaits: tuple[Awaits, ...] = ()

@@ -119,3 +119,11 @@ def test_a_stick_is_worked_out_once() -> None:
     built = corners()
     assert built.stick("sill") is built.stick("sill")
     assert built.timber("sill").id == "sill"
+
+
+def test_inputs_hold_while_marks_do() -> None:
+    """They change with a real size of the timber or of one it meets, and with nothing else."""
+    typed = {"post-sw": real(as_cut={"foot-tenon": {"width": "4"}})}
+    before, after = corners(), corners(typed)
+    changed = {t.id for t in before.project.timbers if before.inputs(t.id) != after.inputs(t.id)}
+    assert changed == {"post-sw", "sill", "plate"}

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 
 from benchmate.frame.meeting import Meeting, MeetingError, meet
-from benchmate.joinery.post_tenon.shape import meeting
+from benchmate.joinery.tenon.shape import meeting
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Face
 from benchmate.model.solids import Axis

@@ -4,7 +4,7 @@ import pytest
 from pydantic import ValidationError
 
 from benchmate.joinery.chamfer.record import Chamfer, Stop
-from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.model.progress import AsCut, Measured, Progress, Tick
 from benchmate.model.project import Project, Shop, Timber
 from benchmate.model.record import Record
@@ -14,7 +14,7 @@ RECORDS = (
     AsCut,
     Chamfer,
     Measured,
-    PostTenon,
+    TenonJoint,
     Progress,
     Project,
     Shop,

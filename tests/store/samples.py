@@ -38,7 +38,7 @@ length = "7' 11"
 JOINT = """
 [[joint]]
 id = "sw-foot"
-family = "post tenon"
+family = "tenon"
 timber = "post-sw"
 end = "foot"
 into = "south-sill"

@@ -11,7 +11,7 @@ from benchmate.tui.desk import Desk
 from benchmate.tui.glyphs import UNICODE
 from benchmate.workbench.bench import Bench
 
-DEMO = Path(__file__).parents[2] / "projects" / "orchard-tool-shed"
+DEMO = Path(__file__).parents[1] / "projects" / "four-posts"
 
 
 @pytest.fixture

@@ -10,13 +10,13 @@ import pytest
 from benchmate.store.keeper import Keeper
 from benchmate.workbench.bench import Bench
 
-DEMO = Path(__file__).parents[2] / "projects" / "orchard-tool-shed"
+DEMO = Path(__file__).parents[1] / "projects" / "four-posts"
 
 
 @pytest.fixture
 def demo(tmp_path: Path) -> Path:
     """A copy of the demo project, free to change."""
-    return Path(shutil.copytree(DEMO, tmp_path / "orchard-tool-shed"))
+    return Path(shutil.copytree(DEMO, tmp_path / "four-posts"))
 
 
 @pytest.fixture

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.chamfer.record import Chamfer
-from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.layout.step import Layout, Step, shown_readings
 from benchmate.layout.walk import lay_out
 from benchmate.model.progress import Measured
@@ -113,8 +113,8 @@ def _level(name: str, section: str, length: str) -> Timber:
     )
 
 
-def _tenons(corner: str) -> list[PostTenon]:
-    common = {"family": "post tenon", "timber": f"post-{corner}", "thickness": "2", "set_back": "2"}
+def _tenons(corner: str) -> list[TenonJoint]:
+    common = {"family": "tenon", "timber": f"post-{corner}", "thickness": "2", "set_back": "2"}
     foot = {
         "id": f"{corner}-foot",
         "end": "foot",
@@ -131,7 +131,7 @@ def _tenons(corner: str) -> list[PostTenon]:
         "length": "4",
         "all_round": "1/2",
     }
-    return [PostTenon.model_validate(common | own) for own in (foot, head)]
+    return [TenonJoint.model_validate(common | own) for own in (foot, head)]
 
 
 def _chamfer() -> Chamfer:

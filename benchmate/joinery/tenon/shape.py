@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting, meet
-from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.progress import AsCut
@@ -63,12 +63,12 @@ class TenonShape:
         return self.shoulder + beyond
 
 
-def feature_id(joint: PostTenon) -> str:
+def feature_id(joint: TenonJoint) -> str:
     """The id of the tenon on its own timber: `foot-tenon`."""
     return f"{end_place(joint.end)}-tenon"
 
 
-def meeting(joint: PostTenon, frame: Frame) -> Meeting | None:
+def meeting(joint: TenonJoint, frame: Frame) -> Meeting | None:
     """How the post meets its receiving timber; None for a post that stands alone."""
     if joint.into is None or joint.at is None:
         return None
@@ -82,7 +82,7 @@ def meeting(joint: PostTenon, frame: Frame) -> Meeting | None:
     )
 
 
-def shape(joint: PostTenon, frame: Frame) -> TenonShape:
+def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
     """The tenon on its real stick.
 
     Lines struck from a reference face hold whatever the stick measures; only what lies beyond the

@@ -1,4 +1,4 @@
-"""The stored parameters of a post tenon and its mortise."""
+"""The stored parameters of a tenon and its mortise."""
 
 from collections.abc import Mapping
 from typing import Literal, Self
@@ -15,7 +15,7 @@ NO_INSET = read_sum("0")
 """A post flush with the receiving timber's reference face."""
 
 
-class PostTenon(Work):
+class TenonJoint(Work):
     """A tenon on the foot or head of a post, and the mortise in the timber that receives it.
 
     Across the post the tenon starts `set_back` in from a reference face and is `thickness` thick.
@@ -31,7 +31,7 @@ class PostTenon(Work):
     own if not given.
     """
 
-    family: Literal["post tenon"]
+    family: Literal["tenon"]
     timber: Id
     end: EndDirection
     into: Id | None = None

@@ -1,15 +1,15 @@
 """Both sides of a joint come out of its one record (law 3)."""
 
 from benchmate.joinery import FAMILIES
-from benchmate.joinery.post_tenon.family import FAMILY, features
-from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.tenon.family import FAMILY, features
+from benchmate.joinery.tenon.record import TenonJoint
 from tests.builders import frame, length, real, sill, tenon, timber
 
 
 def test_the_catalogue_knows_the_family() -> None:
-    """A post tenon stands in the joint table, told apart by its name."""
+    """A tenon stands in the joint table, told apart by its name."""
     assert FAMILY in FAMILIES
-    assert (FAMILY.name, FAMILY.table, FAMILY.record) == ("post tenon", "joint", PostTenon)
+    assert (FAMILY.name, FAMILY.table, FAMILY.record) == ("tenon", "joint", TenonJoint)
 
 
 def test_a_joint_puts_a_tenon_on_one_timber_and_a_mortise_in_the_other() -> None:

@@ -1,7 +1,7 @@
 """The tenon's own side: what comes off the post, and the lines that bound it."""
 
-from benchmate.joinery.post_tenon.flush import depths, lightly
-from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.joinery.tenon.flush import depths, lightly
+from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line

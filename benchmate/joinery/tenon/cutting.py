@@ -1,12 +1,15 @@
 """What to do at a tenon besides striking lines: one figure to one task, so none can be missed."""
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
-from benchmate.joinery.post_tenon.flush import depths, loses_wood, only_outside, shouldered
-from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.joinery.tenon.flush import depths, loses_wood, only_outside, shouldered
+from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
+
+AS_CUT = "as-cut"
+"""The task after which a tenon's real sizes are known."""
 
 LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
 
@@ -129,7 +132,7 @@ def _to_its_end(allowance: Length) -> str:
 
 def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
     return Task(
-        id="as-cut",
+        id=AS_CUT,
         stage=Stage.AS_CUT,
         title="Measure the tenon as cut",
         faces=(shape.end,),

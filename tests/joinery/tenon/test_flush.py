@@ -2,11 +2,11 @@
 
 import pytest
 
-from benchmate.joinery.post_tenon.flush import depths, lightly, only_outside, shouldered
+from benchmate.joinery.tenon.flush import depths, lightly, only_outside, shouldered
 from benchmate.layout.outlines import struck
 from benchmate.model.directions import LONG_FACES
 from tests.builders import lengths, tenon
-from tests.joinery.post_tenon.tenons import SOUND, Case
+from tests.joinery.tenon.tenons import SOUND, Case
 
 SOUTH, WEST, NORTH, EAST = LONG_FACES
 """The check post's faces as they come up in rolling, its reference faces first."""

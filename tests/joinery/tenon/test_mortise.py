@@ -4,10 +4,10 @@ import pytest
 from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame
-from benchmate.joinery.post_tenon.family import features
-from benchmate.joinery.post_tenon.mortise import MortiseShape, mortise_shape
-from benchmate.joinery.post_tenon.record import PostTenon
-from benchmate.joinery.post_tenon.shape import meeting, shape
+from benchmate.joinery.tenon.family import features
+from benchmate.joinery.tenon.mortise import MortiseShape, mortise_shape
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.shape import meeting, shape
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature
@@ -38,7 +38,7 @@ def test_the_mortise_is_entered_from_the_side_the_post_stands_on(case: Corner) -
 
 def _mortise(built: Frame, work: str) -> MortiseShape:
     joint = next(found for found in built.project.works if found.id == work)
-    assert isinstance(joint, PostTenon)
+    assert isinstance(joint, TenonJoint)
     met = meeting(joint, built)
     assert met is not None
     assert joint.into is not None
@@ -50,7 +50,7 @@ def _mortise(built: Frame, work: str) -> MortiseShape:
 
 def _feature(built: Frame, work: str) -> Feature:
     joint = next(found for found in built.project.works if found.id == work)
-    assert isinstance(joint, PostTenon)
+    assert isinstance(joint, TenonJoint)
     return features(joint, built)[1]
 
 

@@ -1,9 +1,9 @@
-"""What the record of a post tenon accepts, and what it answers."""
+"""What the record of a tenon accepts, and what it answers."""
 
 import pytest
 from pydantic import ValidationError
 
-from benchmate.joinery.post_tenon.record import PostTenon
+from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
 from benchmate.model.work import Extension
@@ -31,7 +31,7 @@ def test_a_post_alone_needs_only_the_tenon() -> None:
         ({"end": "up"}, "end of a timber"),
         ({"end": 1}, "end of a timber"),
         ({"cheeks_from": "far"}, "first"),
-        ({"family": "brace tenon"}, "post tenon"),
+        ({"family": "brace tenon"}, "tenon"),
         ({"haunch": "1"}, "Extra inputs"),
         ({"length": 5}, "not text"),
     ],
@@ -94,4 +94,4 @@ def test_its_faults_beside_the_timbers_it_names() -> None:
 def test_a_record_says_itself_again() -> None:
     """What is written to the file reads back equal."""
     joint = tenon(into="sill", at="line 1 - 1/2", relief_reference="1-1/4", bottom_clearance="0")
-    assert PostTenon.model_validate(joint.model_dump()) == joint
+    assert TenonJoint.model_validate(joint.model_dump()) == joint

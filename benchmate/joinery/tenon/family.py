@@ -1,46 +1,46 @@
-"""The post tenon as the catalogue knows it: both sides of the joint from one record."""
+"""The tenon as the catalogue knows it: both sides of the joint from one record."""
 
 from dataclasses import replace
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.joinery.post_tenon import cutting, findings, mortise, tenon
-from benchmate.joinery.post_tenon.mortise import MortiseShape, mortise_shape
-from benchmate.joinery.post_tenon.record import PostTenon
-from benchmate.joinery.post_tenon.shape import TenonShape, meeting, shape
+from benchmate.joinery.tenon import cutting, findings, mortise, tenoned
+from benchmate.joinery.tenon.mortise import MortiseShape, mortise_shape
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.shape import TenonShape, meeting, shape
 from benchmate.measure.printing import Tape
-from benchmate.model.feature import Feature
+from benchmate.model.feature import Awaits, Feature
 from benchmate.model.findings import Finding, Severity
 
 
-def features(joint: PostTenon, frame: Frame) -> tuple[Feature, ...]:
+def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
     """The tenon, and the mortise if another timber receives it.
 
     What stops one side stops the other: neither can be cut to figures that cannot be.
     """
     tape = frame.project.tape
-    tenoned = shape(joint, frame)
-    received = _received(joint, tenoned, frame)
-    found = [check(tenoned, tape) for check in findings.TENON_CHECKS]
+    made = shape(joint, frame)
+    received = _received(joint, made, frame)
+    found = [check(made, tape) for check in findings.TENON_CHECKS]
     if received is not None:
         found += [check(received, tape) for check in findings.MORTISE_CHECKS]
     told = tuple(finding for finding in found if finding)
-    tenon_side = _tenon(joint, tenoned, told)
+    tenon_side = _tenon(joint, made, told)
     return (tenon_side,) if received is None else (tenon_side, _mortise(received, told, tape))
 
 
-def _tenon(joint: PostTenon, tenoned: TenonShape, told: tuple[Finding, ...]) -> Feature:
+def _tenon(joint: TenonJoint, made: TenonShape, told: tuple[Finding, ...]) -> Feature:
     return Feature(
-        id=tenoned.feature,
+        id=made.feature,
         timber=joint.timber,
-        title=f"{tenoned.stick.pose.words(tenoned.end).capitalize()} tenon",
-        at=tenoned.shoulder,
-        place=tenoned.places,
-        cuts=tenon.cuts(tenoned, joint.end_allowance),
-        lines=tenon.lines(tenoned, joint.end_allowance),
-        tasks=cutting.tasks(tenoned, joint.end_allowance, received=joint.into is not None),
-        sizes=cutting.sizes(tenoned, joint.end_allowance),
-        findings=_told_on(joint.timber, tenoned.feature, told),
+        title=f"{made.stick.pose.words(made.end).capitalize()} tenon",
+        at=made.shoulder,
+        place=made.places,
+        cuts=tenoned.cuts(made, joint.end_allowance),
+        lines=tenoned.lines(made, joint.end_allowance),
+        tasks=cutting.tasks(made, joint.end_allowance, received=joint.into is not None),
+        sizes=cutting.sizes(made, joint.end_allowance),
+        findings=_told_on(joint.timber, made.feature, told),
     )
 
 
@@ -54,18 +54,19 @@ def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> F
         cuts=mortise.cuts(received),
         lines=mortise.lines(received, tape),
         tasks=mortise.tasks(received),
+        awaits=(Awaits(received.tenon.stick.id, f"{received.tenon.feature}/{cutting.AS_CUT}"),),
         findings=_told_on(received.stick.id, received.feature, told),
     )
 
 
-def _received(joint: PostTenon, tenoned: TenonShape, frame: Frame) -> MortiseShape | None:
+def _received(joint: TenonJoint, made: TenonShape, frame: Frame) -> MortiseShape | None:
     met = meeting(joint, frame)
     if met is None or joint.into is None:
         return None
     clearance = joint.bottom_clearance
     return mortise_shape(
         joint.mortise,
-        tenoned,
+        made,
         met,
         frame.stick(joint.into),
         frame.project.practice.bottom_clearance if clearance is None else clearance,
@@ -81,4 +82,4 @@ def _told_on(timber: str, feature: str, told: tuple[Finding, ...]) -> tuple[Find
     )
 
 
-FAMILY = Family(name="post tenon", table="joint", record=PostTenon, features=features)
+FAMILY = Family(name="tenon", table="joint", record=TenonJoint, features=features)

@@ -1,10 +1,10 @@
-"""Every finding of a post tenon: just triggered, and just not (law 7: never clamp)."""
+"""Every finding of a tenon: just triggered, and just not (law 7: never clamp)."""
 
 import pytest
 
 from benchmate.frame.frame import Real
-from benchmate.joinery.post_tenon.family import features
-from benchmate.joinery.post_tenon.findings import MORTISE_CHECKS, TENON_CHECKS
+from benchmate.joinery.tenon.family import features
+from benchmate.joinery.tenon.findings import MORTISE_CHECKS, TENON_CHECKS
 from benchmate.measure.length import ZERO
 from benchmate.model.feature import Feature
 from benchmate.model.findings import Severity

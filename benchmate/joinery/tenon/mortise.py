@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
-from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face

@@ -5,7 +5,7 @@ the tenon runs out to, it is struck only beside the tenon: a cut across would se
 root. Where nothing comes off at all there is no shoulder.
 """
 
-from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import Length
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.solids import Axis

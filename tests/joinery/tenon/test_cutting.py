@@ -3,13 +3,13 @@
 import pytest
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW
-from benchmate.joinery.post_tenon.cutting import FROM_REFERENCE_SIDE, sizes, tasks
-from benchmate.joinery.post_tenon.family import features
+from benchmate.joinery.tenon.cutting import FROM_REFERENCE_SIDE, sizes, tasks
+from benchmate.joinery.tenon.family import features
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Stage, Task
 from tests.builders import frame, length, lengths, real, tenon, timber
-from tests.joinery.post_tenon.tenons import SOUND, Case
+from tests.joinery.tenon.tenons import SOUND, Case
 
 NARROW = (Face.SECOND, Face.FAR_SECOND)
 BROAD = (Face.FIRST, Face.FAR_FIRST)

@@ -1,7 +1,7 @@
-"""What can be wrong with a post tenon or its mortise, one function and one code each."""
+"""What can be wrong with a tenon or its mortise, one function and one code each."""
 
-from benchmate.joinery.post_tenon.mortise import MortiseShape
-from benchmate.joinery.post_tenon.shape import TenonShape
+from benchmate.joinery.tenon.mortise import MortiseShape
+from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Finding, Severity

@@ -5,9 +5,9 @@ from functools import cached_property
 from itertools import product, takewhile
 
 from benchmate.frame.frame import Frame
-from benchmate.joinery.post_tenon.family import features
-from benchmate.joinery.post_tenon.record import PostTenon
-from benchmate.joinery.post_tenon.shape import TenonShape, shape
+from benchmate.joinery.tenon.family import features
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.shape import TenonShape, shape
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature, Task
@@ -22,7 +22,7 @@ EIGHTH, QUARTER = length("1/8").nm, length("1/4").nm
 class Case:
     """A tenon on a 6 x 6 post, and the post's real sizes there if they are not as drawn."""
 
-    joint: PostTenon
+    joint: TenonJoint
     first: str = "6"
     second: str = "6"
 

@@ -5,8 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from benchmate.frame.frame import Frame, Real
-from benchmate.joinery.post_tenon.record import PostTenon
-from benchmate.joinery.post_tenon.shape import TenonShape, feature_id, meeting, shape
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.shape import TenonShape, feature_id, meeting, shape
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.progress import Measured
@@ -17,7 +17,7 @@ from tests.corner import measured
 
 def _shape(built: Frame, work: str = "post-foot") -> TenonShape:
     joint = next(found for found in built.project.works if found.id == work)
-    assert isinstance(joint, PostTenon)
+    assert isinstance(joint, TenonJoint)
     return shape(joint, built)
 
 

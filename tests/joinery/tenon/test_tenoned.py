@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from benchmate.joinery.post_tenon.family import features
-from benchmate.joinery.post_tenon.record import PostTenon
-from benchmate.joinery.post_tenon.tenon import NOT_OVERALL
+from benchmate.joinery.tenon.family import features
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.tenoned import NOT_OVERALL
 from benchmate.layout.outlines import outlines, struck
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Feature, Stage
@@ -19,7 +19,7 @@ NARROW = (Face.SECOND, Face.FAR_SECOND)
 BROAD = (Face.FIRST, Face.FAR_FIRST)
 
 
-def _tenon(joint: PostTenon, measured: Mapping[str, str] | None = None) -> Feature:
+def _tenon(joint: TenonJoint, measured: Mapping[str, str] | None = None) -> Feature:
     typed = real({"foot-tenon": measured or {}})
     return features(joint, frame(timber("post"), joint, real={"post": typed}))[0]
 

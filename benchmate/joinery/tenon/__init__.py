@@ -1,0 +1,1 @@
+"""The tenon: a tenon on a post's foot or head, and the mortise that receives it."""
