@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.chamfer.record import Chamfer
+from benchmate.joinery.joist.record import JoistPocket
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
@@ -158,3 +159,37 @@ def read(step: Step) -> tuple[Length, ...]:
 def codes(findings: tuple[Finding, ...]) -> tuple[str, ...]:
     """The codes of findings, in order."""
     return tuple(finding.code for finding in findings)
+
+
+def joist(**words: object) -> Timber:
+    """A 5-1/2 x 3-1/2 joist, top and west faces first, measured from its south end."""
+    return timber(
+        "joist",
+        **(
+            {
+                "kind": "joist",
+                "section": "5-1/2 x 3-1/2",
+                "first_face": "up",
+                "second_face": "west",
+                "reference_end": "south",
+                "length": "6' 4",
+            }
+            | words
+        ),
+    )
+
+
+def pocket(**words: object) -> JoistPocket:
+    """The joist's south end, 2" in the north face of the sill: its far face, top level with top."""
+    return JoistPocket.model_validate(
+        {
+            "id": "joist-south",
+            "family": "joist pocket",
+            "timber": "joist",
+            "end": "south",
+            "into": "sill",
+            "at": "4'",
+            "bearing": "2",
+        }
+        | words
+    )

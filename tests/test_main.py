@@ -29,6 +29,8 @@ def test_version_and_help_say_so_and_exit_0(capsys: pytest.CaptureFixture[str]) 
         (["marks", str(DEMO), "post-se"], 0, "Foot tenon: far cheek line"),
         (["find", str(DEMO), "se", "post", "relief"], 0, '1-1/2"'),
         (["find", str(DEMO), "zebra"], 1, "nothing holds all of"),
+        (["frame", str(DEMO)], 0, "foot bears in South sill"),
+        (["frame", str(DEMO), "--json"], 0, '"alike"'),
         (["validate", str(DEMO)], 1, "tick-out-of-date"),
     ],
 )
@@ -131,7 +133,7 @@ def test_without_a_terminal_the_screen_is_refused() -> None:
     assert run.returncode == 2
     assert (
         run.stderr
-        == "benchmate: benchmate needs a terminal; for scripts use marks, find or validate\n"
+        == "benchmate: benchmate needs a terminal; for scripts use marks, find, frame or validate\n"
     )
     assert run.stdout == ""
 

@@ -1,18 +1,24 @@
 """A project with its real sticks: what the joint families and the layout work from."""
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from typing import Any, TypeVar, cast
 
-from benchmate.frame.levels import Levels
+from benchmate.frame.levels import Levels, section_table
+from benchmate.frame.meeting import Meeting, crossing, meet
+from benchmate.frame.place import Place
+from benchmate.frame.site import Site
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
-from benchmate.model.stick import Stick
-from benchmate.model.work import Work
+from benchmate.model.stick import Stick, Wood
+from benchmate.model.work import Bearing, Work
+
+_Made = TypeVar("_Made")
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,14 +43,23 @@ class Frame:
 
     def __init__(self, project: Project, real: Mapping[str, Real]) -> None:
         self.project = project
-        self.levels = Levels({**project.lengths, **project.levels}, project.sections)
+        self.levels = Levels(project.names, section_table(project.sections, project.inner))
         self._real = real
         self._timbers = {timber.id: timber for timber in project.timbers}
+        self._woods: dict[str, Wood] = {}
         self._sticks: dict[str, Stick] = {}
+        self._made: dict[str, object] = {}
         self._works: defaultdict[str, list[Work]] = defaultdict(list)
         for work in project.works:
             for timber in dict.fromkeys(work.timbers().values()):
                 self._works[timber].append(work)
+        self._site = Site(
+            timber=self.timber,
+            wood=self.wood,
+            bearing=self.bearing,
+            beyond=self._beyond,
+            value=self.value,
+        )
 
     def timber(self, timber: str) -> Timber:
         """A timber's stored record. Raises KeyError for an unknown id."""
@@ -58,12 +73,53 @@ class Frame:
         """What a sum of names and lengths comes to. Raises LevelError."""
         return self.levels.value(total)
 
+    def wood(self, timber: str) -> Wood:
+        """A timber's section: drawn, inner and real. Raises KeyError for an unknown id."""
+        found = self._woods.get(timber)
+        if found is None:
+            found = self._woods[timber] = Wood(**self._section_of(self._timbers[timber]))
+        return found
+
     def stick(self, timber: str) -> Stick:
         """A timber with its real sizes. Raises KeyError for an unknown id."""
         found = self._sticks.get(timber)
         if found is None:
             found = self._sticks[timber] = self._make_stick(self._timbers[timber])
         return found
+
+    def place(self, timber: str) -> Place | None:
+        """Where a timber stands in the building; None for one without a place."""
+        return self.once(f"place of {timber}", lambda: self._site.place(timber))
+
+    def once(self, key: str, make: Callable[[], _Made]) -> _Made:
+        """What `make` gives, worked out when first asked for under a key, and kept."""
+        if key not in self._made:
+            self._made[key] = make()
+        return cast("_Made", self._made[key])
+
+    def bearing(self, timber: str, end: Direction) -> Bearing | None:
+        """What an end of a placed timber bears in, which settles its shoulder; None for nothing."""
+        found = (
+            bearing
+            for work in self.works_on(timber)
+            for bearing in work.bearings()
+            if bearing.timber == timber and bearing.end is end
+        )
+        return next(found, None) if self._timbers[timber].placed else None
+
+    def meeting(self, bearing: Bearing, *, at: Sum | None, inset: Sum) -> Meeting:
+        """How an end meets the side it bears in: by the places of both, or as typed.
+
+        Raises MeetingError as `meet` does.
+        """
+        stick, receiver = self.stick(bearing.timber), self.stick(bearing.into)
+        end = stick.pose.face(bearing.end)
+        here, there = self.place(bearing.timber), self.place(bearing.into)
+        if here is not None and there is not None:
+            across = crossing(stick, end, here, receiver, there)
+        else:
+            across = (ZERO if at is None else self.value(at), self.value(inset))
+        return meet(stick, end, receiver, at=across[0], inset=across[1])
 
     def neighbours(self, timber: str) -> tuple[str, ...]:
         """The timbers that share a joint with this one, itself first."""
@@ -75,33 +131,17 @@ class Frame:
 
     def inputs(self, timber: str) -> tuple[object, ...]:
         """Everything a timber's marks follow from: while it is equal, so are they."""
-        works = self.works_on(timber)
-        totals = (total for work in works for total in work.sums().values())
+        works, near = self.works_on(timber), self.neighbours(timber)
+        sums = [self.timber(timber).sums(), *(work.sums() for work in works)]
+        totals = (total for each in sums for total in each.values())
         return (
             self.timber(timber),
             works,
             tuple(map(self.value, totals)),
-            tuple(map(self.stick, self.neighbours(timber))),
+            tuple(map(self.stick, near)),
+            tuple(map(self.place, near)),
             self.project.practice,
             self.project.tape,
-        )
-
-    def _make_stick(self, timber: Timber) -> Stick:
-        near = self._beyond(timber, timber.reference_end)
-        far = self._beyond(timber, timber.reference_end.opposite)
-        length = self.value(timber.length)
-        real = self._real.get(timber.id, Real())
-        return Stick(
-            id=timber.id,
-            name=timber.name,
-            pose=timber.pose,
-            nominal=self.nominal(timber),
-            body=length - near - far if timber.length_is == "overall" else length,
-            near=near,
-            far=far,
-            trim=self.project.practice.trim,
-            measured=real.measured,
-            as_cut=real.as_cut,
         )
 
     def nominal(self, timber: Timber) -> Section:
@@ -110,10 +150,59 @@ class Frame:
             return timber.section
         return self.project.sections[timber.section]
 
-    def _beyond(self, timber: Timber, end: Direction) -> Length:
+    def square_ruled(self, timber: Timber) -> bool:
+        """Whether a timber's joints are reduced to a smaller perfect timber."""
+        return (timber.rule or self.project.rule) == "square"
+
+    def inner(self, timber: Timber) -> Section | None:
+        """The perfect timber inside, under square rule. Raises KeyError if none is given."""
+        if not self.square_ruled(timber):
+            return None
+        if timber.inner is not None:
+            return timber.inner
+        return self.project.inner[str(timber.section)]
+
+    def _section_of(self, timber: Timber) -> dict[str, Any]:
+        real = self._real.get(timber.id, Real())
+        return {
+            "id": timber.id,
+            "name": timber.name,
+            "pose": timber.pose,
+            "nominal": self.nominal(timber),
+            "inner": self.inner(timber),
+            "measured": real.measured,
+            "as_cut": real.as_cut,
+        }
+
+    def _make_stick(self, timber: Timber) -> Stick:
+        ends = (timber.reference_end, timber.reference_end.opposite)
+        near, far = (self._beyond(timber.id, end) for end in ends)
+        bearings = [self.bearing(timber.id, end) for end in ends]
+        near_housed, far_housed = (each.depth if each else ZERO for each in bearings)
+        return Stick(
+            **self._section_of(timber),
+            body=self._body(timber, near + far),
+            near=near,
+            far=far,
+            trim=self.project.practice.trim,
+            near_housed=near_housed,
+            far_housed=far_housed,
+            placed=timber.placed,
+            scribed=tuple(timber.pose.face(each.end) for each in bearings if each and each.scribed),
+        )
+
+    def _body(self, timber: Timber, beyond: Length) -> Length:
+        if timber.placed:
+            return self._site.body(timber.id)
+        if timber.length is None:
+            raise ValueError(f"{timber.name} has neither a place nor a length")
+        length = self.value(timber.length)
+        return length - beyond if timber.length_is == "overall" else length
+
+    def _beyond(self, timber: str, end: Direction) -> Length:
         beyond = ZERO
-        for work in self.works_on(timber.id):
+        for work in self.works_on(timber):
             for extension in work.extensions():
-                if extension.timber == timber.id and extension.end is end:
+                if extension.timber == timber and extension.end is end:
                     beyond = max(beyond, extension.length)
         return beyond

@@ -6,6 +6,7 @@ which way a mortise runs, and so the hand, follows from how the two timbers stan
 
 from dataclasses import dataclass
 
+from benchmate.frame.place import Place
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.solids import Axis
@@ -57,6 +58,27 @@ class Meeting:
         if self.same_side:
             return self.inset + near, self.inset + far
         return self.inset - far, self.inset - near
+
+
+def crossing(
+    stick: Stick, end: Face, here: Place, receiver: Stick, there: Place
+) -> tuple[Length, Length]:
+    """Where an end crosses its receiver, from the places of both: `at` and `inset` of `meet`.
+
+    The reference faces of a stick pass through its arris, so where its arris runs says where they
+    cross the receiver. Both sticks stand or lie. Raises MeetingError if they run the same way.
+    """
+    heading, grain = stick.pose.direction(end), receiver.pose.direction(Face.FAR_END)
+    if not heading.square_to(grain):
+        raise MeetingError(f"{stick.name} and {receiver.name} run the same way")
+    entry = receiver.pose.face(heading.opposite)
+    sideways = receiver.pose.direction(reference_for(across(axis_from(entry)))).opposite
+    apart = [b - a for a, b in zip(there.origin, here.origin, strict=True)]
+    at, inset = (
+        Length(sum(step * gap for step, gap in zip(way.value, apart, strict=True)))
+        for way in (grain, sideways)
+    )
+    return at, inset
 
 
 def meet(stick: Stick, end: Face, receiver: Stick, *, at: Length, inset: Length) -> Meeting:

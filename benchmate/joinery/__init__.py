@@ -3,12 +3,14 @@
 from benchmate.frame.family import Family
 from benchmate.joinery import end_cut
 from benchmate.joinery.chamfer import family as chamfer
+from benchmate.joinery.joist import family as joist
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
 FAMILIES: tuple[Family, ...] = (
     end_cut.FAMILY,
     tenon.FAMILY,
+    joist.FAMILY,
     chamfer.FAMILY,
 )
 

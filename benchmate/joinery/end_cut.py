@@ -88,12 +88,40 @@ def _overall(stick: Stick) -> Line:
                 value=stick.overall, hook=f"squared {start}", way=f"towards the {finish}, in all"
             ),
         ),
-        beside=(Beside(stick.body, "of it is body, shoulder to shoulder"), *beyond),
+        beside=(
+            Beside(stick.body, "of it is body, shoulder to shoulder"),
+            *beyond,
+            *_housed(stick),
+        ),
         waste=f"Towards the rough {finish}.",
         why=_OVERALL_WHY[len(beyond)],
-        caution="Check the tape's hook: a burnt inch here spoils the stick.",
+        caution=f"Check the tape's hook: a burnt inch here spoils the stick.{_scribed(stick)}",
         stage=Stage.END,
     )
+
+
+def _housed(stick: Stick) -> tuple[Beside, ...]:
+    """What of the body lies in housings, and what shows between them."""
+    inside = tuple(
+        Beside(size, f"of the body goes into the housing at the {stick.pose.words(end)}")
+        for size, end in (
+            (stick.near_housed, Face.REFERENCE_END),
+            (stick.far_housed, Face.FAR_END),
+        )
+        if size
+    )
+    if not inside:
+        return ()
+    clear = stick.body - stick.near_housed - stick.far_housed
+    what = "timbers" if stick.inner is None else "inner timbers"
+    return (*inside, Beside(clear, f"clear between the {what} it meets"))
+
+
+def _scribed(stick: Stick) -> str:
+    ends = " and the ".join(map(stick.pose.words, stick.scribed))
+    if not ends:
+        return ""
+    return f" The {ends} is scribed: leave it long, for this length is only about right."
 
 
 def _saw(stick: Stick) -> Task:
@@ -120,8 +148,8 @@ def _saw(stick: Stick) -> Task:
 def no_body(stick: Stick, tape: Tape) -> Finding | None:
     """The tenons take the whole overall length, so no body is left between the shoulders.
 
-    Usually an overall length typed for a shoulder to shoulder one. Remedy: check `length` and
-    `length_is`.
+    Usually an overall length typed for a shoulder to shoulder one, or a timber placed on the wrong
+    side of one it meets. Remedy: check `length` and `length_is`, or the places.
     """
     if stick.body > ZERO:
         return None
@@ -131,7 +159,11 @@ def no_body(stick: Stick, tape: Tape) -> Finding | None:
         timber=stick.id,
         feature=ENDS,
         message=f"The tenons leave a body of {tape.text(stick.body)} between the shoulders",
-        remedy="check length and length_is: overall includes the tenons",
+        remedy=(
+            "check where the timbers it meets stand, and which way its ends look"
+            if stick.placed
+            else "check length and length_is: overall includes the tenons"
+        ),
     )
 
 

@@ -12,8 +12,24 @@ from benchmate.model.words import lower_first
 
 
 def stick_tasks(stick: Stick, features: tuple[Feature, ...]) -> tuple[Task, ...]:
-    """Choosing, crown, back-check and label."""
-    return (_faces(stick), _crown(stick), _back_check(stick, features), _label(stick))
+    """Choosing, crown, back-check of all that waits for no other timber, and label."""
+    own = tuple(feature for feature in features if not feature.awaits)
+    return (_faces(stick), _crown(stick), _back_check(stick, own), _label(stick))
+
+
+def mated_back_check(stick: Stick, feature: Feature) -> Task | None:
+    """The back-check of marks that wait for another timber, on their own once they are struck."""
+    readings = _marks_back(stick, (feature,))
+    if not feature.awaits or not readings:
+        return None
+    end = stick.pose.words(Face.FAR_END)
+    return Task(
+        id="back-check",
+        stage=Stage.BACK_CHECK,
+        title=f"Back-check from the {end}",
+        readings=readings,
+        why=_READ_BACK,
+    )
 
 
 def _faces(stick: Stick) -> Task:
@@ -48,9 +64,31 @@ def _crown(stick: Stick) -> Task:
     )
 
 
+_READ_BACK = (
+    "Read every mark again from the other end: a slip along the way shows here. Best done by "
+    "somebody else, who takes it that mistakes are there."
+)
+
+
 def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
     end, start = stick.pose.words(Face.FAR_END), stick.pose.words(Face.REFERENCE_END)
-    marks = (
+    overall = Reading(
+        value=stick.overall,
+        hook=f"overall line at the {end}",
+        way=f"back to the squared {start}",
+    )
+    return Task(
+        id="back-check",
+        stage=Stage.BACK_CHECK,
+        title=f"Back-check from the {end}",
+        readings=(overall, *_marks_back(stick, features)),
+        why=_READ_BACK,
+    )
+
+
+def _marks_back(stick: Stick, features: tuple[Feature, ...]) -> tuple[Reading, ...]:
+    """Every mark along the stick as it reads from the far end."""
+    return tuple(
         Reading(
             value=stick.finish - line.at,
             hook=f"overall line to the {lower_first(feature.title)}, {lower_first(line.title)}",
@@ -58,23 +96,6 @@ def _back_check(stick: Stick, features: tuple[Feature, ...]) -> Task:
             key=f"{feature.id}/{line.id}",
         )
         for feature, line in _marks_along(stick, features)
-    )
-    return Task(
-        id="back-check",
-        stage=Stage.BACK_CHECK,
-        title=f"Back-check from the {end}",
-        readings=(
-            Reading(
-                value=stick.overall,
-                hook=f"overall line at the {end}",
-                way=f"back to the squared {start}",
-            ),
-            *marks,
-        ),
-        why=(
-            "Read every mark again from the other end: a slip along the way shows here. Best "
-            "done by somebody else, who takes it that mistakes are there."
-        ),
     )
 
 

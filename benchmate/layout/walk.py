@@ -2,28 +2,37 @@
 
 from benchmate.frame.frame import Frame
 from benchmate.joinery import family_of
-from benchmate.layout.common import stick_tasks
+from benchmate.layout.common import mated_back_check, stick_tasks
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck
 from benchmate.layout.step import Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Feature, Line, Reading, Task
+from benchmate.model.project import Timber
 from benchmate.model.solids import Axis
 from benchmate.model.stick import STICK, Stick, reference_for
 from benchmate.model.words import lower_first
+from benchmate.model.work import Work
 
 
 def features_on(frame: Frame, timber: str) -> tuple[Feature, ...]:
     """Everything cut on one timber, in order from its reference end."""
-    records = (frame.timber(timber), *frame.works_on(timber))
+    records: tuple[Timber | Work, ...] = (frame.timber(timber), *frame.works_on(timber))
     found = (
         feature
         for record in records
-        for feature in family_of(record).features(record, frame)
+        for feature in _features_of(record, frame)
         if feature.timber == timber
     )
     return tuple(sorted(found, key=lambda feature: feature.at))
+
+
+def _features_of(record: Timber | Work, frame: Frame) -> tuple[Feature, ...]:
+    """Both sides of a joint at once: whichever of its timbers is asked for first pays."""
+    family = family_of(record)
+    key = f"{family.table} {record.id}"
+    return frame.once(key, lambda: family.features(record, frame))
 
 
 def lay_out(frame: Frame, timber: str) -> Layout:
@@ -38,7 +47,9 @@ def lay_out(frame: Frame, timber: str) -> Layout:
             for line in feature.lines
             if is_mark(stick, feature, line)
         ]
-        steps += [_task_step(stick, feature.id, title, task) for task in feature.tasks]
+        check = mated_back_check(stick, feature)
+        tasks = (*feature.tasks, check) if check else feature.tasks
+        steps += [_task_step(stick, feature.id, title, task) for task in tasks]
     return Layout(
         stick=stick,
         features=features,
@@ -48,15 +59,19 @@ def lay_out(frame: Frame, timber: str) -> Layout:
 
 
 def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:
+    """The step that makes the reference shoulder: a line to strike, or a task if it is scribed."""
     if not stick.near:
         return None
     shoulders = (
-        f"{feature.id}/{line.id}"
-        for feature in features
-        for line in feature.lines
-        if line.id == SHOULDER and line.at == ZERO
+        f"{feature.id}/{SHOULDER}" for feature in features if _at_reference_shoulder(feature)
     )
     return next(shoulders, None)
+
+
+def _at_reference_shoulder(feature: Feature) -> bool:
+    struck = any(line.id == SHOULDER and line.at == ZERO for line in feature.lines)
+    scribed = feature.at == ZERO and any(task.id == SHOULDER for task in feature.tasks)
+    return struck or scribed
 
 
 def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ...]) -> Step:

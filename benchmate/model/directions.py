@@ -4,7 +4,7 @@ A timber is held by two adjacent reference faces and a reference end, each named
 building direction it looks towards. Its hand follows from the three: nothing else is typed.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 
 
@@ -95,12 +95,16 @@ def end_words(direction: Direction) -> str:
 class Pose:
     """How a timber stands: where its two reference faces and its reference end look.
 
-    Raises ValueError unless the three directions are square to one another.
+    A timber that rakes is described as it would lie if laid level, and `head` is then the end that
+    is raised; None for a timber that stands or lies. Raises ValueError unless the three directions
+    are square to one another.
     """
 
     first: Direction
     second: Direction
     reference_end: Direction
+    head: Direction | None = None
+    _looks: "dict[Face, Direction]" = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         pairs = (
@@ -113,16 +117,14 @@ class Pose:
                 "the first face, the second face and the reference end do not look in three "
                 "directions square to one another; turn one of them"
             )
+        reference = (Face.FIRST, Face.SECOND, Face.REFERENCE_END)
+        looks = dict(zip(reference, (self.first, self.second, self.reference_end), strict=True))
+        looks |= {face.opposite: direction.opposite for face, direction in looks.items()}
+        object.__setattr__(self, "_looks", looks)  # worked out once, as every mark asks for it
 
     def direction(self, face: Face) -> Direction:
         """Where a side of the timber looks."""
-        reference = {
-            Face.FIRST: self.first,
-            Face.SECOND: self.second,
-            Face.REFERENCE_END: self.reference_end,
-        }
-        found = reference.get(face)
-        return found if found is not None else reference[face.opposite].opposite
+        return self._looks[face]
 
     def face(self, direction: Direction) -> Face:
         """The side of the timber that looks in a building direction."""
@@ -131,7 +133,16 @@ class Pose:
     def words(self, face: Face) -> str:
         """What a framer calls a side of this timber."""
         direction = self.direction(face)
-        return end_words(direction) if face.is_end else face_words(direction)
+        if not face.is_end:
+            return face_words(direction)
+        if self.head is None:
+            return end_words(direction)
+        return end_words(Direction.UP if direction is self.head else Direction.DOWN)
+
+    @property
+    def right_handed(self) -> bool:
+        """Whether the second face is on the right as the first is seen with its end below."""
+        return self.first.cross(self.reference_end) is self.second
 
     def arris_words(self, one: Face, other: Face) -> str:
         """What a framer calls the arris between two long faces: `North-East`, `top-South`."""

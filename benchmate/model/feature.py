@@ -139,7 +139,8 @@ class Feature:
     """The work of one joint or chamfer on one timber.
 
     `at` orders features from the reference end; `place` names where its section is measured.
-    `awaits` is what its marks, all but measuring the stick, had better wait for.
+    `awaits` is what its marks, all but measuring the stick, had better wait for. A `scribed` one is
+    marked by hand from its mate, so it has neither cuts nor lines.
     """
 
     id: str
@@ -153,3 +154,4 @@ class Feature:
     sizes: tuple[Size, ...] = ()
     findings: tuple[Finding, ...] = ()
     awaits: tuple[Awaits, ...] = ()
+    scribed: bool = False

@@ -7,6 +7,7 @@ from pydantic import Field, SerializeAsAny, ValidationInfo, field_validator, mod
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.measure.reading import Unit
+from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction, Pose
 from benchmate.model.fields import (
     EndDirection,
@@ -19,6 +20,7 @@ from benchmate.model.fields import (
     SectionSize,
     Size,
 )
+from benchmate.model.place import Incline, Line
 from benchmate.model.record import Record
 from benchmate.model.work import Work
 
@@ -41,6 +43,7 @@ GRADUATIONS = {
 StyleWord = Literal["feet and inches", "inches", "mm"]
 GraduationWord = Literal["1/8", "1/16", "1/32", "1/64", "1 mm", "0.5 mm"]
 LengthMeaning = Literal["shoulder to shoulder", "overall"]
+RuleWord = Literal["mill", "square"]
 
 
 class Shop(Record):
@@ -82,9 +85,15 @@ class Timber(Record):
     """One timber of the frame.
 
     `section` is the depth in from the first reference face by the depth in from the second.
-    `length` is from shoulder to shoulder (or to the squared end where there is no tenon), or
-    overall, as `length_is` says. `shoulder_level` is the level of an upright timber's reference
+
+    A timber with a place stands where its reference arris runs: on the line `at`, or on the line
+    `incline` says. What an end meets gives its shoulder; an end that meets nothing comes where
+    `reference_end_at` or `far_end_at` says, or `length` after the other. A timber without a place
+    has a `length`: from shoulder to shoulder (or to the squared end where there is no tenon), or
+    overall, as `length_is` says. Its `shoulder_level` is the level of an upright timber's reference
     shoulder, needed only where a chamfer stop is taken from a level.
+
+    `rule` and `inner` stand in for the project's rule and its inner section of this class.
     """
 
     id: Id
@@ -95,9 +104,15 @@ class Timber(Record):
     first_face: FaceDirection
     second_face: FaceDirection
     reference_end: EndDirection
-    length: Position
+    at: Line | None = None
+    reference_end_at: Position | None = None
+    far_end_at: Position | None = None
+    incline: Incline | None = None
+    length: Position | None = None
     length_is: LengthMeaning = "shoulder to shoulder"
     shoulder_level: Position | None = None
+    rule: RuleWord | None = None
+    inner: SectionSize | None = None
     note: Note = ""
 
     @model_validator(mode="after")
@@ -108,7 +123,20 @@ class Timber(Record):
     @property
     def pose(self) -> Pose:
         """How the timber stands."""
-        return Pose(self.first_face, self.second_face, self.reference_end)
+        if self.incline is None:
+            return Pose(self.first_face, self.second_face, self.reference_end)
+        head = self.incline.heading
+        low = {Direction.DOWN: head.opposite, Direction.UP: head}.get(self.reference_end)
+        if low is None:
+            raise ValueError(
+                'rakes, so its reference end is no compass end; write "foot" or "head" for it'
+            )
+        if not (self.first_face.square_to(head) and self.second_face.square_to(head)):
+            raise ValueError(
+                f"has a reference face that looks along it, for it rises towards the {head.word}; "
+                "say where each would look if the timber lay level"
+            )
+        return Pose(self.first_face, self.second_face, low, head=head)
 
     @property
     def what(self) -> str:
@@ -118,12 +146,34 @@ class Timber(Record):
     @property
     def upright(self) -> bool:
         """Whether the timber stands on end."""
-        return self.reference_end in (Direction.UP, Direction.DOWN)
+        return self.incline is None and self.reference_end in (Direction.UP, Direction.DOWN)
+
+    @property
+    def placed(self) -> bool:
+        """Whether it is said where the timber stands in the building."""
+        return self.at is not None or self.incline is not None
+
+    def sums(self) -> dict[str, Sum]:
+        """The figures that may hold names, under the keys of the file."""
+        found = {
+            "reference_end_at": self.reference_end_at,
+            "far_end_at": self.far_end_at,
+            "length": self.length,
+            "shoulder_level": self.shoulder_level,
+        }
+        given = {name: total for name, total in found.items() if total is not None}
+        for name, place in (("at", self.at), ("incline", self.incline)):
+            if place is not None:
+                given |= {f"{name}.{key}": total for key, total in place.sums().items()}
+        return given
 
 
 class Project(Record):
     """A frame: what is stored in `project.toml`.
 
+    `rule` is how a stick that is not to size is taken: as it is (mill rule), or with joints reduced
+    to a smaller perfect timber that shares its reference arris (square rule). `inner` gives that
+    timber's section for each named section.
     `graduation` is the finest mark on the framer's tape; if not given, 1/16" or 1 mm.
     """
 
@@ -134,9 +184,12 @@ class Project(Record):
     units: StyleWord = "feet and inches"
     graduation: GraduationWord | None = None
     shop: Shop = Field(default_factory=Shop)
+    rule: RuleWord = "mill"
+    lines: dict[str, Position] = Field(default_factory=dict)
     lengths: dict[str, Position] = Field(default_factory=dict)
     levels: dict[str, Position] = Field(default_factory=dict)
     sections: dict[str, SectionSize] = Field(default_factory=dict)
+    inner: dict[str, SectionSize] = Field(default_factory=dict)
     timbers: tuple[Timber, ...] = Field(default=(), strict=False)
     works: tuple[SerializeAsAny[Work], ...] = Field(default=(), strict=False)
 
@@ -164,6 +217,11 @@ class Project(Record):
         given = (self.shop.trim, self.shop.guide_block, self.shop.bottom_clearance)
         pairs = zip(given, USUAL[self.bare], strict=True)
         return Practice(*(usual if own is None else own for own, usual in pairs))
+
+    @property
+    def names(self) -> dict[str, Sum]:
+        """What lines, levels and lengths are called, and the sums they stand for."""
+        return {**self.lines, **self.lengths, **self.levels}
 
     @property
     def bare(self) -> Unit:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
 from benchmate.model.directions import Direction, Face, Pose
 from benchmate.model.progress import AsCut, Measured
@@ -28,23 +28,88 @@ def end_place(direction: Direction) -> str:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Stick:
-    """A timber with its real sizes.
+class Wood:
+    """A timber's section, drawn and real, whatever its length.
 
-    `body` is from the reference shoulder to the far shoulder; `near` and `far` are the wood beyond
-    them (tenon and its end allowance), nothing where an end has no tenon.
+    `inner` is the section of the perfect timber inside it under square rule, sharing its reference
+    arris; None under mill rule.
     """
 
     id: str
     name: str
     pose: Pose
     nominal: Section
+    measured: Mapping[str, Measured]
+    as_cut: Mapping[str, AsCut]
+    inner: Section | None = None
+
+    def depth(self, axis: Axis, *places: str) -> Length:
+        """The real depth in from the first or second face at the first place measured.
+
+        Falls back to what was measured for the whole stick, then to the nominal section.
+        """
+        real = self.measured_depth(axis, *places)
+        return self.drawn(axis) if real is None else real
+
+    def measured_depth(self, axis: Axis, *places: str) -> Length | None:
+        """The depth measured at the first of some places, or for the whole stick, if any was."""
+        for place in (*places, ALL_ALONG):
+            found = self.measured.get(place)
+            if found is None:
+                continue
+            real = found.first if axis is Axis.FIRST else found.second
+            if real is not None:
+                return real
+        return None
+
+    def drawn(self, axis: Axis) -> Length:
+        """The depth in from the first or second face that the stick is drawn with."""
+        return self.nominal.first if axis is Axis.FIRST else self.nominal.second
+
+    def held(self, axis: Axis) -> Length:
+        """The depth that far lines are struck at, whatever the stick: inner, or as drawn."""
+        if self.inner is None:
+            return self.drawn(axis)
+        return self.inner.first if axis is Axis.FIRST else self.inner.second
+
+    def framed(self, axis: Axis, *places: str) -> Length:
+        """The depth that the frame counts on at a joint: inner, or as it really is there."""
+        return self.depth(axis, *places) if self.inner is None else self.held(axis)
+
+    def over(self, axis: Axis, *places: str) -> Length:
+        """What a joint takes off the far face to come to the framed depth: nothing or more.
+
+        Below nothing where the stick is smaller than its inner timber, which is a finding.
+        """
+        return self.depth(axis, *places) - self.framed(axis, *places)
+
+    def section(self, *places: str) -> Section:
+        """The real section at the first place measured, as `depth` finds each side of it."""
+        return Section(self.depth(Axis.FIRST, *places), self.depth(Axis.SECOND, *places))
+
+    def place_at(self, end: Face) -> str:
+        """The place name of one of the stick's ends: `foot`, `head`, `west-end`."""
+        return self.pose.words(end).replace(" ", "-")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stick(Wood):
+    """A timber with its real sizes.
+
+    `body` is from the reference shoulder to the far shoulder; `near` and `far` are the wood beyond
+    them (tenon and its end allowance), nothing where an end has no tenon. `near_housed` and
+    `far_housed` are how much of the body lies inside the timbers its ends bear in. `placed` says
+    that its shoulders follow from what it meets; at a `scribed` end they are marked by hand.
+    """
+
     body: Length
     near: Length
     far: Length
     trim: Length
-    measured: Mapping[str, Measured]
-    as_cut: Mapping[str, AsCut]
+    near_housed: Length = ZERO
+    far_housed: Length = ZERO
+    placed: bool = False
+    scribed: tuple[Face, ...] = ()
 
     @property
     def start(self) -> Length:
@@ -61,31 +126,13 @@ class Stick:
         """From end to end, tenons and their end allowances included."""
         return self.near + self.body + self.far
 
-    def depth(self, axis: Axis, *places: str) -> Length:
-        """The real depth in from the first or second face at the first place measured.
+    def shoulder(self, end: Face) -> Length:
+        """The reading of the shoulder at an end."""
+        return ZERO if end is Face.REFERENCE_END else self.body
 
-        Falls back to what was measured for the whole stick, then to the nominal section.
-        """
-        for place in (*places, ALL_ALONG):
-            found = self.measured.get(place)
-            if found is None:
-                continue
-            real = found.first if axis is Axis.FIRST else found.second
-            if real is not None:
-                return real
-        return self.drawn(axis)
-
-    def drawn(self, axis: Axis) -> Length:
-        """The depth in from the first or second face that the stick is drawn with."""
-        return self.nominal.first if axis is Axis.FIRST else self.nominal.second
-
-    def section(self, *places: str) -> Section:
-        """The real section at the first place measured, as `depth` finds each side of it."""
-        return Section(self.depth(Axis.FIRST, *places), self.depth(Axis.SECOND, *places))
-
-    def place_at(self, end: Face) -> str:
-        """The place name of one of the stick's ends."""
-        return end_place(self.pose.direction(end))
+    def back_from(self, end: Face, distance: Length) -> Length:
+        """The reading of a place on the body, so far back from the shoulder at an end."""
+        return distance if end is Face.REFERENCE_END else self.body - distance
 
 
 def axis_from(face: Face) -> Axis:

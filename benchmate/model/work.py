@@ -10,7 +10,7 @@ from benchmate.model.fields import Id
 from benchmate.model.record import Record
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping
+    from collections.abc import Iterator, Mapping
 
     from benchmate.model.project import Timber
 
@@ -21,6 +21,21 @@ class Extension(NamedTuple):
     timber: str
     end: Direction
     length: Length
+
+
+class Bearing(NamedTuple):
+    """Where the end of one timber bears in another: `depth` inside the face it enters.
+
+    `place` is where the receiving timber's section is measured for it. A `scribed` end is marked to
+    its mate by hand, so its shoulder is only about where it comes.
+    """
+
+    timber: str
+    end: Direction
+    into: str
+    depth: Length
+    place: str
+    scribed: bool = False
 
 
 class Fault(NamedTuple):
@@ -42,6 +57,38 @@ def end_fault(key: str, end: Direction, timber: "Timber") -> Fault | None:
         f"{timber.name} has no {end_words(end)}: its ends are its {words}",
         "name one of its ends",
     )
+
+
+def meeting_faults(
+    timber: "Timber", end: Direction, into: "Timber", typed: "Mapping[str, bool]"
+) -> "Iterator[Fault]":
+    """What keeps an end from entering another timber's side.
+
+    `typed` tells which keys that say where on the other it stands were given: they are needed for
+    timbers without places, `at` first, and say too much for timbers with them.
+    """
+    fault = end_fault("end", end, timber)
+    raking = next((each for each in (timber, into) if each.incline is not None), None)
+    if raking is not None:
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        yield Fault("into", problem, "take the joint out: it is for timbers square to one another")
+    elif fault:
+        yield fault
+    elif not into.reference_end.square_to(timber.reference_end):
+        problem = f"{timber.name} and {into.name} run the same way, so one cannot enter the other"
+        yield Fault("into", problem, "name a timber that crosses it")
+    elif timber.placed is not into.placed:
+        placed, other = (timber, into) if timber.placed else (into, timber)
+        problem = f"{placed.name} has a place in the frame, but {other.name} has none"
+        yield Fault("into", problem, f"give {other.name} its place too")
+    elif timber.placed:
+        for key in (key for key, given in typed.items() if given):
+            problem = f"says again what the places of {timber.name} and {into.name} settle"
+            yield Fault(key, problem, "take it out")
+    elif not typed["at"]:
+        problem = f"is missing: it says where {timber.name} crosses {into.name}"
+        remedy = f"write how far along from the reference shoulder of {into.name}"
+        yield Fault("at", problem, f"{remedy}, or give both their places")
 
 
 class Work(Record, ABC):
@@ -66,6 +113,10 @@ class Work(Record, ABC):
 
     def extensions(self) -> tuple[Extension, ...]:
         """The tenons it puts on the ends of timbers."""
+        return ()
+
+    def bearings(self) -> tuple[Bearing, ...]:
+        """The ends whose shoulders it settles, where its timbers have places."""
         return ()
 
     def faults(self, timbers: "Mapping[str, Timber]") -> tuple[Fault, ...]:  # noqa: ARG002 - each family's own

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Self
 
 from benchmate.model.progress import Progress
+from benchmate.model.project import Project
 from benchmate.store.files import (
     PROGRESS_FOLDER,
     PROJECT_FILE,
@@ -16,10 +17,11 @@ from benchmate.store.files import (
     stamp,
     trouble,
 )
+from benchmate.store.kept_project import KeptProject
 from benchmate.store.lock import Claim, Claimed
 from benchmate.store.problem import KeepError, Problem, ProjectError
 from benchmate.store.progress_file import progress_text
-from benchmate.store.reading import find_progress, parse_progress, parse_project
+from benchmate.store.reading import find_progress, parse_progress
 from benchmate.store.writing import make_folder, write_atomically
 
 TAKEN_OVER = "another benchmate has taken this project over, or its lock file was removed"
@@ -60,12 +62,16 @@ class Keeper:
 
     def __init__(self, folder: Path, found: Found) -> None:
         self.folder = folder
-        self.project = parse_project(found.data)
+        self._file = KeptProject(folder, found)
         self.read_only = ONLY_READ
-        self._seen: Stamp | None = found.stamp
         self._claim: Claim | None = None
         self._told: dict[str, tuple[Problem, ...]] = {}
         self._kept = {timber.id: self._unread(timber.id) for timber in self.project.timbers}
+
+    @property
+    def project(self) -> Project:
+        """The project as last read or written."""
+        return self._file.project
 
     @classmethod
     def read(cls, folder: Path) -> Self:
@@ -136,6 +142,29 @@ class Keeper:
             self._kept[timber] = _Kept(write_atomically(path, data), after)
         return after
 
+    def written(self) -> dict[str, dict[str, str]]:
+        """The texts of the project file as they are written, by table and key."""
+        return self._file.written()
+
+    def try_name(self, table: str, name: str, text: str) -> Project:
+        """The project as it would be with one value of its file reworded; nothing is written.
+
+        Raises ProjectError, KeepError as `set_name` does.
+        """
+        return self._file.try_name(table, name, text)
+
+    def set_name(self, table: str, name: str, text: str) -> str:
+        """Reword one value of the project file and give the text it had.
+
+        It is on disk before this returns. What others wrote meanwhile is read first, and every
+        other byte stays as it is. Raises KeepError if it cannot be written, or not be reworded,
+        and ProjectError, leaving the file, if that is broken or what it would become is.
+        """
+        self._may_write()
+        old = self._file.set_name(table, name, text)
+        self._told.pop(PROJECT_FILE, None)
+        return old
+
     def changed(self) -> Changes:
         """Look for what others changed, and read it again; what cannot be read stays as it was."""
         lost = self._lost()
@@ -202,13 +231,8 @@ class Keeper:
 
     def _look_at_project(self, problems: list[Problem]) -> bool:
         try:
-            now = stamp(self.folder, PROJECT_FILE)
-            if now == self._seen:
+            if not self._file.changed():
                 return False
-            self._seen = now
-            found = read_file(self.folder, PROJECT_FILE)
-            self._seen = found.stamp
-            self.project = parse_project(found.data)
         except (ProjectError, KeepError) as error:
             self._tell(_problems(error, PROJECT_FILE), problems)
             return False

@@ -1,10 +1,13 @@
 """What the entries of a project file say of one another: ids, references, faults."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
+from benchmate.frame import settling
+from benchmate.frame.levels import Levels
+from benchmate.frame.rake import rake
 from benchmate.model.project import Timber
-from benchmate.model.work import Work
+from benchmate.model.work import Fault, Work
 from benchmate.store.document import Document
 from benchmate.store.entries import entries
 from benchmate.store.project_names import check_sum, known_names
@@ -34,9 +37,30 @@ def check_timbers(document: Document, parts: Parts) -> None:
                 message,
                 document.nearest(timber.section, sections, none=remedy),
             )
-        check_sum(document, (*path, "length"), timber.length, known)
-        if timber.shoulder_level is not None:
-            check_sum(document, (*path, "shoulder_level"), timber.shoulder_level, known)
+        for key, total in timber.sums().items():
+            check_sum(document, (*path, *key_path(key)), total, known)
+
+
+def check_places(document: Document, parts: Parts) -> None:
+    """Note timbers whose place, ends or rule are said twice, or not enough to settle them."""
+    rule = parts.head.rule if parts.head is not None else "mill"
+    classes = tuple(document.table("inner"))
+    ends = {(b.timber, b.end) for _, work in parts.works for b in work.bearings()}
+    for path, timber in parts.timbers:
+        found = (
+            *settling.faults(timber, frozenset(end for each, end in ends if each == timber.id)),
+            *settling.rule_faults(timber, rule, classes),
+        )
+        _add(document, path, found)
+
+
+def check_rakes(document: Document, parts: Parts) -> None:
+    """Note raking timbers whose head does not lie where it is said to. All names must be sound."""
+    levels = Levels(*parts.names())
+    for path, timber in parts.timbers:
+        if timber.incline is not None and document.sound(path):
+            line = rake(timber.incline, levels.value)
+            _add(document, path, settling.plane_faults(timber, bool(line.aside), line.run))
 
 
 def check_works(document: Document, parts: Parts) -> None:
@@ -66,7 +90,11 @@ def key_path(key: str) -> Path:
 def _faults(document: Document, path: Path, work: Work, timbers: dict[str, Timber]) -> None:
     if not all(timber in timbers for timber in work.timbers().values()):
         return
-    for fault in work.faults(timbers):
+    _add(document, path, work.faults(timbers))
+
+
+def _add(document: Document, path: Path, faults: Iterable[Fault]) -> None:
+    for fault in faults:
         document.add((*path, *key_path(fault.key)), fault.problem, fault.remedy)
 
 

@@ -1,13 +1,13 @@
 """Names for lengths, levels and sections: each sayable, given once, and coming to something."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from benchmate.frame.levels import LevelError, section_names
 from benchmate.measure.length import Length
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum, is_name
 from benchmate.store.document import Document
-from benchmate.store.project_parts import NAME_TABLES, Parts
+from benchmate.store.project_parts import NAME_TABLES, SUM_TABLES, Parts
 from benchmate.store.toml_lines import Path
 
 DEEPEST = 40
@@ -22,9 +22,10 @@ def check_names(document: Document, parts: Parts) -> None:
     _sayable(document)
     _given_once(document)
     known = known_names(document)
-    for table, sums in (("lengths", parts.lengths), ("levels", parts.levels)):
+    for table, sums in parts.sums.items():
         for name, total in sums.items():
             check_sum(document, (table, name), total, known)
+    _inner_sections(document)
     _Chains(document, parts).check()
 
 
@@ -42,7 +43,7 @@ def check_sum(document: Document, path: Path, total: Sum, known: Mapping[str, Pa
     """Note the names in a sum that are not known."""
     for name in dict.fromkeys(total.names()):
         if name not in known:
-            message = f'there is no length, level or section size called "{name}"'
+            message = f'there is no line, length, level or section size called "{name}"'
             remedy = document.nearest(name, known, none="give it under [lengths]")
             document.add(path, message, remedy)
 
@@ -51,9 +52,22 @@ def _names(document: Document) -> Iterator[tuple[Path, str]]:
     """Every name a sum may use, with the path of the entry that gives it."""
     for table in NAME_TABLES:
         for entry in document.table(table):
-            names = section_names({entry: _ANY}) if table == "sections" else (entry,)
-            for name in names:
+            for name in _names_given(table, entry):
                 yield (table, entry), name
+
+
+def _names_given(table: str, entry: str) -> Iterable[str]:
+    if table in SUM_TABLES:
+        return (entry,)
+    return section_names({entry if table == "sections" else f"{entry} inner": _ANY})
+
+
+def _inner_sections(document: Document) -> None:
+    sections = document.table("sections")
+    for name in document.table("inner"):
+        if name not in sections:
+            remedy = document.nearest(name, sections, none="give it under [sections] first")
+            document.add(("inner", name), f'there is no section called "{name}"', remedy)
 
 
 def _sayable(document: Document) -> None:
@@ -78,7 +92,7 @@ class _Chains:
 
     def __init__(self, document: Document, parts: Parts) -> None:
         self.document = document
-        self.sums = {**parts.lengths, **parts.levels}
+        self.sums = {name: total for sums in parts.sums.values() for name, total in sums.items()}
         self.depths: dict[str, int] = {}
 
     def check(self) -> None:
@@ -108,5 +122,5 @@ class _Chains:
         self.add(name, f"leads through more than {DEEPEST} names", "give a figure on the way")
 
     def add(self, name: str, message: str, remedy: str) -> None:
-        table = "levels" if name in self.document.table("levels") else "lengths"
+        table = next(table for table in SUM_TABLES if name in self.document.table(table))
         self.document.add((table, name), message, remedy)

@@ -5,6 +5,7 @@ from typing import Any, cast
 
 from pydantic import TypeAdapter
 
+from benchmate.frame.levels import section_table
 from benchmate.measure.reading import Unit
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
@@ -18,8 +19,14 @@ from benchmate.store.tables import TIMBER_TABLE, WORK_TABLES, families_in
 from benchmate.store.toml_lines import Path
 from benchmate.store.wording import UNKNOWN_KEY
 
-NAME_TABLES = ("lengths", "levels", "sections")
-"""The tables of names for lengths and sections."""
+SUM_TABLES = ("lines", "lengths", "levels")
+"""The tables of names for sums of lengths."""
+
+SECTION_TABLES = ("sections", "inner")
+"""The tables of names for sections: as drawn, and inside by square rule."""
+
+NAME_TABLES = (*SUM_TABLES, *SECTION_TABLES)
+"""The tables of names."""
 
 _HEAD = tuple(key for key in Project.model_fields if key not in (*NAME_TABLES, "timbers", "works"))
 _TABLES = (*NAME_TABLES, TIMBER_TABLE, *WORK_TABLES)
@@ -29,14 +36,21 @@ _SECTION: TypeAdapter[Section] = TypeAdapter(SectionSize)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Parts:
-    """The sound parts of a project file; `head` is the project without them, if that is sound."""
+    """The sound parts of a project file, names by table.
+
+    `head` is the project without them, if that is sound.
+    """
 
     head: Project | None
-    lengths: dict[str, Sum]
-    levels: dict[str, Sum]
-    sections: dict[str, Section]
+    sums: dict[str, dict[str, Sum]]
+    sections: dict[str, dict[str, Section]]
     timbers: tuple[tuple[Path, Timber], ...]
     works: tuple[tuple[Path, Work], ...]
+
+    def names(self) -> tuple[dict[str, Sum], dict[str, Section]]:
+        """What sums and sections are called, as `Levels` takes them."""
+        sums = {name: total for table in self.sums.values() for name, total in table.items()}
+        return sums, section_table(self.sections["sections"], self.sections["inner"])
 
     def project(self) -> Project | None:
         """The project they make, if its head is sound."""
@@ -44,9 +58,8 @@ class Parts:
             return None
         return self.head.model_copy(
             update={
-                "lengths": self.lengths,
-                "levels": self.levels,
-                "sections": self.sections,
+                **self.sums,
+                **self.sections,
                 "timbers": tuple(timber for _, timber in self.timbers),
                 "works": tuple(work for _, work in self.works),
             }
@@ -60,9 +73,8 @@ def read_parts(document: Document) -> Parts:
     _unknown_keys(document)
     return Parts(
         head=_head(document, bare),
-        lengths=read_values(document, "lengths", _POSITION, bare),
-        levels=read_values(document, "levels", _POSITION, bare),
-        sections=read_values(document, "sections", _SECTION, bare),
+        sums={table: read_values(document, table, _POSITION, bare) for table in SUM_TABLES},
+        sections={table: read_values(document, table, _SECTION, bare) for table in SECTION_TABLES},
         timbers=_timbers(document, bare),
         works=_works(document, bare),
     )

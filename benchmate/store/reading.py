@@ -18,7 +18,13 @@ from benchmate.store.files import (
     stamp,
     trouble,
 )
-from benchmate.store.project_checks import check_ids, check_timbers, check_works
+from benchmate.store.project_checks import (
+    check_ids,
+    check_places,
+    check_rakes,
+    check_timbers,
+    check_works,
+)
 from benchmate.store.project_features import check_features
 from benchmate.store.project_names import check_names, names_sound
 from benchmate.store.project_parts import read_parts
@@ -62,7 +68,9 @@ def parse_project(data: bytes) -> Project:
     check_names(document, parts)
     check_timbers(document, parts)
     check_works(document, parts)
+    check_places(document, parts)
     if names_sound(document):
+        check_rakes(document, parts)
         check_features(document, parts)
     return document.finish(parts.project())
 

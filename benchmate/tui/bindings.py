@@ -11,6 +11,9 @@ KEPT_IN_FOOTER = ("help", "quit")
 """The hints that are never dropped from a narrow footer."""
 
 
+OVER_LISTS = ("best-job",)
+"""The keys of the table that go before what a list would do with them."""
+
 LIST_ACTIONS = {"open": "focused.open", "move": "focused.step(1)"}
 """The keys that the list in hand answers to, and what a click on one of them does."""
 
@@ -23,7 +26,14 @@ def action_name(key: str) -> str:
 def bindings() -> list[Binding]:
     """A binding for every key of the table that the screen answers to itself."""
     return [
-        Binding(",".join(key.keys), action_name(key.id), key.help, show=False, id=f"bench.{key.id}")
+        Binding(
+            ",".join(key.keys),
+            action_name(key.id),
+            key.help,
+            show=False,
+            priority=key.id in OVER_LISTS,
+            id=f"bench.{key.id}",
+        )
         for key in KEYS
         if key.id not in LIST_ACTIONS
     ]

@@ -1,78 +1,43 @@
-"""What the screen shows of a bench: the timber and step in hand, as rows, words and drawings.
+"""What a framer does at the bench: moves about, ticks, types sizes, takes things back.
 
-No widget is touched here. The bench screen asks a `Desk` for content and puts it on its panes, so
-that everything a framer reads can be tested without a terminal.
+Everything answers with an `Outcome`, and no widget is touched; what is then shown is the view's.
 """
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from benchmate.layout.standing import Standing, State
-from benchmate.model.directions import Face
-from benchmate.model.stick import ENDS
-from benchmate.tui.drawing.choice import best_end, best_face, faces_to_show
-from benchmate.tui.drawing.end import draw_end
-from benchmate.tui.drawing.face import draw_face
-from benchmate.tui.listing import StepRows, step_rows, timber_row
+from benchmate.layout.standing import State
+from benchmate.tui.desk_view import DeskView
+from benchmate.tui.names_form import NamesForm
 from benchmate.tui.outcome import DONE, Outcome
 from benchmate.tui.sizes_form import SizesForm
-from benchmate.tui.telling import all_done, elsewhere, greeting, header
-from benchmate.tui.words import Saying, sayings
+from benchmate.tui.telling import all_done, elsewhere, not_ticked, only_waiting, out_of_order
 from benchmate.workbench.bench import NotKeptError
 from benchmate.workbench.find import Index
+from benchmate.workbench.jobs import next_job, nothing_left
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from benchmate.layout.step import Step
-    from benchmate.measure.printing import Shown
-    from benchmate.tui.drawing.canvas import Drawing
     from benchmate.tui.glyphs import Glyphs
-    from benchmate.tui.lines import Part
-    from benchmate.tui.rows import Row
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
-    from benchmate.workbench.walk import Walk
+    from benchmate.workbench.names import NewText
 
 
-class Desk:
-    """The view of an open bench: which timber, which step, which face."""
+class Desk(DeskView):
+    """An open bench with one timber and one step in hand."""
 
     def __init__(self, bench: Bench, glyphs: Glyphs) -> None:
-        self.bench = bench
-        self.glyphs = glyphs
-        self.swapped = False
-        self.turned = 0
+        super().__init__(bench, glyphs)
         self._trail: list[tuple[str, str]] = []
-        first = bench.first_place()
-        self.timber, self.place = first or ("", 0)
-
-    @property
-    def empty(self) -> bool:
-        """Whether the project has no timbers."""
-        return not self.timber
-
-    @property
-    def walk(self) -> Walk:
-        """The timber in hand as it stands."""
-        return self.bench.walk(self.timber)
-
-    @property
-    def step(self) -> Step:
-        """The step in hand."""
-        return self.walk.steps[self.place]
-
-    @property
-    def standing(self) -> Standing:
-        """The state of the step in hand."""
-        return self.walk.standings[self.place]
 
     def take_timber(self, timber: str) -> None:
-        """Take up a timber at its next open step."""
+        """Take up a timber at its next open step that does not wait."""
         if timber != self.timber:
             self.timber, self.turned = timber, 0
-            self.place = self.walk.next_open() or 0
+            self.place = self._next_ready()
 
     def take_step(self, place: int) -> None:
         """Take up a step of the timber in hand."""
@@ -81,37 +46,56 @@ class Desk:
 
     def go_to(self, timber: str, step: str) -> None:
         """Take up a step anywhere; without a step, the timber's next open one."""
-        self._trail.append((self.timber, self.step.id))
+        here = (self.timber, self.step.id)
         self.take_timber(timber)
         if step:
             self.take_step(self.walk.place(step))
+        if here != (self.timber, self.step.id):
+            self._trail.append(here)
 
     def back(self) -> Outcome:
         """Go back to where one was before going somewhere."""
         if not self._trail:
             return Outcome("There is nowhere to go back to.")
         timber, step = self._trail.pop()
-        if timber in {each.id for each in self.bench.timbers}:
+        if self._known(timber):
             self.take_timber(timber)
             self.take_step(self.walk.place(step))
         return DONE
 
+    def _known(self, timber: str) -> bool:
+        """Whether the project still has a timber: an editor may have taken it out."""
+        return timber in {each.id for each in self.bench.timbers}
+
     def _settle(self, step: str) -> None:
         """Hold on to a step by its id: steps before it may have come or gone."""
-        if self.timber not in {timber.id for timber in self.bench.timbers}:
-            first = self.bench.first_place()
-            self.timber, self.place = first or ("", 0)
+        if not self._known(self.timber):
+            self._start()
             return
         ids = [found.id for found in self.walk.steps]
         self.place = ids.index(step) if step in ids else min(self.place, len(ids) - 1)
 
     def next_open(self) -> Outcome:
-        """Go to the next open step."""
-        place = self.walk.next_open(self.place)
-        if place is None:
-            return Outcome(all_done(self.bench, self.walk))
-        self.take_step(place)
-        return DONE
+        """Go to the next open step; past those that wait, while there are others."""
+        waits = self.waits
+        place = self.walk.next_open(self.place, passing=waits)
+        if place is not None:
+            self.take_step(place)
+            return DONE
+        if waits:
+            return Outcome(only_waiting(self.walk, waits))
+        return Outcome(all_done(self.bench, self.walk))
+
+    def best_job(self) -> Outcome:
+        """Go to the next best job in the whole frame, and say why it comes first."""
+        walks = tuple(self.bench.walk(timber.id) for timber in self.bench.timbers)
+        job = next_job(walks, self.timber, self.step.id)
+        if job is None:
+            return Outcome(nothing_left(walks))
+        here = (job.timber, job.step) == (self.timber, self.step.id)
+        self.go_to(job.timber, job.step)
+        lead = "This is the next best job" if here else "Next best job"
+        return Outcome(f"{lead}: {job.words}. {job.why}")
 
     def turn(self) -> Outcome:
         """Show the next face of the step."""
@@ -128,19 +112,43 @@ class Desk:
         )
 
     def tick(self) -> Outcome:
-        """Tick the step and go on; a step that is ticked and still true is passed over."""
-        step = self.step
+        """Tick the step and go on; one that waits is left alone, and says what it waits for."""
+        stopped = self._stopped()
+        if stopped:
+            return stopped
+        if self.waiting:
+            return Outcome(not_ticked(self.waiting), failed=True)
+        return self._ticked() or self.next_open()
+
+    def tick_out_of_order(self) -> Outcome:
+        """Tick the step although it waits, and go on to the next open one, waiting or not."""
+        waiting = self.waiting
+        if not waiting:
+            return self.tick()
+        refused = self._stopped() or self._ticked()
+        if refused:
+            return refused
+        place = self.walk.next_open(self.place)
+        if place is not None:
+            self.take_step(place)
+        return Outcome(out_of_order(waiting))
+
+    def _stopped(self) -> Outcome | None:
+        """Why the step in hand cannot be ticked in any order; None where it can."""
         if self.bench.broken:
             return Outcome(f"Not ticked: put right first {self.bench.broken}", failed=True)
-        if self.walk.withheld(step):
+        if self.walk.withheld(self.step):
             return Outcome(
-                "Stop: this step cannot be ticked until its figures are put right.", True
+                "Stop: this step cannot be ticked until its figures are put right.", failed=True
             )
-        if self.standing.state is not State.TICKED:
-            outcome = self._kept(lambda: self.bench.tick(self.timber, step))
-            if outcome.failed:
-                return outcome
-        return self.next_open()
+        return None
+
+    def _ticked(self) -> Outcome | None:
+        """Tick the step unless it is ticked and still true; None where that is kept."""
+        if self.standing.state is State.TICKED:
+            return None
+        outcome = self._kept(lambda: self.bench.tick(self.timber, self.step))
+        return outcome if outcome.failed else None
 
     def untick(self) -> Outcome:
         """Take the step's tick off."""
@@ -157,13 +165,24 @@ class Desk:
         last = undone[0]
         if last is None:
             return Outcome("Nothing to undo since the program was started.")
-        self.go_to(last.timber, last.step)
+        if self._known(last.timber):
+            self.go_to(last.timber, last.step)
         return Outcome(f"Undone: {last.words}.")
 
     def set_sizes(self, sizes: Sizes) -> Outcome:
         """Keep real sizes typed at the step, and say which other timbers they spoil marks on."""
+        return self._telling(lambda: self.bench.set_sizes(self.timber, self.step.id, sizes))
+
+    def set_name(self, new: NewText) -> Outcome:
+        """Keep what a name of the project was written as, and say which timbers it spoils."""
+        return self._telling(
+            lambda: self.bench.set_name(*new, timber=self.timber, step=self.step.id)
+        )
+
+    def _telling(self, change: Callable[[], object]) -> Outcome:
+        """Keep a change of figures, and tell of other timbers only what it has newly spoilt."""
         before = elsewhere(self.bench, self.timber)
-        outcome = self._kept(lambda: self.bench.set_sizes(self.timber, self.step.id, sizes))
+        outcome = self._kept(change)
         after = elsewhere(self.bench, self.timber)
         return outcome if outcome.failed or after == before else Outcome(after)
 
@@ -205,94 +224,6 @@ class Desk:
         """The form for the real sizes at the step in hand."""
         return SizesForm(self.bench, self.timber, self.step)
 
-    def timber_rows(self) -> tuple[Row, ...]:
-        """One row a timber."""
-        return tuple(timber_row(self.bench.walk(timber.id)) for timber in self.bench.timbers)
-
-    def timber_place(self) -> int:
-        """The row of the timber in hand."""
-        ids = [timber.id for timber in self.bench.timbers]
-        return ids.index(self.timber) if self.timber in ids else 0
-
-    def step_rows(self, *, tails: bool) -> StepRows:
-        """The steps in order under their headings; with `tails`, each with its figure."""
-        return step_rows(self.walk, self._figure_text if tails else _no_figure, self.glyphs)
-
-    def _figure_text(self, step: Step) -> str:
-        readings = self.walk.readings(step, swapped=self.swapped)
-        fit = readings and not self.walk.withheld(step)
-        return self.walk.tape.text(readings[0].value) if fit else ""
-
-    def header(self) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
-        """The header's left and right parts."""
-        return header(self.bench, None if self.empty else self.walk)
-
-    def greeting(self) -> str:
-        """What to tell when the project is laid on the desk."""
-        return greeting(self.bench)
-
-    @property
-    def wordy(self) -> bool:
-        """Whether the step needs the drawing's room for its words: several figures, or no face."""
-        return bool(self.step.asks) or not self.step.faces
-
-    def figure(self) -> Shown | None:
-        """The figure to set, or None where the step has none or it cannot be trusted."""
-        readings = self.walk.readings(self.step, swapped=self.swapped)
-        if not readings or self.walk.withheld(self.step):
-            return None
-        return self.walk.tape.show(readings[0].value)
-
-    def headline(self) -> str:
-        """What stands in the figure's place where there is none."""
-        return "STOP" if self.walk.withheld(self.step) else self.step.short
-
-    def words(self, *, whole: bool = False) -> tuple[Saying, ...]:
-        """The step in words, the most needed first; `whole` with its big figure among them."""
-        held = self.walk.withheld(self.step)
-        return sayings(self.walk, self.place, swapped=self.swapped, withheld=held, whole=whole)
-
-    def faces(self) -> tuple[Face, ...]:
-        """The sides to look at for the step: the best first, the nearer end grain last."""
-        layout, step = self.walk.layout, self.step
-        best = best_face(layout, step) or Face.FIRST
-        return tuple(dict.fromkeys((best, *faces_to_show(step), best_end(layout, step))))
-
-    def face(self) -> Face:
-        """The side being looked at."""
-        faces = self.faces()
-        return faces[self.turned % len(faces)]
-
-    def drawing(self, width: int, height: int) -> Drawing | None:
-        """The side being looked at, with the current line and its figure; none on a stop."""
-        face = self.face()
-        if face.is_end or self.walk.withheld(self.step):
-            return self.end_drawing(width, height)
-        layout, step, glyphs = self.walk.layout, self.step, self.glyphs
-        readings = self.walk.readings(step, swapped=self.swapped)
-        # A task's figure, such as a depth of cut, is no distance on the face that is drawn.
-        on_face = step.line is not None or step.feature == ENDS
-        shown = readings[0] if readings and on_face else None
-        text = self.walk.tape.text(shown.value) if shown else ""
-        return draw_face(
-            layout,
-            step,
-            face,
-            width=width,
-            height=height,
-            glyphs=glyphs,
-            reading=shown,
-            figure=text,
-        )
-
-    def end_drawing(self, width: int, height: int) -> Drawing | None:
-        """The end nearer the step, seen from outside; none on a stop."""
-        if self.walk.withheld(self.step):
-            return None
-        layout, step = self.walk.layout, self.step
-        end = best_end(layout, step)
-        return draw_end(layout, step, end, width=width, height=height, glyphs=self.glyphs)
-
-
-def _no_figure(_step: Step) -> str:
-    return ""
+    def names_form(self) -> NamesForm:
+        """The form for the project's lines, levels, lengths and sections."""
+        return NamesForm(self.bench)

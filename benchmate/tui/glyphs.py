@@ -21,6 +21,8 @@ class Glyphs:
     open_box: str
     look_again: str
     """A tick whose figure has changed since it was made."""
+    waiting: str
+    """A step that waits for another timber."""
     cursor: str
     cut_off: str
     """Stands where text did not fit."""
@@ -53,12 +55,26 @@ class Glyphs:
     block: str
     block_top: str
     block_bottom: str
+    tee_left: str
+    """An upright that one stroke meets from the left; the other three likewise."""
+    tee_right: str
+    tee_up: str
+    tee_down: str
+    rise: str
+    """A steep stroke, going up to the right."""
+    fall: str
+    low: str
+    """A stroke along the foot of a cell."""
+    high: str
+    end_on: str
+    """A timber seen end on that is too small for an outline."""
 
 
 UNICODE = Glyphs(
     tick="\u2713",
     open_box="\u2610",
     look_again="!",
+    waiting="\u25cc",
     cursor="\u2590",
     cut_off="\u2026",
     hatch="\u2591",
@@ -85,12 +101,22 @@ UNICODE = Glyphs(
     block="\u2588",
     block_top="\u2580",
     block_bottom="\u2584",
+    tee_left="\u2524",
+    tee_right="\u251c",
+    tee_up="\u2534",
+    tee_down="\u252c",
+    rise="\u2571",
+    fall="\u2572",
+    low="\u2581",
+    high="\u2594",
+    end_on="\u25a1",
 )
 
 ASCII = Glyphs(
     tick="x",
     open_box=".",
     look_again="!",
+    waiting="w",
     cursor=">",
     cut_off="~",
     hatch="%",
@@ -117,6 +143,15 @@ ASCII = Glyphs(
     block="#",
     block_top="#",
     block_bottom="#",
+    tee_left="+",
+    tee_right="+",
+    tee_up="+",
+    tee_down="+",
+    rise="/",
+    fall="\\",
+    low="_",
+    high="'",
+    end_on="o",
 )
 
 

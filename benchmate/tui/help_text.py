@@ -19,7 +19,11 @@ WORDS = (
     ("relish", "the wood left between a mortise and the end of its timber"),
     ("+ or -", "behind a figure: the true length is a little more, or less, than shown"),
     ("again", "a ticked mark that no longer reads as it did: look at it again, then tick it anew"),
+    ("order", "o ticks a waiting step all the same; should its tenon differ, it says look again"),
+    ("job", "g goes to a mark to look at again, else on with the timber, else where most waits"),
 )
+
+WAITS = "comes after work on another timber, as a mortise is cut to the tenon that was really made"
 
 CAUTION = (
     "benchmate checks arithmetic and sequence, not strength. Sizes, notches and pegs that carry "
@@ -29,7 +33,8 @@ CAUTION = (
 
 def help_sayings(glyphs: Glyphs) -> tuple[Saying, ...]:
     """The help, line by line."""
-    hatches = (
+    signs = (
+        ("waits", f"{glyphs.waiting} in the list: {WAITS}"),
         (glyphs.hatch * 4, "in a drawing: the waste of the line or task in hand"),
         (glyphs.light_hatch * 4, "the rest of the same joint's waste"),
         (glyphs.dot * 4, "the waste of other joints on that face"),
@@ -39,7 +44,7 @@ def help_sayings(glyphs: Glyphs) -> tuple[Saying, ...]:
         *(Saying(label=key.shown, text=key.help) for key in KEYS),
         Saying(label="", text=" "),
         Saying(label="", text="Words", strong=True),
-        *(Saying(label=word, text=meaning) for word, meaning in (*WORDS, *hatches)),
+        *(Saying(label=word, text=meaning) for word, meaning in (*WORDS, *signs)),
         Saying(label="", text=" "),
         Saying(label="", text=CAUTION, warning=True),
     )

@@ -8,12 +8,14 @@ from typing import TYPE_CHECKING
 from benchmate.layout.standing import State
 from benchmate.tui.rows import Row
 from benchmate.tui.stages import group_of
+from benchmate.workbench.jobs import stuck
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from benchmate.layout.step import Step
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.workbench.jobs import Waits
     from benchmate.workbench.walk import Walk
 
 
@@ -29,9 +31,11 @@ class StepRows:
         return self.places.index(place)
 
 
-def timber_row(walk: Walk) -> Row:
-    """A timber's name and progress, and whether it wants a second look."""
+def timber_row(walk: Walk, waits: Waits) -> Row:
+    """A timber's name and progress, and whether it wants a second look or can only wait."""
     tail = f"{walk.done}/{len(walk.steps)}"
+    if stuck(walk, waits):
+        tail = f"waits  {tail}"
     if walk.look_again:
         tail = f"{walk.look_again} again  {tail}"
     if walk.stopped:
@@ -41,8 +45,8 @@ def timber_row(walk: Walk) -> Row:
     return Row(text=walk.timber.name, tail=tail, dim=walk.done == len(walk.steps))
 
 
-def step_rows(walk: Walk, tail: Callable[[Step], str], glyphs: Glyphs) -> StepRows:
-    """The steps in order under their headings, each with a box and a tail."""
+def step_rows(walk: Walk, tail: Callable[[Step], str], glyphs: Glyphs, waits: Waits) -> StepRows:
+    """The steps in order under their headings, each with a box or a waiting sign, and a tail."""
     boxes = {
         State.OPEN: glyphs.open_box,
         State.TICKED: glyphs.tick,
@@ -59,7 +63,7 @@ def step_rows(walk: Walk, tail: Callable[[Step], str], glyphs: Glyphs) -> StepRo
             places.append(None)
         row = Row(
             text=group.short,
-            lead=boxes[standing.state],
+            lead=glyphs.waiting if step.id in waits else boxes[standing.state],
             tail=tail(step),
             dim=standing.state is State.TICKED,
             bold=standing.state is State.LOOK_AGAIN,

@@ -13,9 +13,8 @@ from benchmate.measure.reading import LengthError, read_length
 from benchmate.measure.tolerance import LARGEST_SECTION
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks
-from benchmate.model.findings import Severity
 from benchmate.model.progress import AsCut, Measured
-from benchmate.model.words import lower_first
+from benchmate.tui.ripple_words import ripple_lines
 from benchmate.workbench.actions import Sizes
 
 if TYPE_CHECKING:
@@ -23,7 +22,6 @@ if TYPE_CHECKING:
 
     from benchmate.layout.step import Step
     from benchmate.workbench.bench import Bench
-    from benchmate.workbench.ripple import Moved, Ripple
 
 SECTION = ("first", "second")
 """The fields of the section; every other field is a size as cut."""
@@ -31,9 +29,6 @@ SECTION = ("first", "second")
 FAR_OFF = {True: Length.inches(0, 1, 2), False: Length.inches(0, 1, 8)}
 """A section, or a size as cut, this far from drawn is more often misread than true (a house rule;
 a quarter read for three quarters is half an inch)."""
-
-MOST_SHOWN = 40
-"""Moved figures listed before the rest are only counted."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -147,8 +142,8 @@ class SizesForm:
 
     def effect(self, sizes: Sizes) -> tuple[str, ...]:
         """The sizes read back, and what they would do, the most serious first."""
-        moved = effect_lines(self._bench, self._bench.try_sizes(self._timber, sizes))
-        return (*self._read_back(sizes), *moved)
+        ripple = self._bench.try_sizes(self._timber, sizes)
+        return (*self._read_back(sizes), *ripple_lines(ripple, self._bench.frame))
 
     def _read_back(self, sizes: Sizes) -> Iterator[str]:
         """Each size that changes, as understood, and how far it is off."""
@@ -181,31 +176,3 @@ def _size_of(sizes: Sizes, name: str) -> Length | None:
     if name == "second":
         return sizes.measured.second
     return sizes.as_cut.get(name) if sizes.as_cut else None
-
-
-def effect_lines(bench: Bench, ripple: Ripple) -> tuple[str, ...]:
-    """A ripple in words: stops, then ticked steps that move, then the rest."""
-    lines = [
-        f"STOP: {finding.message}. To mend it: {finding.remedy}."
-        for finding in ripple.findings
-        if finding.severity is Severity.STOP
-    ]
-    if not ripple.moved:
-        return (*lines, "No mark moves.")
-    moved = sorted(ripple.moved, key=lambda each: not each.ticked)
-    if ripple.ticked:
-        lines.append(f"Already ticked among them: {ripple.ticked}. Look at those marks again.")
-    lines += [_moved_text(bench, each) for each in moved[:MOST_SHOWN]]
-    if len(moved) > MOST_SHOWN:
-        lines.append(f"and {len(moved) - MOST_SHOWN} more")
-    return tuple(lines)
-
-
-def _moved_text(bench: Bench, moved: Moved) -> str:
-    tape = bench.project.tape
-    name = bench.walk(moved.timber).timber.name
-    ticked = " (ticked)" if moved.ticked else ""
-    return (
-        f"{name}, {lower_first(moved.title)}{ticked}: "
-        f"{tape.text(moved.before)} becomes {tape.text(moved.after)} {moved.words}"
-    )

@@ -1,13 +1,15 @@
-"""What must not be overlooked: the header's flags, the greeting, marks spoilt elsewhere."""
+"""What must not be overlooked: flags, the greeting, marks spoilt elsewhere, what waits."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
 from benchmate.tui.lines import Part
+from benchmate.workbench.jobs import all_waits, waits_in_words
 
 if TYPE_CHECKING:
     from benchmate.workbench.bench import Bench
+    from benchmate.workbench.jobs import Wait, Waits
     from benchmate.workbench.walk import Walk
 
 Parts = tuple[Part, ...]
@@ -54,3 +56,27 @@ def all_done(bench: Bench, walk: Walk) -> str:
     """That a timber has no open step, and where else there is something to look at."""
     others = elsewhere(bench, walk.timber.id)
     return f"Every step of {walk.timber.name} is ticked. {others}".rstrip()
+
+
+def only_waiting(walk: Walk, waits: Waits) -> str:
+    """That everything open on a timber waits, and for what."""
+    return (
+        f"All that is open on {walk.timber.name} waits for {waits_in_words(all_waits(waits))}. "
+        "Press g for the next best job."
+    )
+
+
+def not_ticked(waits: tuple[Wait, ...]) -> str:
+    """That a step waits, for what, and the keys to go on with."""
+    return (
+        f"Not ticked: this waits for {waits_in_words(waits)}. "
+        "Press o to tick it all the same, g for the next best job."
+    )
+
+
+def out_of_order(waits: tuple[Wait, ...]) -> str:
+    """That a step was ticked before what it waits for, and what comes of it."""
+    return (
+        f"Ticked out of order, before {waits_in_words(waits)}. "
+        "Should that change this figure, the step will say: look again."
+    )

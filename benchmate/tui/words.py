@@ -28,16 +28,25 @@ class Saying:
 
 
 def sayings(
-    walk: Walk, place: int, *, swapped: bool, withheld: str, whole: bool = False
+    walk: Walk,
+    place: int,
+    *,
+    swapped: bool,
+    withheld: str,
+    waits_for: str = "",
+    whole: bool = False,
 ) -> tuple[Saying, ...]:
     """What to say about a step, the most needed first, so that a short pane cuts the least.
 
-    `whole` is for a page on its own, which has no big figure beside it.
+    `waits_for` is what comes before it on other timbers, in words. `whole` is for a page on its
+    own, which has no big figure beside it.
     """
     found = [*_state(walk, place)]
     if withheld:
         found.append(Saying(label="stop", text=withheld, warning=True))
     else:
+        if waits_for:
+            found.append(Saying(label="waits", text=f"for {waits_for}", strong=True))
         found += _figures(walk, place, swapped=swapped, whole=whole)
     return (*found, *_rest(walk, place))
 

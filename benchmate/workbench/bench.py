@@ -7,17 +7,19 @@ on disk before the call that made it returns.
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path
 from typing import NamedTuple
 
 from benchmate.frame.frame import Frame, Real, real_of
 from benchmate.layout.step import Step
-from benchmate.layout.walk import lay_out
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import ALL_ALONG
 from benchmate.model.words import visible
+from benchmate.store.document import key_text
+from benchmate.store.files import PROJECT_FILE
 from benchmate.store.keeper import Changes, Keeper
 from benchmate.store.problem import KeepError, ProjectError
 from benchmate.workbench.actions import (
@@ -28,8 +30,10 @@ from benchmate.workbench.actions import (
     with_sizes,
     with_tick,
 )
+from benchmate.workbench.names import Named, names_of
 from benchmate.workbench.ripple import Ripple, ripple
-from benchmate.workbench.walk import Walk, walk_of
+from benchmate.workbench.walk import Walk
+from benchmate.workbench.walks import Walks
 
 
 class NotKeptError(Exception):
@@ -47,27 +51,58 @@ def _told_if_not_kept() -> Iterator[None]:
         raise NotKeptError(str(error)) from error
 
 
+class BadTextError(NotKeptError):
+    """A text typed for a name that cannot stand: where, what is wrong with it, and what to do.
+
+    `excerpt` is the line it would make in the project file, with a caret where that is known.
+    """
+
+    def __init__(self, where: str, problem: str, remedy: str, excerpt: str) -> None:
+        super().__init__(f"{where}: {problem}; {remedy}")
+        self.where = where
+        self.problem = problem
+        self.remedy = remedy
+        self.excerpt = excerpt
+
+
+@contextmanager
+def _told_if_bad(table: str, name: str) -> Iterator[None]:
+    """Turn the first thing the store finds wrong with a new text into what a framer is told."""
+    try:
+        yield
+    except KeepError as error:
+        raise NotKeptError(f"{error.problem}; {error.remedy}") from error
+    except ProjectError as error:
+        first = error.problems[0]
+        place = first.file if first.line is None else f"{first.file}:{first.line}"
+        own = first.file == PROJECT_FILE and first.key == key_text((table, name))
+        where = name if own else ": ".join(filter(None, (place, first.key)))
+        raise BadTextError(where, first.message, first.remedy, first.excerpt) from error
+
+
 class Done(NamedTuple):
-    """One action that can be undone: what it was, where, and the change that takes it back."""
+    """One action that can be undone: what it was, where the framer stood, and what undoes it."""
 
     words: str
     timber: str
     step: str
-    back: Change
-    sizes: bool
+    back: Callable[[], object]
 
 
 class _RealSizes(Mapping[str, Real]):
-    """The real sizes of every timber, read from its progress when first asked for."""
+    """The real sizes of every timber, each read from its progress once, when first asked for."""
 
     def __init__(self, progress: Callable[[str], Progress], timbers: tuple[str, ...]) -> None:
         self._progress = progress
-        self._timbers = timbers
+        self._timbers = dict.fromkeys(timbers)
+        self._read: dict[str, Real] = {}
 
     def __getitem__(self, timber: str) -> Real:
         if timber not in self._timbers:
             raise KeyError(timber)
-        return real_of(self._progress(timber))
+        if timber not in self._read:
+            self._read[timber] = real_of(self._progress(timber))
+        return self._read[timber]
 
     def __iter__(self) -> Iterator[str]:
         return iter(self._timbers)
@@ -87,10 +122,11 @@ class Bench:
     def __init__(self, keeper: Keeper, clock: Callable[[], datetime] = now) -> None:
         self._keeper = keeper
         self._clock = clock
-        self._walks: dict[str, Walk] = {}
         self._broken: dict[str, str] = {}
         self._done: list[Done] = []
-        self.frame = self._new_frame()
+        self._real = self._real_sizes()
+        self.frame = Frame(self.project, self._real)
+        self._walks = Walks(self.frame, self._progress, self._trouble)
 
     @property
     def project(self) -> Project:
@@ -118,19 +154,18 @@ class Bench:
         return self.project.timbers
 
     def walk(self, timber: str) -> Walk:
-        """A timber as it stands. Raises KeyError for an unknown id."""
-        found = self._walks.get(timber)
-        if found is None:
-            found = self._walks[timber] = self._make_walk(timber)
-        return found
+        """A timber as it stands. Raises KeyError for an unknown id.
+
+        It stays the same object until something it follows from changes.
+        """
+        return self._walks.of(timber)
 
     def tick(self, timber: str, step: Step) -> None:
         """Tick a step with what it reads now. Raises NotKeptError."""
         old = self.walk(timber).progress.tick(step.id)
         tick = tick_for(step, self._clock())
         self._keep(timber, with_tick(step.id, tick))
-        words = f"tick on {step.title}"
-        self._done.append(Done(words, timber, step.id, with_tick(step.id, old), sizes=False))
+        self._note(f"tick on {step.title}", timber, step.id, with_tick(step.id, old))
 
     def untick(self, timber: str, step: Step) -> None:
         """Take a step's tick off. Raises NotKeptError."""
@@ -138,8 +173,7 @@ class Bench:
         if old is None:
             return
         self._keep(timber, with_tick(step.id, None))
-        words = f"tick taken off {step.title}"
-        self._done.append(Done(words, timber, step.id, with_tick(step.id, old), sizes=False))
+        self._note(f"tick taken off {step.title}", timber, step.id, with_tick(step.id, old))
 
     def sizes(self, timber: str, step: Step) -> Sizes:
         """The real sizes kept at a step's place: its joint, or the whole stick."""
@@ -151,35 +185,44 @@ class Bench:
         return sizes_at(walk.progress, place, tenon=tenon)
 
     def try_sizes(self, timber: str, sizes: Sizes) -> Ripple:
-        """What typing these sizes would move, on this timber and those it meets."""
+        """What typing these sizes would move, on every timber they reach."""
         changed = with_sizes(sizes)(self.walk(timber).progress)
-        after = Frame(self.project, {**self._sizes_near(timber), timber: real_of(changed)})
-        timbers = self.frame.neighbours(timber)
-        ticked = frozenset(
-            (each, t.step) for each in timbers for t in self.walk(each).progress.ticks
-        )
-        return ripple(self.frame, after, timbers, ticked)
-
-    def _sizes_near(self, timber: str) -> dict[str, Real]:
-        """The real sizes of a timber, of those it meets, and of those that they meet."""
-        near = self.frame.neighbours(timber)
-        wide = {other for each in near for other in self.frame.neighbours(each)}
-        return {each: real_of(self._progress(each)) for each in wide}
+        return self._ripple(self.project, {**self._real, timber: real_of(changed)})
 
     def set_sizes(self, timber: str, step: str, sizes: Sizes) -> None:
         """Keep real sizes typed at a step. Raises NotKeptError."""
         tenon = sizes.as_cut is not None
         old = sizes_at(self.walk(timber).progress, sizes.place, tenon=tenon)
-        self._keep(timber, with_sizes(sizes), sizes=True)
-        words = f"sizes at {sizes.place.replace('-', ' ')}"
-        self._done.append(Done(words, timber, step, with_sizes(old), sizes=True))
+        self._keep(timber, with_sizes(sizes))
+        self._note(f"sizes at {sizes.place.replace('-', ' ')}", timber, step, with_sizes(old))
+
+    def names(self) -> tuple[Named, ...]:
+        """The project's lines, levels, lengths and sections, as written and what they come to."""
+        return names_of(self.frame, self._keeper.written())
+
+    def try_name(self, table: str, name: str, text: str) -> Ripple:
+        """What writing another text for a name would move. Raises BadTextError, NotKeptError."""
+        with _told_if_bad(table, name):
+            project = self._keeper.try_name(table, name, text)
+        return self._ripple(project, self._real)
+
+    def set_name(
+        self, table: str, name: str, text: str, *, timber: str = "", step: str = ""
+    ) -> None:
+        """Write another text for a name of the project. Raises BadTextError, NotKeptError.
+
+        `timber` and `step` are where the framer stands, so that undoing brings him back there.
+        """
+        old = self._put_name(table, name, text)
+        if old != text:
+            words = f"{name} written as {text}"
+            self._done.append(Done(words, timber, step, partial(self._put_name, table, name, old)))
 
     def undo(self) -> Done | None:
         """Take the last action back; None if there is none. Raises NotKeptError."""
         if not self._done:
             return None
-        last = self._done[-1]
-        self._keep(last.timber, last.back, sizes=last.sizes)
+        self._done[-1].back()
         return self._done.pop()
 
     def strays(self) -> tuple[Finding, ...]:
@@ -208,14 +251,13 @@ class Bench:
         changes = self._keeper.changed()
         self._note_broken(changes)
         if changes.project or changes.timbers:
-            self._walks.clear()
-            self.frame = self._new_frame()
+            self._renew()
         return changes
 
     def _note_broken(self, changes: Changes) -> None:
         read = {f"progress/{timber}.toml" for timber in changes.timbers}
         if changes.project:
-            read.add("project.toml")
+            read.add(PROJECT_FILE)
         for file in read:
             self._broken.pop(file, None)
         for problem in reversed(changes.problems):
@@ -235,9 +277,23 @@ class Bench:
         ticks = self._progress(timber).ticks
         return max((tick.at.timestamp() for tick in ticks), default=0.0)
 
-    def _new_frame(self) -> Frame:
-        timbers = tuple(timber.id for timber in self.project.timbers)
-        return Frame(self.project, _RealSizes(self._progress, timbers))
+    def _real_sizes(self) -> Mapping[str, Real]:
+        return _RealSizes(self._progress, tuple(timber.id for timber in self.timbers))
+
+    def _frame_of(self, project: Project, real: Mapping[str, Real]) -> Frame:
+        """A frame that works out only the names that can have changed."""
+        frame = Frame(project, real)
+        frame.levels.carry_over(self.frame.levels)
+        return frame
+
+    def _renew(self) -> None:
+        """Go by the project and the real sizes as they are now; walks they leave alone stay."""
+        self._real = self._real_sizes()
+        self.frame = self._frame_of(self.project, self._real)
+        self._walks.take(self.frame)
+
+    def _ripple(self, project: Project, real: Mapping[str, Real]) -> Ripple:
+        return ripple(self.frame, self._frame_of(project, real), self.walk)
 
     def _progress(self, timber: str) -> Progress:
         try:
@@ -254,22 +310,22 @@ class Bench:
                 return str(error)
         return ""
 
-    def _make_walk(self, timber: str) -> Walk:
-        return walk_of(
-            self.frame.timber(timber),
-            lay_out(self.frame, timber),
-            self._progress(timber),
-            self.project.tape,
-            self._trouble(timber),
-        )
+    def _note(self, words: str, timber: str, step: str, back: Change) -> None:
+        """Remember an action on a timber, so that it can be undone."""
+        self._done.append(Done(words, timber, step, partial(self._keep, timber, back)))
 
-    def _keep(self, timber: str, change: Change, *, sizes: bool = False) -> None:
+    def _keep(self, timber: str, change: Change) -> None:
         with _told_if_not_kept():
             progress = self._keeper.keep(timber, change)
-        if sizes or real_of(progress) != real_of(self.walk(timber).progress):
-            for each in self.frame.neighbours(timber):
-                self._walks.pop(each, None)
-            self.frame = self._new_frame()
-            return
-        walk = self.walk(timber)
-        self._walks[timber] = walk_of(walk.timber, walk.layout, progress, walk.tape, walk.trouble)
+        if real_of(progress) != self._real.get(timber):
+            self._renew()
+        else:
+            self._walks.stand(self.frame.neighbours(timber))
+
+    def _put_name(self, table: str, name: str, text: str) -> str:
+        """Write another text for a name, and give the one it had."""
+        with _told_if_bad(table, name):
+            old = self._keeper.set_name(table, name, text)
+        self._broken.pop(PROJECT_FILE, None)
+        self._renew()
+        return old

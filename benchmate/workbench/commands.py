@@ -7,12 +7,27 @@ from enum import IntEnum
 from pathlib import Path
 from typing import Any
 
+from benchmate.layout.roster import roster
+from benchmate.model.findings import Severity
 from benchmate.model.words import LAYOUT_ONLY, visible
+from benchmate.workbench.about import Likes
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.data_form import hit_data, walk_data
 from benchmate.workbench.find import Index
+from benchmate.workbench.frame_form import (
+    alike_data,
+    alike_line,
+    entry_data,
+    entry_lines,
+    inner_data,
+    inner_lines,
+    name_lines,
+    names_data,
+)
+from benchmate.workbench.jobs import waits_on
 from benchmate.workbench.opening import read_bench
 from benchmate.workbench.text_form import finding_text, hit_text, marks_text
+from benchmate.workbench.walk import Walk
 
 
 class Code(IntEnum):
@@ -42,12 +57,12 @@ def marks(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
     walks = [bench.walk(each) for each in wanted]
     troubled = any(walk.trouble for walk in walks)
     code = Code.BAD_INPUT if troubled else Code.FINE
+    waits = [waits_on(walk, bench.walk) for walk in walks]
     if as_json:
-        return Output(
-            _json({"project": bench.project.name, "timbers": [walk_data(w) for w in walks]}), code
-        )
+        timbers = list(map(walk_data, walks, waits))
+        return Output(_json({"project": bench.project.name, "timbers": timbers}), code)
     head = "\n".join(filter(None, (bench.project.name, bench.project.note)))
-    parts = [head, *(marks_text(walk) for walk in walks), LAYOUT_ONLY]
+    parts = [head, *map(marks_text, walks, waits), LAYOUT_ONLY]
     return Output("\n\n".join(parts), code)
 
 
@@ -65,11 +80,63 @@ def find(folder: Path, words: str, *, as_json: bool = False) -> Output:
     return Output("\n".join(hit_text(hit, tape) for hit in hits), code)
 
 
+def frame(folder: Path, *, as_json: bool = False) -> Output:
+    """Every timber with its place, lengths and what meets it. Raises CannotOpenError."""
+    bench = read_bench(folder)
+    tape, entries = bench.project.tape, roster(bench.frame)
+    groups = Likes().of(bench.project)
+    walks = [bench.walk(timber.id) for timber in bench.timbers]
+    troubles = _troubles(walks)
+    code = Code.BAD_INPUT if troubles else Code.FINE
+    if as_json:
+        data = {
+            "project": bench.project.name,
+            "rule": bench.project.rule,
+            "trouble": list(troubles),
+            "names": names_data(bench.frame),
+            "timbers": [
+                entry_data(each, tape) | {"stopped": walk.stopped}
+                for each, walk in zip(entries, walks, strict=True)
+            ],
+            "alike": [alike_data(group) for group in groups],
+            "inner": inner_data(bench.frame, tape),
+        }
+        return Output(_json(data), code)
+    names = {timber.id: timber.name for timber in bench.timbers}
+    parts = [
+        "\n".join(
+            (f"{bench.project.name}: {len(entries)} timbers, {bench.project.rule} rule", *troubles)
+        ),
+        *(
+            "\n".join((*entry_lines(each, tape), *_stops(walk)))
+            for each, walk in zip(entries, walks, strict=True)
+        ),
+        "\n".join(("Like members", *(f"  {alike_line(group, names)}" for group in groups))),
+        "\n".join(("Square rule", *(f"  {line}" for line in inner_lines(bench.frame, tape))))
+        if bench.project.inner
+        else "",
+        "\n".join(("Lines, levels and lengths", *name_lines(bench.frame))),
+        LAYOUT_ONLY,
+    ]
+    return Output("\n\n".join(filter(None, parts)), code)
+
+
+def _stops(walk: Walk) -> tuple[str, ...]:
+    """What stops a timber, so that its lengths are not fit to cut to."""
+    stops = (found for found in walk.findings if found.severity is Severity.STOP)
+    return tuple(dict.fromkeys(f"  ! stop: {found.message}; {found.remedy}." for found in stops))
+
+
+def _troubles(walks: list[Walk]) -> tuple[str, ...]:
+    """What cannot be read, each once."""
+    return tuple(dict.fromkeys(walk.trouble for walk in walks if walk.trouble))
+
+
 def validate(folder: Path) -> Output:
     """Read everything and tell what is wrong. Raises CannotOpenError."""
     bench = read_bench(folder)
     walks = [bench.walk(timber.id) for timber in bench.timbers]
-    troubles = tuple(dict.fromkeys(walk.trouble for walk in walks if walk.trouble))
+    troubles = _troubles(walks)
     findings = [*bench.strays(), *(finding for walk in walks for finding in walk.findings)]
     count = sum(len(walk.steps) for walk in walks)
     head = f"{bench.project.name}: {len(walks)} timbers, {count} steps"

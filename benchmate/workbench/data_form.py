@@ -11,6 +11,7 @@ from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Finding
 from benchmate.workbench.find import Hit
+from benchmate.workbench.jobs import Wait, Waits
 from benchmate.workbench.walk import Walk
 
 
@@ -19,8 +20,11 @@ def length_data(length: Length, tape: Tape) -> dict[str, Any]:
     return {"nm": length.nm, "shown": tape.text(length)}
 
 
-def walk_data(walk: Walk) -> dict[str, Any]:
-    """One timber and all its steps; figures are left out where they cannot be trusted."""
+def walk_data(walk: Walk, waits: Waits) -> dict[str, Any]:
+    """One timber and all its steps; figures are left out where they cannot be trusted.
+
+    `waits` is what waits on it for other timbers.
+    """
     stick, timber, tape = walk.layout.stick, walk.timber, walk.tape
     return {
         "id": timber.id,
@@ -37,14 +41,16 @@ def walk_data(walk: Walk) -> dict[str, Any]:
         "done": walk.done,
         "trouble": walk.trouble,
         "steps": [
-            _step_data(walk, step, standing)
+            _step_data(walk, step, standing, waits.get(step.id, ()))
             for step, standing in zip(walk.steps, walk.standings, strict=True)
         ],
         "findings": [finding_data(finding) for finding in walk.findings],
     }
 
 
-def _step_data(walk: Walk, step: Step, standing: Standing) -> dict[str, Any]:
+def _step_data(
+    walk: Walk, step: Step, standing: Standing, waits: tuple[Wait, ...]
+) -> dict[str, Any]:
     tape = walk.tape
     fit = not walk.withheld(step)
     return {
@@ -52,6 +58,9 @@ def _step_data(walk: Walk, step: Step, standing: Standing) -> dict[str, Any]:
         "title": step.title,
         "state": standing.state.value,
         "changed": standing.changed,
+        "waits_for": [
+            {"timber": wait.timber, "step": wait.step, "words": wait.words} for wait in waits
+        ],
         "on": [walk.layout.stick.pose.words(face) for face in step.faces],
         "readings": [
             length_data(reading.value, tape) | {"from": reading.hook, "way": reading.way}

@@ -1,10 +1,10 @@
-"""The look-up: words in any order over timbers, steps, levels, lengths and sections."""
+"""The look-up: words in any order over timbers, steps, lines, levels, lengths and sections."""
 
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from benchmate.frame.levels import section_names
+from benchmate.frame.levels import section_names, section_table
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.measure.section import section_text
@@ -129,11 +129,12 @@ def _step_entry(timber: Timber, walk: Walk, step: Step) -> _Entry:
 
 def _name_entries(bench: Bench) -> Iterator[_Entry]:
     project, tape = bench.project, bench.project.tape
-    named = (("level", project.levels), ("length", project.lengths))
+    named = (("line", project.lines), ("level", project.levels), ("length", project.lengths))
     for kind, names in named:
         for name, total in names.items():
             hit = Hit(title=name, detail=f"{kind}: {total.text()}", value=bench.frame.value(total))
             yield _entry(hit, kind)
-    for name, value in section_names(project.sections).items():
-        section = project.sections[name.rsplit(" ", 1)[0]]
+    sections = section_table(project.sections, project.inner)
+    for name, value in section_names(sections).items():
+        section = sections[name.rsplit(" ", 1)[0]]
         yield _entry(Hit(title=name, detail=section_text(section, tape), value=value), "section")

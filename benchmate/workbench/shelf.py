@@ -49,10 +49,11 @@ def _to_open(folder: Path, environ: Mapping[str, str]) -> Path:
 def locate(named: str, here: Path, environ: Mapping[str, str]) -> Path:
     """The folder a name or path means. Raises NoProjectError if there is none.
 
-    A bare name is also looked for in ./projects and among the framer's own.
+    A bare name is also looked for in ./projects, among the framer's own and among the demos.
     """
     path = here / named
-    tries = (path, here / FOLDER / named, shelf.data_folder(environ) / FOLDER / named)
+    own = shelf.data_folder(environ) / FOLDER / named
+    tries = (path, here / FOLDER / named, own, shelf.shipped_demos() / named)
     for found in tries:
         if shelf.is_folder(found):
             return found

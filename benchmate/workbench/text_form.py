@@ -8,8 +8,10 @@ from benchmate.measure.printing import Tape
 from benchmate.measure.section import section_text
 from benchmate.model.findings import Finding
 from benchmate.workbench.find import Hit
+from benchmate.workbench.jobs import Waits, waits_in_words
 from benchmate.workbench.walk import Walk
 
+_WAITING = "[w]"
 _BOX = {State.OPEN: "[ ]", State.TICKED: "[x]", State.LOOK_AGAIN: "[!]"}
 
 
@@ -23,24 +25,27 @@ def heading(walk: Walk) -> str:
     )
 
 
-def marks_text(walk: Walk) -> str:
-    """Every step of one timber, a few lines each."""
+def marks_text(walk: Walk, waits: Waits) -> str:
+    """Every step of one timber, a few lines each; `waits` is what waits on it for others."""
     lines = [heading(walk), *(f"  note: {line}" for line in walk.timber.note.splitlines())]
     if walk.trouble:
         return "\n".join([*lines, f"  ! figures withheld: {walk.trouble}"])
     for step, standing in zip(walk.steps, walk.standings, strict=True):
-        lines += _step_lines(walk, step, standing)
+        lines += _step_lines(walk, step, standing, waits_in_words(waits.get(step.id, ())))
     return "\n".join(lines)
 
 
-def _step_lines(walk: Walk, step: Step, standing: Standing) -> Iterator[str]:
-    yield f"  {_BOX[standing.state]} {step.title}"
+def _step_lines(walk: Walk, step: Step, standing: Standing, waits_for: str) -> Iterator[str]:
     withheld = walk.withheld(step)
+    waiting = waits_for and not withheld
+    yield f"  {_WAITING if waiting else _BOX[standing.state]} {step.title}"
     if withheld:
         yield f"        ! stop: {withheld}"
         return
     if standing.changed:
         yield f"        ! {standing.changed}: look again"
+    if waits_for:
+        yield f"        waits for {waits_for}"
     for reading in walk.readings(step):
         yield f"        {walk.tape.text(reading.value)} {reading.words}"
     for beside in step.beside:

@@ -1,5 +1,6 @@
 """One timber as it stands: its walk, what is ticked, and where to go next."""
 
+from collections.abc import Collection
 from dataclasses import dataclass
 
 from benchmate.checks.design import TICK_OUT_OF_DATE, findings_on
@@ -57,12 +58,23 @@ class Walk:
                 return place
         return 0
 
-    def next_open(self, after: int = -1) -> int | None:
-        """The next step to do after a place, from the top again if need be; None when all done."""
+    def standing(self, step: str) -> Standing:
+        """The state of a step by id. Raises KeyError for an unknown one."""
+        for found, standing in zip(self.steps, self.standings, strict=True):
+            if found.id == step:
+                return standing
+        raise KeyError(step)
+
+    def next_open(self, after: int = -1, passing: Collection[str] = ()) -> int | None:
+        """The next step to do after a place, from the top again if need be; None when all done.
+
+        Steps whose ids are in `passing` are passed over.
+        """
         count = len(self.steps)
         for ahead in range(1, count + 1):
             place = (after + ahead) % count
-            if self.standings[place].state is not State.TICKED:
+            done = self.standings[place].state is State.TICKED
+            if not done and self.steps[place].id not in passing:
                 return place
         return None
 

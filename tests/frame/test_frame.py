@@ -1,14 +1,21 @@
 """A project with its real sticks."""
 
 import pytest
+from hypothesis import given, settings
 
-from benchmate.frame.frame import Real, real_of
+from benchmate.frame.frame import Frame, Real, real_of
 from benchmate.frame.levels import LevelError
+from benchmate.joinery.tenon.family import features
+from benchmate.joinery.tenon.record import NO_INSET, TenonJoint
 from benchmate.measure.length import ZERO
 from benchmate.measure.section import read_section
 from benchmate.measure.sums import read_sum
+from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
-from tests.builders import chamfer, corners, frame, length, real, sill, tenon, timber
+from benchmate.model.project import Timber
+from benchmate.model.work import Bearing
+from tests.builders import chamfer, corners, frame, length, lengths, real, sill, tenon, timber
+from tests.frame.standing import Between, between
 
 
 def test_the_check_post_is_8_feet_8_overall() -> None:
@@ -127,3 +134,138 @@ def test_inputs_hold_while_marks_do() -> None:
     before, after = corners(), corners(typed)
     changed = {t.id for t in before.project.timbers if before.inputs(t.id) != after.inputs(t.id)}
     assert changed == {"post-sw", "sill", "plate"}
+
+
+# Timbers that have places.
+
+
+@settings(max_examples=150)
+@given(between(ways=(("meets", "meets"),)))
+def test_a_joint_follows_from_places_as_from_figures_typed(case: Between) -> None:
+    """Law 3: the same cuts and lines on both timbers, whichever way the frame is written."""
+    placed, typed = case.frame(), case.typed()
+    for one, other in zip(joints(placed), joints(typed), strict=True):
+        for sides in zip(features(one, placed), features(other, typed), strict=True):
+            here, there = sides
+            assert (here.cuts, here.lines) == (there.cuts, there.lines)
+            assert (here.at, here.sizes) == (there.at, there.sizes)
+        (bearing,) = one.bearings()
+        met = placed.meeting(bearing, at=None, inset=NO_INSET)
+        assert met == typed.meeting(bearing, at=other.at, inset=other.inset)
+
+
+def joints(built: Frame) -> list[TenonJoint]:
+    """The tenons of a frame, in file order."""
+    return [work for work in built.project.works if isinstance(work, TenonJoint)]
+
+
+@given(between())
+def test_a_placed_stick_is_the_one_its_length_would_make(case: Between) -> None:
+    """Settled by what it meets or typed: the same body, and the same wood beyond it."""
+    placed, typed = (built.stick("stick") for built in (case.frame(), case.typed()))
+    assert (placed.near, placed.body, placed.far) == (typed.near, typed.body, typed.far)
+    assert (placed.placed, typed.placed) == (True, False)
+
+
+AT = {"east": "4'", "north": "0"}
+
+
+def girt(**words: object) -> Timber:
+    """An 8 x 8 that runs 16' east, its top at 9'."""
+    at = {"north": "0", "up": "9'"}
+    ends = {"reference_end_at": "0", "far_end_at": "16'", "length": None}
+    return sill(**({"id": "girt", "name": "Girt", "at": at} | ends | words))
+
+
+def standing(*parts: Timber | TenonJoint, real: dict[str, Real] | None = None) -> Frame:
+    """A post from the zero level up to a girt, whose underside is at 8' 4"."""
+    post = timber("post", at=AT, reference_end_at="0", length=None)
+    head = tenon(id="post-head", end="head", into="girt", housing="1")
+    return frame(post, girt(), head, *parts, real=real)
+
+
+def test_what_an_end_bears_in() -> None:
+    """The joint in another timber at that end; nothing at the other, nor on the other timber."""
+    built = standing()
+    found = Bearing("post", Direction.UP, "girt", length("1"), "post-head-mortise")
+    assert built.bearing("post", Direction.UP) == found
+    assert built.bearing("post", Direction.DOWN) is None
+    assert built.bearing("girt", Direction.WEST) is None
+    assert built.bearing("girt", Direction.UP) is None
+
+
+def test_only_a_timber_with_a_place_has_its_ends_settled_by_what_they_meet() -> None:
+    """Without one its length is typed, and the joint says nothing of it."""
+    foot = tenon(into="sill", at="4'", housing="1", scribed=True)
+    built = frame(timber("post"), sill(), foot)
+    assert built.bearing("post", Direction.DOWN) is None
+    assert built.stick("post").near_housed == ZERO
+    assert built.stick("post").body == length("7' 11")
+
+
+def test_a_stick_knows_how_much_of_it_is_housed() -> None:
+    """One inch of the post's body lies inside the girt, at its far end."""
+    stick = standing().stick("post")
+    assert (stick.near_housed, stick.far_housed) == lengths("0", "1")
+    assert stick.body == length("8' 5")
+    assert stick.scribed == ()
+
+
+def test_a_scribed_end_is_told_apart() -> None:
+    """Its shoulder is only about where it comes."""
+    post = timber("post", at=AT, reference_end_at="0", length=None)
+    head = tenon(id="post-head", end="head", into="girt", scribed=True)
+    assert frame(post, girt(), head).stick("post").scribed == (Face.FAR_END,)
+
+
+def test_a_girt_sawn_full_shortens_the_post_under_it() -> None:
+    """By mill rule: 8-1/4" of girt at the joint is 1/4" less of post."""
+    full = {"girt": real({"post-head-mortise": {"first": "8-1/4"}})}
+    assert standing(real=full).stick("post").body == length("8' 4-3/4")
+
+
+def test_the_rule_of_a_timber() -> None:
+    """The project's unless it has its own, and its class's inner section likewise."""
+    built = frame(
+        timber("a", section="post"),
+        timber("b", section="post", rule="mill"),
+        timber("c", section="post", inner="5-1/2 x 5-1/2"),
+        rule="square",
+        sections={"post": "6 x 6"},
+        inner={"post": "5-3/4 x 5-3/4"},
+    )
+    inner = [built.inner(built.timber(name)) for name in "abc"]
+    assert inner == [read_section("5-3/4 x 5-3/4"), None, read_section("5-1/2 x 5-1/2")]
+    assert [built.square_ruled(built.timber(name)) for name in "abc"] == [True, False, True]
+    assert [built.wood(name).inner for name in "abc"] == inner
+    with pytest.raises(KeyError):
+        frame(timber("a"), rule="square").stick("a")
+
+
+def test_neither_place_nor_length_is_a_misuse() -> None:
+    """A project file is refused before it comes to this."""
+    with pytest.raises(ValueError, match="Post has neither a place nor a length"):
+        frame(timber("post", length=None)).stick("post")
+
+
+def test_inputs_follow_places() -> None:
+    """A timber that moves changes its own marks and those of the ones it meets, and no others."""
+    corner = timber("corner", at={"east": "0", "north": "0"}, reference_end_at="0", length="8'")
+    before = standing(corner)
+    moved = standing(corner.model_copy(update={"far_end_at": read_sum("9'"), "length": None}))
+    post, _, _ = before.project.timbers
+    high = girt(at={"north": "0", "up": "9' 1"})
+    raised = frame(post, high, corner, *joints(before))
+    ids = (each.id for each in raised.project.timbers)
+    changed = {each for each in ids if before.inputs(each) != raised.inputs(each)}
+    assert changed == {"post", "girt"}
+    assert before.inputs("post") == moved.inputs("post")
+    assert before.inputs("corner") != moved.inputs("corner")
+
+
+def test_inputs_follow_the_names_in_a_place() -> None:
+    """A line that moves, moves what stands on it, though no word of the timber changes."""
+    post = timber("post", at={"east": "line 1", "north": "0"}, reference_end_at="0", length="8'")
+    here, there = (frame(post, lines={"line 1": east}) for east in ("1'", "2'"))
+    assert here.inputs("post") != there.inputs("post")
+    assert here.inputs("post") == frame(post, lines={"line 1": "12"}).inputs("post")

@@ -1,15 +1,17 @@
 """How an end meets a side: whichever way the timbers stand, never typed."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 
-from benchmate.frame.meeting import Meeting, MeetingError, meet
+from benchmate.frame.meeting import Meeting, MeetingError, crossing, meet
+from benchmate.frame.place import Place, square_ways
 from benchmate.joinery.tenon.shape import meeting
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Face
 from benchmate.model.solids import Axis
-from tests.builders import corners, frame, length, sill, timber
+from tests.builders import corners, frame, length, lengths, sill, timber
 from tests.corner import Corner, corner
+from tests.frame.standing import Between, between, crossed
 from tests.space import TOWARDS, inward
 
 
@@ -97,3 +99,66 @@ def test_timbers_that_run_the_same_way_do_not_meet() -> None:
     post = built.stick("post-sw")
     with pytest.raises(MeetingError, match="same way"):
         meet(post, Face.FAR_END, built.stick("post-se"), at=ZERO, inset=ZERO)
+
+
+MEETS = (("meets", "meets"), ("meets", "typed"), ("length", "meets"))
+
+
+@settings(max_examples=150)
+@given(between(ways=MEETS))
+def test_a_crossing_agrees_with_coordinates_alone(case: Between) -> None:
+    """Where the stick's arris lies along its receiver and in from its side, by second opinion."""
+    built = case.frame()
+    for joint in case.met:
+        receiver = joint.into
+        assert receiver is not None
+        stick, met = built.stick("stick"), built.stick(receiver.id)
+        here, there = built.place("stick"), built.place(receiver.id)
+        assert here is not None
+        assert there is not None
+        end = stick.pose.face(Direction[joint.end.upper()])
+        found = crossing(stick, end, here, met, there)
+        assert tuple(each.nm for each in found) == crossed(case.stick, receiver)
+
+
+@pytest.mark.parametrize(
+    ("post", "receiver", "expected"),
+    [
+        (("5'", "0"), ("south", "west"), ("5'", "0")),
+        (("5'", "6"), ("south", "west"), ("5'", "6")),
+        (("5'", "6"), ("north", "west"), ("5'", "-6")),
+        (("5'", "6"), ("south", "east"), ("11'", "6")),
+        (("-2'", "-6"), ("south", "west"), ("-2'", "-6")),
+    ],
+)
+def test_a_crossing_worked_by_hand(
+    post: tuple[str, str], receiver: tuple[str, str], expected: tuple[str, str]
+) -> None:
+    """A post on a sill that runs 16' east from the zero point, measured from either end."""
+    east, north = post
+    second, end = receiver
+    ends = {"west": ("0", "16'"), "east": ("16'", "0")}[end]
+    built = frame(
+        timber("post", at={"east": east, "north": north}, reference_end_at="0", length="8'"),
+        sill(
+            second_face=second,
+            reference_end=end,
+            at={"north": "0", "up": "0"},
+            reference_end_at=ends[0],
+            far_end_at=ends[1],
+            length=None,
+        ),
+    )
+    here, there = built.place("post"), built.place("sill")
+    assert here is not None
+    assert there is not None
+    found = crossing(built.stick("post"), Face.REFERENCE_END, here, built.stick("sill"), there)
+    assert found == lengths(*expected)
+
+
+def test_places_of_timbers_that_run_the_same_way_do_not_cross() -> None:
+    """However far apart they stand."""
+    post = corners().stick("post-sw")
+    place = Place(origin=(0, 0, 0), ways=square_ways(post.pose))
+    with pytest.raises(MeetingError, match="same way"):
+        crossing(post, Face.FAR_END, place, corners().stick("post-se"), place)

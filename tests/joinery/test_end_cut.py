@@ -130,3 +130,55 @@ def test_a_timber_longer_than_any_tree_is_stopped(length: str, found: tuple[str,
     built = frame(timber("post", length=length))
     (feature,) = features(built.timber("post"), built)
     assert codes(feature.findings) == found
+
+
+def test_housings_are_counted_in_and_told_apart() -> None:
+    """Shoulder to shoulder is the clear span and both housings (trade notes 2.2, computed)."""
+    posts = (
+        timber("west", length="8'", at={"east": "0", "north": "0"}, reference_end_at="0"),
+        timber("east", length="8'", at={"east": "10'", "north": "0"}, reference_end_at="0"),
+    )
+    girt = timber(
+        "girt",
+        length=None,
+        first_face="up",
+        second_face="south",
+        reference_end="west",
+        at={"north": "0", "up": "4'"},
+    )
+    ends = [
+        tenon(id=f"girt-{end}", timber="girt", end=end, into=end, housing=housing, length="3")
+        for end, housing in (("west", "1/2"), ("east", "3/4"))
+    ]
+    built = frame(*posts, girt, *ends)
+    (feature,) = features(built.timber("girt"), built)
+    beside = {each.words: each.value for each in line(feature.lines, "overall").beside}
+    assert beside["clear between the timbers it meets"] == length("9' 6")
+    assert beside["of it is body, shoulder to shoulder"] == length("9' 7-1/4")
+    assert beside["of the body goes into the housing at the east end"] == length("3/4")
+
+
+def test_a_timber_placed_beyond_what_it_meets_has_no_body() -> None:
+    """Its foot would lie above its head: the remedy speaks of places, not of a typed length."""
+    posts = (
+        sill(length=None, at={"north": "0", "up": "9'"}, reference_end_at="0", far_end_at="16'"),
+        timber("post", at={"east": "3'", "north": "0"}, length=None, far_end_at="8'"),
+    )
+    built = frame(*posts, tenon(into="sill"))
+    (feature,) = features(built.timber("post"), built)
+    (finding,) = feature.findings
+    assert (finding.code, built.stick("post").body) == ("timber-no-body", Length.feet(-1))
+    assert "stand" in finding.remedy
+
+
+def test_a_scribed_end_is_left_long() -> None:
+    """Its shoulder is found by laying up, so the overall figure is only a guide."""
+    built = frame(
+        sill(length=None, at={"north": "0", "up": "0"}, reference_end_at="0", far_end_at="16'"),
+        timber("post", at={"east": "3'", "north": "0"}, length="8'"),
+        tenon(into="sill", scribed=True),
+    )
+    (feature,) = features(built.timber("post"), built)
+    assert "The foot is scribed: leave it long" in line(feature.lines, "overall").caution
+    (plain,) = features(built.timber("sill"), built)
+    assert "scribed" not in line(plain.lines, "overall").caution

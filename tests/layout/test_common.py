@@ -2,7 +2,7 @@
 
 import pytest
 
-from benchmate.layout.common import stick_tasks
+from benchmate.layout.common import mated_back_check, stick_tasks
 from benchmate.layout.walk import features_on
 from benchmate.model.directions import Face
 from benchmate.model.feature import Stage, Task
@@ -52,8 +52,17 @@ def test_the_back_check_reads_every_mark_from_the_far_end() -> None:
         ("head-tenon/shoulder", length("4")),
     ]
     assert back.readings[1].hook == "overall line to the foot tenon, shoulder line"
-    back = _tasks("sill")["back-check"]
-    assert [reading.value for reading in back.readings[1:]] == [
+
+
+def test_marks_that_wait_are_read_back_with_their_own_joint() -> None:
+    """The sill's own back-check has only its ends; each mortise has both its ends."""
+    built = corners()
+    stick, features = built.stick("sill"), features_on(built, "sill")
+    assert len(_tasks("sill")["back-check"].readings) == 1
+    found = {feature.id: mated_back_check(stick, feature) for feature in features}
+    assert found["end"] is None
+    read = found["sw-foot-mortise"], found["se-foot-mortise"]
+    assert [reading.value for task in read if task for reading in task.readings] == [
         length("16'") - length(at) for at in ("1-1/4", "6", "15' 6", "15' 10-3/4")
     ]
 

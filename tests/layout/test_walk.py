@@ -9,9 +9,16 @@ from hypothesis import given, settings
 from benchmate.frame.frame import Real
 from benchmate.layout.outlines import face_view, outlines
 from benchmate.layout.step import Layout, Step
-from benchmate.layout.walk import _readings, _waste_side, faces_in_words, features_on, lay_out
+from benchmate.layout.walk import (
+    _readings,
+    _shoulder_step,
+    _waste_side,
+    faces_in_words,
+    features_on,
+    lay_out,
+)
 from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Line, Stage
+from benchmate.model.feature import Feature, Line, Stage, Task
 from benchmate.model.progress import Measured
 from benchmate.model.solids import Axis
 from benchmate.model.stick import reference_for
@@ -334,6 +341,17 @@ def test_the_reference_shoulder_is_the_tenon_s_even_with_a_mortise_there() -> No
     layout = lay_out(frame(timber("post"), sill(), *joints), "sill")
     assert layout.shoulder == "west-end-tenon/shoulder"
     assert read(layout.step("post-foot-mortise/start")) == lengths("5")
+
+
+def test_a_scribed_shoulder_is_the_datum_too() -> None:
+    """A shoulder marked by hand is a task, and still what the marks along the timber run from."""
+    stick = corners().stick("post-sw")
+    scribe = Task(id="shoulder", stage=Stage.MARK, title="Scribe the shoulder", why="")
+    foot = Feature(id="foot-tenon", timber="post-sw", title="", at=length("0"), tasks=(scribe,))
+    head = Feature(id="head-tenon", timber="post-sw", title="", at=stick.body, tasks=(scribe,))
+    assert _shoulder_step(stick, (foot, head)) == "foot-tenon/shoulder"
+    assert _shoulder_step(stick, (head,)) is None
+    assert _shoulder_step(corners().stick("sill"), (foot,)) is None
 
 
 @pytest.mark.parametrize("order", [1, -1])

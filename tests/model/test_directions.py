@@ -106,3 +106,60 @@ def test_what_a_framer_calls_faces_and_ends() -> None:
     ]
     assert SW_POST.words(Face.REFERENCE_END) == "foot"
     assert SW_POST.words(Face.FAR_SECOND) == "East face"
+
+
+def test_the_corner_posts_of_a_rectangle_are_two_mirrored_pairs() -> None:
+    """Right-handed: standing on its foot, first face towards you, the second is on your right.
+
+    With north and south faces first and the outside of each gable second, the south-east and the
+    north-west post are right-handed, the other two left-handed: posts across a corner are alike
+    and those side by side are mirror images. Worked by hand.
+    """
+    hands = {
+        f"{first}-{second}": _pose(Stance(first, second, "down")).right_handed
+        for first in ("south", "north")
+        for second in ("east", "west")
+    }
+    assert hands == {
+        "south-east": True,
+        "south-west": False,
+        "north-east": False,
+        "north-west": True,
+    }
+
+
+@pytest.mark.parametrize("stance", STANCES, ids="-".join)
+def test_turning_one_of_the_three_round_changes_the_hand(stance: Stance) -> None:
+    """Law: a mirror turns one direction round; swapping the two faces changes the hand too."""
+    pose = _pose(stance)
+    mirrored = (
+        Pose(pose.first.opposite, pose.second, pose.reference_end),
+        Pose(pose.first, pose.second.opposite, pose.reference_end),
+        Pose(pose.first, pose.second, pose.reference_end.opposite),
+        Pose(pose.second, pose.first, pose.reference_end),
+    )
+    assert all(other.right_handed is not pose.right_handed for other in mirrored)
+
+
+def test_half_of_all_stances_are_of_either_hand() -> None:
+    """Law: 24 of 48, so that every timber has its mirror image."""
+    assert sum(_pose(stance).right_handed for stance in STANCES) == 24
+
+
+@pytest.mark.parametrize("head", [Direction.EAST, Direction.WEST])
+def test_the_ends_of_a_raking_timber_are_its_foot_and_its_head(head: Direction) -> None:
+    """Whichever end it is measured from; a timber that lies has compass ends."""
+    for end in (head, head.opposite):
+        pose = Pose(Direction.UP, Direction.SOUTH, end, head=head)
+        words = {"foot", "head"}
+        assert {pose.words(Face.REFERENCE_END), pose.words(Face.FAR_END)} == words
+        assert pose.words(pose.face(head)) == "head"
+        assert Pose(Direction.UP, Direction.SOUTH, end).words(pose.face(head)) == end_words(head)
+
+
+def test_the_faces_of_a_raking_timber_are_those_it_would_have_lying() -> None:
+    """Top face and underside, and the sides by the compass."""
+    pose = Pose(Direction.UP, Direction.SOUTH, Direction.WEST, head=Direction.EAST)
+    words = [pose.words(face) for face in LONG_FACES]
+    assert words == ["top face", "South face", "underside", "North face"]
+    assert pose.arris_words(Face.FIRST, Face.SECOND) == "top-South"

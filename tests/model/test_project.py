@@ -5,6 +5,7 @@ from pydantic import ValidationError
 
 from benchmate.measure.printing import Graduation, Style
 from benchmate.measure.reading import Unit
+from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction, Pose
 from benchmate.model.project import FORMAT, GRADUATIONS, STYLES, Project, Shop, Timber, bare_unit
 from tests.builders import corners, length, sill, tenon, timber
@@ -121,6 +122,114 @@ def test_every_graduation_has_a_word() -> None:
     assert set(GRADUATIONS.values()) == set(Graduation)
     assert set(STYLES) == {"feet and inches", "inches", "mm"}
     assert set(STYLES.values()) == set(Style)
+
+
+AT = {"east": "line 1 + 6", "north": "0"}
+RAKE = {
+    "foot": {"east": "0", "north": "line a", "up": "0"},
+    "towards": "east",
+    "run": "leg",
+    "rise": "leg",
+}
+
+
+@pytest.mark.parametrize(
+    ("words", "keys"),
+    [
+        ({}, ("length",)),
+        ({"shoulder_level": "0"}, ("length", "shoulder_level")),
+        ({"length": None, "at": AT}, ("at.east", "at.north")),
+        (
+            {"at": AT, "reference_end_at": "0", "far_end_at": "8'"},
+            ("reference_end_at", "far_end_at", "length", "at.east", "at.north"),
+        ),
+    ],
+)
+def test_the_figures_of_a_timber_are_told_by_key(
+    words: dict[str, object], keys: tuple[str, ...]
+) -> None:
+    """A dangling name can be reported at the key that holds it."""
+    assert tuple(timber("post", **words).sums()) == keys
+
+
+def raking(**words: object) -> Timber:
+    """A brace that rises to the east, described as if it lay level."""
+    faces = {"first_face": "up", "second_face": "south"}
+    return timber("brace", **({"length": None, "incline": RAKE} | faces | words))
+
+
+def test_the_figures_of_a_raking_timber_are_told_by_key() -> None:
+    """Those of its points as well."""
+    sums = raking().sums()
+    assert tuple(sums) == (
+        *(f"incline.foot.{key}" for key in ("east", "north", "up")),
+        "incline.run",
+        "incline.rise",
+    )
+    assert sums["incline.foot.north"].names() == ("line a",)
+
+
+@pytest.mark.parametrize(("end", "low"), [("foot", Direction.WEST), ("head", Direction.EAST)])
+def test_a_raking_timber_stands_as_if_its_head_were_raised(end: str, low: Direction) -> None:
+    """It is upright for no end of its own, and its head is the end that rises."""
+    brace = raking(reference_end=end)
+    assert brace.pose == Pose(Direction.UP, Direction.SOUTH, low, head=Direction.EAST)
+    assert not brace.upright
+    assert brace.placed
+
+
+@pytest.mark.parametrize("end", ["north", "east", "south", "west"])
+def test_a_raking_timber_has_no_compass_ends(end: str) -> None:
+    """Its ends are its foot and its head, and the message says so."""
+    with pytest.raises(ValidationError, match='; write "foot" or "head"'):
+        raking(reference_end=end)
+
+
+@pytest.mark.parametrize("word", ["east", "west"])
+@pytest.mark.parametrize("key", ["first_face", "second_face"])
+def test_a_raking_timber_has_no_face_along_it(key: str, word: str) -> None:
+    """Its faces are told as if it lay level, and the message says so."""
+    with pytest.raises(ValidationError, match="if the timber lay level"):
+        raking(**{key: word})
+
+
+def test_a_timber_is_placed_by_its_arris() -> None:
+    """Whichever way that is said."""
+    told = (timber("post"), timber("post", at=AT), raking())
+    assert [each.placed for each in told] == [False, True, True]
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ({"at": "4'"}, "write two coordinates"),
+        ({"incline": "45"}, 'give "foot", "head" and "towards"'),
+        ({"at": {"along": "0"}}, "Extra inputs"),
+        ({"incline": {}}, "none of the three ways"),
+        ({"rule": "scribe"}, "'mill' or 'square'"),
+        ({"inner": "5-3/4"}, "two sides"),
+        ({"reference_end_at": 0}, "not text"),
+    ],
+)
+def test_places_and_rules_that_are_refused(words: dict[str, object], says: str) -> None:
+    """Each with what was expected."""
+    with pytest.raises(ValidationError, match=says):
+        timber("post", **words)
+
+
+def test_the_names_of_a_project_are_those_of_its_lines_lengths_and_levels() -> None:
+    """Sections are none of them: they are two lengths each."""
+    words = {
+        "lines": {"line 1": "0"},
+        "lengths": {"bay": "8'"},
+        "levels": {"floor top": "1'"},
+        "sections": {"post": "6 x 6"},
+        "inner": {"post": "5-3/4 x 5-3/4"},
+    }
+    project = Project.model_validate({"name": "Shed"} | words)
+    assert list(project.names) == ["line 1", "bay", "floor top"]
+    assert project.names["bay"] == read_sum("8'")
+    assert (project.rule, Project(name="Shed", rule="square").rule) == ("mill", "square")
 
 
 def test_a_project_says_itself_again() -> None:

@@ -1,9 +1,12 @@
 """A stick finds its real sizes, and names its places."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import read_section
 from benchmate.model.directions import LONG_FACES, Direction, Face, Pose
 from benchmate.model.progress import Measured
@@ -16,7 +19,8 @@ from benchmate.model.stick import (
     end_place,
     reference_for,
 )
-from tests.builders import length
+from tests.builders import length, lengths
+from tests.corner import sixtyfourths
 
 
 def _stick(**measured: Measured) -> Stick:
@@ -39,6 +43,73 @@ def test_a_stick_runs_from_its_reference_end_through_zero() -> None:
     stick = _stick()
     assert (stick.start, stick.finish) == (-length("5"), length("8' 3"))
     assert stick.finish - stick.start == stick.overall == length("8' 8")
+
+
+def wood(inner: str | None = None, **measured: Measured) -> Stick:
+    """The post by square rule with an inner section, or by mill rule."""
+    given = None if inner is None else read_section(inner)
+    return replace(_stick(**measured), inner=given)
+
+
+BOTH = (Axis.FIRST, Axis.SECOND)
+
+
+def both(*texts: str) -> tuple[Length, Length]:
+    """A size on either axis."""
+    first, second = lengths(*texts)
+    return first, second
+
+
+def test_what_is_held_is_drawn_or_inner() -> None:
+    """Far lines are struck there whatever the stick measures."""
+    big = Measured(first=length("9"), second=length("9"))
+    for mill in (wood(), wood(all=big)):
+        assert tuple(map(mill.held, BOTH)) == both("6", "8")
+    for square in (wood("5-1/2 x 7-3/4"), wood("5-1/2 x 7-3/4", all=big)):
+        assert tuple(map(square.held, BOTH)) == both("5-1/2", "7-3/4")
+        assert tuple(map(square.drawn, BOTH)) == both("6", "8")
+
+
+@given(
+    sixtyfourths(5, 9), sixtyfourths(5, 9), st.sampled_from((None, "5-1/2 x 7-3/4", "7 x 6-1/8"))
+)
+def test_what_the_frame_counts_on_and_what_comes_off(
+    first: Length, second: Length, inner: str | None
+) -> None:
+    """Law: real is framed and over. By mill rule nothing is over, by square rule framed is held."""
+    stick = wood(inner, joint=Measured(first=first, second=second))
+    for axis, real in zip(BOTH, (first, second), strict=True):
+        framed, over = stick.framed(axis, "joint"), stick.over(axis, "joint")
+        assert framed + over == real == stick.depth(axis, "joint")
+        assert (over == ZERO) if inner is None else (framed == stick.held(axis))
+
+
+def test_a_stick_smaller_than_its_inner_timber_is_under_it_by_so_much() -> None:
+    """Law 7: below nothing, and never nothing."""
+    stick = wood("5-1/2 x 7-3/4", joint=Measured(first=length("5-3/8")))
+    assert stick.over(Axis.FIRST, "joint") == -length("1/8")
+    assert stick.over(Axis.SECOND, "joint") == length("1/4")
+
+
+def test_a_depth_counts_as_measured_only_where_somebody_measured_it() -> None:
+    """At the joint, else at the next place, else for the whole stick, each side apart."""
+    stick = wood(joint=Measured(first=length("6-1/8")), all=Measured(second=length("8-1/4")))
+    assert stick.measured_depth(Axis.FIRST, "joint") == length("6-1/8")
+    assert stick.measured_depth(Axis.FIRST, "foot", "joint") == length("6-1/8")
+    assert stick.measured_depth(Axis.FIRST, "foot") is None
+    assert stick.measured_depth(Axis.SECOND, "joint") == length("8-1/4")
+    assert wood().measured_depth(Axis.FIRST, "joint") is None
+    assert wood().depth(Axis.FIRST, "joint") == length("6")
+
+
+@pytest.mark.parametrize("end", [Face.REFERENCE_END, Face.FAR_END])
+def test_a_place_so_far_back_from_a_shoulder(end: Face) -> None:
+    """Both shoulders are read from the reference shoulder."""
+    stick = wood()
+    shoulder = stick.shoulder(end)
+    assert shoulder == (ZERO if end is Face.REFERENCE_END else length("7' 11"))
+    assert abs(stick.back_from(end, length("3")) - shoulder) == length("3")
+    assert ZERO < stick.back_from(end, length("3")) < stick.body
 
 
 def test_the_first_place_measured_counts_for_each_side_apart() -> None:
@@ -80,3 +151,13 @@ def test_a_stick_names_its_own_ends() -> None:
     """A post standing on its reference end has its foot there."""
     assert _stick().place_at(Face.REFERENCE_END) == "foot"
     assert _stick().place_at(Face.FAR_END) == "head"
+
+
+@pytest.mark.parametrize("reference_end", ["foot", "head"])
+def test_a_raking_stick_names_its_ends_foot_and_head(reference_end: str) -> None:
+    """As it is called on the horses, and as its sizes are kept."""
+    low = Direction.WEST if reference_end == "foot" else Direction.EAST
+    pose = Pose(Direction.UP, Direction.SOUTH, low, head=Direction.EAST)
+    stick = replace(_stick(), pose=pose)
+    assert stick.place_at(Face.REFERENCE_END) == reference_end
+    assert {stick.place_at(Face.REFERENCE_END), stick.place_at(Face.FAR_END)} == {"foot", "head"}

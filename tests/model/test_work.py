@@ -3,7 +3,8 @@
 import pytest
 
 from benchmate.model.directions import Direction
-from benchmate.model.work import Work, end_fault
+from benchmate.model.project import Timber
+from benchmate.model.work import Work, end_fault, meeting_faults
 from tests.builders import sill, timber
 
 
@@ -22,10 +23,11 @@ def test_work_that_names_no_timbers_is_a_misuse() -> None:
 
 
 def test_work_is_harmless_until_a_family_says_otherwise() -> None:
-    """It joins its timbers, and has no sums, tenons or faults."""
+    """It joins its timbers, and has no sums, tenons, bearings or faults."""
     work = Bare(id="joint")
     assert work.joins()
     assert (work.sums(), work.extensions(), work.faults({})) == ({}, (), ())
+    assert work.bearings() == ()
 
 
 @pytest.mark.parametrize("direction", Direction)
@@ -45,3 +47,85 @@ def test_an_end_fault_names_the_ends_there_are() -> None:
     for word in ("west end", "foot", "head"):
         assert word in fault.problem
     assert fault.remedy
+
+
+AT = {"east": "4'", "north": "0"}
+PLACED_POST = timber("post", at=AT)
+PLACED_SILL = sill(name="South sill", at={"north": "0", "up": "0"})
+POST, SILL = timber("post"), sill(name="South sill")
+BRACE = timber(
+    "brace",
+    first_face="up",
+    second_face="south",
+    length=None,
+    incline={"corner": AT | {"up": "7'"}, "legs": {"down": "3'", "east": "3'"}},
+)
+
+
+def met(one: Timber, other: Timber, *typed: str, end: Direction = Direction.DOWN) -> list[str]:
+    """The keys of the faults of one timber's end in the other, with some keys typed."""
+    given = {key: key in typed for key in ("at", "inset")}
+    return [fault.key for fault in meeting_faults(one, end, other, given)]
+
+
+def test_what_an_end_may_enter() -> None:
+    """Timbers square to one another: with places nothing typed, without them `at`."""
+    assert met(PLACED_POST, PLACED_SILL) == []
+    assert met(POST, SILL, "at") == []
+    assert met(POST, SILL, "at", "inset") == []
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "typed", "keys"),
+    [
+        (POST, SILL, (), ["at"]),
+        (POST, SILL, ("inset",), ["at"]),
+        (PLACED_POST, SILL, (), ["into"]),
+        (POST, PLACED_SILL, ("at",), ["into"]),
+        (PLACED_POST, PLACED_SILL, ("at",), ["at"]),
+        (PLACED_POST, PLACED_SILL, ("inset",), ["inset"]),
+        (PLACED_POST, PLACED_SILL, ("at", "inset"), ["at", "inset"]),
+        (POST, timber("other"), ("at",), ["into"]),
+        (PLACED_POST, timber("other", at=AT), (), ["into"]),
+        (BRACE, PLACED_SILL, (), ["into"]),
+        (PLACED_POST, BRACE, (), ["into"]),
+    ],
+)
+def test_what_keeps_an_end_out(
+    one: Timber, other: Timber, typed: tuple[str, ...], keys: list[str]
+) -> None:
+    """Too little, too much, or the wrong timber, each at the key to mend."""
+    assert met(one, other, *typed) == keys
+
+
+def test_an_end_the_timber_has_not_comes_before_anything_else() -> None:
+    """It may be why the rest looks wrong."""
+    assert met(POST, SILL, end=Direction.WEST) == ["end"]
+    assert met(POST, PLACED_SILL, end=Direction.WEST) == ["end"]
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "named"),
+    [
+        (POST, SILL, ("Post", "South sill")),
+        (POST, PLACED_SILL, ("Post", "South sill")),
+        (PLACED_POST, SILL, ("Post", "South sill")),
+        (PLACED_POST, BRACE, ("Brace",)),
+        (BRACE, PLACED_SILL, ("Brace",)),
+    ],
+)
+def test_a_fault_names_the_timbers_in_question(
+    one: Timber, other: Timber, named: tuple[str, ...]
+) -> None:
+    """By the names a framer gave them, and with something to do."""
+    given = {"at": False, "inset": False}
+    (fault,) = meeting_faults(one, Direction.DOWN, other, given)
+    assert all(name in fault.problem for name in named)
+    assert fault.remedy
+
+
+@pytest.mark.parametrize(("one", "other"), [(POST, PLACED_SILL), (PLACED_POST, SILL)])
+def test_the_timber_to_place_is_the_one_without_a_place(one: Timber, other: Timber) -> None:
+    """Whichever of the two it is."""
+    (fault,) = meeting_faults(one, Direction.DOWN, other, {"at": True})
+    assert (one if not one.placed else other).name in fault.remedy

@@ -341,7 +341,7 @@ def test_a_look_is_cheap(keeper: Keeper, monkeypatch: pytest.MonkeyPatch) -> Non
     def refuse(*_: object) -> None:
         pytest.fail("a file was read")
 
-    monkeypatch.setattr("benchmate.store.keeper.read_file", refuse)
+    monkeypatch.setattr("benchmate.store.kept_project.read_file", refuse)
     monkeypatch.setattr("benchmate.store.keeper.find_progress", refuse)
     assert not keeper.changed()
 
@@ -381,3 +381,93 @@ def test_a_file_in_place_of_the_progress_folder_is_told(keeper: Keeper, folder: 
     (folder / "progress").write_text("")
     with pytest.raises(KeepError, match="is not a folder"):
         keeper.strays()
+
+
+NAMED = STORE + '\n[lengths]\ndeck = "1-1/4" # planed\n'
+
+
+@pytest.fixture
+def named(folder: Path) -> Iterator[Keeper]:
+    """A project with a named length, open to be written."""
+    put(folder, NAMED)
+    keeper = Keeper.open(folder)
+    yield keeper
+    keeper.close()
+
+
+def deck(folder: Path) -> str:
+    """What a program started now would find written for the deck."""
+    return Keeper.read(folder).written()["lengths"]["deck"]
+
+
+def test_a_name_is_kept_like_a_tick(named: Keeper, folder: Path) -> None:
+    """On disk at once, the project goes by it, and there is nothing new to look at."""
+    assert named.try_name("lengths", "deck", "2").lengths["deck"].text() == '2"'
+    assert deck(folder) == "1-1/4"
+    assert named.set_name("lengths", "deck", "2") == "1-1/4"
+    assert deck(folder) == "2"
+    assert named.project.lengths["deck"].text() == '2"'
+    assert not named.changed()
+
+
+def test_a_name_is_not_kept_without_the_right_to(named: Keeper, folder: Path) -> None:
+    """Neither by a reader nor by a program that has lost the project; trying is free to both."""
+    reader = Keeper.read(folder)
+    with pytest.raises(KeepError, match="opened only to be read"):
+        reader.set_name("lengths", "deck", "2")
+    second = Keeper.open(folder, over=True)
+    with pytest.raises(KeepError, match="taken this project over"):
+        named.set_name("lengths", "deck", "2")
+    assert named.try_name("lengths", "deck", "2").lengths["deck"].text() == '2"'
+    assert deck(folder) == "1-1/4"
+    second.close()
+
+
+def test_a_broken_file_put_right_is_told_anew_when_it_breaks_again(
+    named: Keeper, folder: Path
+) -> None:
+    """Setting a name counts as reading the file, so that a later slip is told again."""
+    write(folder, "project.toml", NAMED + "broken")
+    assert named.changed().problems
+    (folder / "project.toml").write_text(NAMED)
+    named.set_name("lengths", "deck", "2")
+    write(folder, "project.toml", NAMED + "broken")
+    assert named.changed().problems
+
+
+@pytest.mark.parametrize("number", ERRORS)
+@pytest.mark.parametrize("at", range(9))
+def test_a_failing_disk_leaves_the_project_whole(
+    named: Keeper, folder: Path, at: int, number: int
+) -> None:
+    """Whichever call fails, the file holds the old text or the new, and nothing lies beside it."""
+    disk = Disk(at, error=OSError(number, os.strerror(number)))
+    with failing(disk):
+        try:
+            named.set_name("lengths", "deck", "2")
+        except KeepError:
+            kept = [NAMED, NAMED.replace("1-1/4", "2")]
+        else:
+            kept = [NAMED.replace("1-1/4", "2")]
+    assert (folder / "project.toml").read_text() in kept
+    assert {path.name for path in folder.iterdir()} <= {"project.toml", LOCK_FILE}
+    named.take_over()
+    named.set_name("lengths", "deck", "3")
+    assert deck(folder) == "3"
+
+
+@pytest.mark.parametrize("after", [False, True])
+@pytest.mark.parametrize("at", range(9))
+def test_a_crash_leaves_the_project_whole(folder: Path, at: int, *, after: bool) -> None:
+    """Whenever the program is killed, the file holds the old text or the new one whole."""
+    put(folder, NAMED)
+    keeper = Keeper.open(folder)
+    with failing(Disk(at, after=after)):
+        try:
+            keeper.set_name("lengths", "deck", "2")
+        except Crash:
+            kept = [NAMED, NAMED.replace("1-1/4", "2")]
+        else:
+            kept = [NAMED.replace("1-1/4", "2")]
+    assert (folder / "project.toml").read_text() in kept
+    keeper.close()

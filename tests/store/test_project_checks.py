@@ -1,7 +1,14 @@
 import pytest
 
 from benchmate.store.document import Document
-from benchmate.store.project_checks import check_ids, check_timbers, check_works, key_path
+from benchmate.store.project_checks import (
+    check_ids,
+    check_places,
+    check_rakes,
+    check_timbers,
+    check_works,
+    key_path,
+)
 from benchmate.store.project_parts import read_parts
 from benchmate.store.syntax import read_document
 from benchmate.store.toml_lines import Path
@@ -15,6 +22,8 @@ def checked(text: str) -> Document:
     check_ids(document)
     check_timbers(document, parts)
     check_works(document, parts)
+    check_places(document, parts)
+    check_rakes(document, parts)
     return document
 
 
@@ -78,8 +87,11 @@ def test_names_in_timbers_are_looked_up() -> None:
     document = checked(HEAD + '[lengths]\nsill = "1"\n' + post + 'shoulder_level = "floor"\n')
     assert told(document) == [
         ("timber[1].section", 'there is no section called "post"'),
-        ("timber[1].length", 'there is no length, level or section size called "plate"'),
-        ("timber[1].shoulder_level", 'there is no length, level or section size called "floor"'),
+        ("timber[1].length", 'there is no line, length, level or section size called "plate"'),
+        (
+            "timber[1].shoulder_level",
+            'there is no line, length, level or section size called "floor"',
+        ),
     ]
 
 
@@ -97,3 +109,102 @@ def test_a_fault_may_lie_inside_a_table_of_the_entry() -> None:
     (problem,) = document.problems
     assert problem.key == "chamfer[1].far_stop.shoulder"
     assert "far_stop" in problem.excerpt
+
+
+PLACED = {
+    "sill": SILL.replace('length = "12\'"', 'at = { north = "0", up = "0" }\nlength = "12\'"')
+    + 'reference_end_at = "0"\n',
+    "post": POST.replace('length = "7\' 11"', 'at = { east = "0", north = "0" }')
+    + 'far_end_at = "8\'"\n',
+    "joint": JOINT.replace('at = "0"\n', ""),
+}
+"""A post on a sill, both by their places."""
+
+BRACE = """
+[[timber]]
+id = "brace"
+name = "Brace"
+kind = "brace"
+section = "4 x 4"
+first_face = "up"
+second_face = "south"
+reference_end = "foot"
+
+[timber.incline]
+foot = { east = "0", north = "0", up = "0" }
+head = { east = "3'", north = "0", up = "3'" }
+towards = "east"
+"""
+
+
+def placed(good: str = "", bad: str = "") -> Document:
+    """The placed post and sill checked, a piece of their text changed."""
+    text = HEAD + "".join(PLACED.values())
+    assert text.count(good) == 1 or not good
+    return checked(text.replace(good, bad) if good else text)
+
+
+def test_a_post_in_its_place_has_no_problem() -> None:
+    """Its foot is settled by the sill, its head by a coordinate; the sill by one and a length."""
+    assert not placed().problems
+
+
+@pytest.mark.parametrize(
+    ("good", "bad", "key"),
+    [
+        ('far_end_at = "8\'"', "", "timber[2].far_end_at"),
+        ('far_end_at = "8\'"', 'length = "8\'"\nfar_end_at = "8\'"', "timber[2].length"),
+        ('far_end_at = "8\'"', 'reference_end_at = "8\'"', "timber[2].reference_end_at"),
+        ('reference_end_at = "0"', "", "timber[1].reference_end_at"),
+        ('at = { east = "0", north = "0" }', 'at = { east = "0" }', "timber[2].at.north"),
+        ('{ north = "0", up = "0" }', '{ north = "0", up = "0", east = "0" }', "timber[1].at.east"),
+        ('into = "south-sill"', 'into = "south-sill"\nat = "0"', "joint[1].at"),
+        ('into = "south-sill"', 'into = "south-sill"\ninset = "1"', "joint[1].inset"),
+        ('at = { north = "0", up = "0" }\n', "", "joint[1].into"),
+        ('name = "Apple store"', 'name = "Apple store"\nrule = "square"', "timber[1].inner"),
+        ('section = "7 x 7"', 'section = "7 x 7"\ninner = "6 x 6"', "timber[2].inner"),
+    ],
+)
+def test_what_settles_a_timber_twice_or_not_at_all_is_told(good: str, bad: str, key: str) -> None:
+    """At the key to mend."""
+    assert key in [found for found, _ in told(placed(good, bad))]
+
+
+def test_a_class_has_its_inner_section_in_the_table() -> None:
+    """Then its timbers need none of their own."""
+    square = (
+        HEAD
+        + 'rule = "square"\n[sections]\npost = "7 x 7"\nsill = "8 x 8"\n[inner]\npost = "6 x 6"\n'
+    )
+    text = square + SILL.replace('"8 x 8"', '"sill"') + POST.replace('"7 x 7"', '"post"')
+    assert [key for key, _ in told(checked(text))] == ["timber[1].inner"]
+
+
+def test_names_in_places_are_looked_up() -> None:
+    """Each at the coordinate or the leg that holds it, with the nearest name."""
+    text = HEAD + '[lines]\n"line a" = "0"\n' + "".join(PLACED.values())
+    text = text.replace('at = { east = "0", north', 'at = { east = "lin a", north')
+    document = checked(text.replace('far_end_at = "8\'"', 'far_end_at = "plate + 1"'))
+    assert told(document) == [
+        ("timber[2].far_end_at", 'there is no line, length, level or section size called "plate"'),
+        ("timber[2].at.east", 'there is no line, length, level or section size called "lin a"'),
+    ]
+    assert document.problems[1].remedy == 'did you mean "line a"?'
+    assert "lin a" in document.problems[1].excerpt
+
+
+@pytest.mark.parametrize(
+    ("good", "bad", "problems"),
+    [
+        ("", "", []),
+        ('north = "0", up = "3\'"', 'north = "1/16", up = "3\'"', ["timber[1].incline"]),
+        ('towards = "east"', 'towards = "west"', ["timber[1].incline"]),
+        ('head = { east = "3\'"', 'head = { east = "0"', ["timber[1].incline"]),
+        ('head = { east = "3\'"', 'head = { east = "3"', []),
+    ],
+)
+def test_a_head_lies_where_it_is_said_to(good: str, bad: str, problems: list[str]) -> None:
+    """In one upright plane with its foot, and on the side it is said to lie towards."""
+    text = HEAD + BRACE
+    assert text.count(good) == 1 or not good
+    assert [key for key, _ in told(checked(text.replace(good, bad) if good else text))] == problems

@@ -55,7 +55,7 @@ def test_an_unknown_name_is_told_once_for_each_sum() -> None:
     """However often it stands in it."""
     document = checked('[lengths]\ndeck = "plank + plank"\n')
     assert told(document) == [
-        ("lengths.deck", 'there is no length, level or section size called "plank"')
+        ("lengths.deck", 'there is no line, length, level or section size called "plank"')
     ]
     assert not names_sound(document)
 
@@ -105,3 +105,67 @@ def test_a_name_that_no_sum_can_say_is_told(name: str) -> None:
     )
     messages = [message for _, message in told(document)]
     assert messages.count("is not a name a sum can use") == 3
+
+
+def test_lines_lengths_and_levels_share_one_set_of_names() -> None:
+    """With both sides of inner sections: each may be made of any other."""
+    document = checked(
+        '[lines]\n"line 2" = "line 1 + bay + post inner width"\n"line 1" = "0"\n'
+        '[lengths]\nbay = "rise + 8\'"\n[levels]\nrise = "line 1 + 1"\n'
+        '[sections]\npost = "7 x 8"\n[inner]\npost = "6 x 7"\n'
+    )
+    assert not document.problems
+    assert set(known_names(document)) == {
+        *("line 1", "line 2", "bay", "rise"),
+        *("post depth", "post width", "post inner depth", "post inner width"),
+    }
+
+
+@pytest.mark.parametrize("order", [("lines", "levels"), ("levels", "lines")])
+def test_a_circle_through_lines_and_levels_is_told_with_the_way_round(
+    order: tuple[str, str],
+) -> None:
+    """Whichever table stands first in the file."""
+    tables = {
+        "lines": '[lines]\n"line 1" = "floor top + 1"\n',
+        "levels": '[levels]\n"floor top" = "bay - 1"\n',
+    }
+    text = "".join(tables[name] for name in order) + '[lengths]\nbay = "line 1 + 2"\n'
+    ((key, message),) = told(checked(text))
+    assert key == 'lines."line 1"'
+    assert message == "goes round in a circle: line 1 → floor top → bay → line 1"
+
+
+def test_an_unknown_name_in_a_line_is_told_with_the_nearest() -> None:
+    """Inner sizes count as names."""
+    document = checked(
+        '[lines]\n"line 2" = "pst inner width"\n[sections]\npost = "7 x 8"\n'
+        '[inner]\npost = "6 x 7"\n'
+    )
+    (problem,) = document.problems
+    assert problem.key == 'lines."line 2"'
+    assert problem.remedy == 'did you mean "post inner width"?'
+    assert not names_sound(document)
+
+
+def test_an_inner_section_is_that_of_a_section() -> None:
+    """One of a class there is not is told, with the nearest or with what to do."""
+    document = checked(
+        '[sections]\npost = "7 x 8"\n[inner]\npsot = "6 x 7"\n[lengths]\nx = "psot inner depth"\n'
+    )
+    (problem,) = document.problems
+    assert (problem.key, problem.message) == ("inner.psot", 'there is no section called "psot"')
+    assert problem.remedy == 'did you mean "post"?'
+    (alone,) = checked('[inner]\npost = "6 x 7"\n').problems
+    assert alone.remedy == "give it under [sections] first"
+
+
+def test_a_section_may_not_give_the_name_of_an_inner_size() -> None:
+    """Two answers to one name."""
+    document = checked(
+        '[sections]\npost = "7 x 8"\n"post inner" = "5 x 5"\n[inner]\npost = "6 x 7"\n'
+    )
+    assert told(document) == [
+        ("inner.post", 'gives the name "post inner depth", which line 5 gives already'),
+        ("inner.post", 'gives the name "post inner width", which line 5 gives already'),
+    ]

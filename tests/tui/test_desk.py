@@ -13,6 +13,7 @@ from benchmate.tui.desk import Desk
 from benchmate.tui.glyphs import UNICODE
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
+from benchmate.workbench.names import NewText
 
 
 def said(desk: Desk, label: str) -> str:
@@ -152,12 +153,14 @@ def test_timber_rows_tell_progress_and_what_to_look_at(desk: Desk) -> None:
     """One glance at the list finds the timber that needs a second look."""
     rows = {row.text: row.tail for row in desk.timber_rows()}
     assert rows["SE post"] == "8/49"
-    assert rows["South sill"] == "1 again  9/29"
+    assert rows["South sill"] == "1 again  9/31"
     assert desk.timber_rows()[desk.timber_place()].text == "SE post"
 
 
 def test_next_says_when_all_is_done(desk: Desk) -> None:
     """No step is left: the framer is told, and stays where he is."""
+    for tenoned in ("post-nw", "post-ne"):
+        desk.bench.tick(tenoned, desk.bench.walk(tenoned).layout.step("head-tenon/as-cut"))
     desk.take_timber("plate-north")
     for _ in desk.walk.steps:
         outcome = desk.tick()
@@ -170,7 +173,7 @@ def test_the_header_warns_of_marks_to_look_at_and_of_read_only(desk: Desk, demo:
     desk.take_timber("sill-south")
     assert [part.text.strip() for part in desk.header()[1]] == [
         "1 to look at again",
-        "9 of 29 done",
+        "9 of 31 done",
     ]
     second = Desk(Bench(Keeper.open(demo)), UNICODE)
     assert second.header()[1][0].text.strip() == "READ ONLY"
@@ -301,8 +304,41 @@ def test_a_size_that_spoils_nothing_new_says_nothing(desk: Desk) -> None:
     as_drawn = desk.set_sizes(Sizes(place="foot-tenon", measured=Measured(), as_cut=AsCut()))
     assert as_drawn.words == ""
     desk.go_to("sill-north", "ne-foot-mortise/start")
-    desk.tick()
+    desk.tick_out_of_order()
     desk.go_to("post-ne", "foot-tenon/as-cut")
     moved = Measured.model_validate({"second": "7-1/4"})
     loud = desk.set_sizes(Sizes(place="foot-tenon", measured=moved, as_cut=AsCut()))
     assert loud.words == "To look at again: North sill 1."
+
+
+def test_undo_of_a_tick_on_a_timber_taken_away_stays_where_one_is(desk: Desk, demo: Path) -> None:
+    """The tick comes off its file; there is no timber left to go to."""
+    desk.tick()
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('"post-se"', '"post-xx"'))
+    desk.look()
+    here = (desk.timber, desk.step.id)
+    assert desk.undo().words.startswith("Undone: tick on Foot tenon")
+    assert (desk.timber, desk.step.id) == here
+    assert "far-cheek" not in (demo / "progress" / "post-se.toml").read_text()
+
+
+def test_a_name_changed_tells_the_timbers_it_spoils_and_can_be_undone(desk: Desk) -> None:
+    """The bench top moves the door chamfers; undo brings it back, and the framer with it."""
+    desk.go_to("post-nw", "end/square")
+    outcome = desk.set_name(NewText("lengths", "bench top", "3' 3\""))
+    assert outcome.words == "To look at again: SW post 3, South sill 1."
+    assert desk.set_name(NewText("lengths", "overhang", "1' 3\"")).words == ""
+    desk.take_timber("plate-north")
+    assert desk.undo().words == "Undone: overhang written as 1' 3\"."
+    assert desk.undo().words == "Undone: bench top written as 3' 3\"."
+    assert (desk.timber, desk.step.id) == ("post-nw", "end/square")
+    assert desk.bench.walk("post-sw").look_again == 0
+
+
+def test_a_name_that_cannot_stand_is_not_kept(desk: Desk) -> None:
+    """One clear message, and nothing has moved."""
+    outcome = desk.set_name(NewText("lengths", "bench top", "no such name"))
+    assert outcome.failed
+    assert outcome.words.startswith("Not kept: ")
+    assert desk.bench.walk("post-sw").look_again == 0

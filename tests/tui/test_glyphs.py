@@ -8,7 +8,18 @@ from rich.cells import cell_len
 
 from benchmate.tui.glyphs import ASCII, UNICODE, Glyphs, choose
 
-IN_TEXT = ("tick", "open_box", "look_again", "cursor", "hatch", "left", "right", "up", "down")
+IN_TEXT = (
+    "tick",
+    "open_box",
+    "look_again",
+    "waiting",
+    "cursor",
+    "hatch",
+    "left",
+    "right",
+    "up",
+    "down",
+)
 
 
 @pytest.mark.parametrize("glyphs", [UNICODE, ASCII])
@@ -31,8 +42,9 @@ def test_ascii_set_is_ascii() -> None:
 
 @pytest.mark.parametrize("glyphs", [UNICODE, ASCII])
 def test_states_of_a_step_differ(glyphs: Glyphs) -> None:
-    """Open, ticked, look again and waste are told apart by shape alone."""
-    shapes = (glyphs.tick, glyphs.open_box, glyphs.look_again, glyphs.cursor, glyphs.hatch)
+    """Open, ticked, look again, waiting and waste are told apart by shape alone."""
+    states = (glyphs.tick, glyphs.open_box, glyphs.look_again, glyphs.waiting)
+    shapes = (*states, glyphs.cursor, glyphs.hatch)
     assert len(set(shapes)) == len(shapes)
 
 

@@ -39,3 +39,18 @@ def test_help_tells_every_key_and_the_caution() -> None:
     for key in KEYS:
         assert said[key.shown] == key.help
     assert "licensed engineer" in help_sayings(UNICODE)[-1].text
+
+
+def test_help_explains_waiting_out_of_order_and_the_next_best_job() -> None:
+    """A line each, and the sign that stands in the list."""
+    said = {saying.label: saying.text for saying in help_sayings(UNICODE)}
+    assert said["waits"].startswith(f"{UNICODE.waiting} in the list")
+    assert "cut to the tenon" in said["waits"]
+    assert said["order"].startswith("o ticks a waiting step all the same")
+    assert said["job"].startswith("g goes to a mark to look at again")
+
+
+def test_the_list_gives_way_to_the_next_best_job() -> None:
+    """g is the list's own key for its first row; on the bench it is the next best job."""
+    first = {binding.id: binding for binding in bindings()}
+    assert [name for name, binding in first.items() if binding.priority] == ["bench.best-job"]

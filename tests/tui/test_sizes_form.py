@@ -72,10 +72,11 @@ def test_the_effect_tells_ticked_marks_first(desk: Desk) -> None:
     assert typed.sizes is not None
     read_back, *lines = form.effect(typed.sizes)
     assert read_back == 'CHECK THE TAPE: tenon width, as cut: 5-3/8", 1/8" under.'
-    assert lines[0] == "Already ticked among them: 1. Look at those marks again."
+    assert lines[0].startswith("Moves ")
+    assert lines[0].endswith(": 1 step ticked. Ticked steps will say: look again.")
     assert lines[1] == (
         "South sill, mortise for SW post: finish line (ticked): "
-        '6-15/16" becomes 6-7/8" from the squared west end'
+        '6-15/16" becomes 6-7/8" from the squared west end; 5-7/16" becomes 5-3/8" mortise length'
     )
 
 
@@ -86,7 +87,7 @@ def test_the_effect_puts_a_stop_before_all(desk: Desk) -> None:
     assert typed.sizes is not None
     read_back, stop, *_ = form.effect(typed.sizes)
     assert read_back.startswith("CHECK THE TAPE: North face to South face: ")
-    assert stop.startswith("STOP: The far cheek comes")
+    assert stop.startswith("STOP on NE post and North sill: The far cheek comes")
 
 
 def test_a_size_that_moves_nothing_says_so(desk: Desk) -> None:

@@ -45,9 +45,11 @@ def test_a_signal_leaves_a_clean_terminal(
         assert LEFT_ALTERNATE_SCREEN in run.written
 
 
-def test_the_demo_opens_without_arguments(environ: dict[str, str], tmp_path: Path) -> None:
-    """A first start anywhere shows the demo, as a working copy in the user's data folder."""
+def test_without_arguments_the_demos_are_offered(environ: dict[str, str], tmp_path: Path) -> None:
+    """A first start anywhere asks which; a demo is a working copy in the user's data folder."""
     with Terminal(environ=environ, size=(120, 40)) as run:
+        run.wait_for("hillside-wood-store")
+        run.type("j\r")
         run.wait_for("Far cheek line")
         run.type("q")
         assert run.finish() == 0

@@ -5,11 +5,14 @@ import pytest
 from benchmate.tui.desk import Desk
 from benchmate.tui.panes.words_pane import set_lines
 
-WIDTH, WITH_DRAWING, WITHOUT = 49, 7, 15
-"""The words pane's cells and rows at 80 x 24, with the drawing below it and without."""
+WIDTH, WITH_DRAWING, WAITING, WITHOUT = 49, 7, 9, 15
+"""The words pane's cells, and its rows at 80 x 24: with the drawing below it, with the lower one
+of a step that waits, and without.
+"""
 
-NEEDED = {"", "again", "from", "set", "and", "on", "waste"}
-"""What a framer must see without pressing a key: figure, hook, faces, waste side."""
+NEEDED = {"", "again", "waits", "from", "set", "and", "on", "waste"}
+"""What a framer must see without pressing a key: figure, hook, faces, waste side, what to wait for.
+"""
 
 
 @pytest.mark.parametrize("timber", ["post-sw", "post-se", "sill-south", "plate-south"])
@@ -22,6 +25,6 @@ def test_nothing_needed_for_a_cut_is_folded_away_in_a_small_window(desk: Desk, t
         desk.take_step(place)
         words = desk.words()
         last = max(at for at, saying in enumerate(words) if saying.label in NEEDED)
-        room = WITHOUT if desk.wordy else WITH_DRAWING
+        room = WITHOUT if desk.wordy else WAITING if desk.waiting else WITH_DRAWING
         more = len(set_lines(words, WIDTH)) > room
         assert len(set_lines(words[: last + 1], WIDTH)) <= room - more, step.id

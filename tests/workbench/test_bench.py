@@ -13,7 +13,8 @@ from benchmate.measure.reading import read_length
 from benchmate.model.progress import AsCut, Measured
 from benchmate.store.keeper import Keeper
 from benchmate.workbench.actions import Sizes
-from benchmate.workbench.bench import Bench, NotKeptError, now
+from benchmate.workbench.bench import BadTextError, Bench, NotKeptError, now
+from benchmate.workbench.names import NewText
 
 
 def state(bench: Bench, timber: str, step: str) -> State:
@@ -261,3 +262,186 @@ def test_a_tick_remembers_no_prose(bench: Bench) -> None:
     tick = bench.walk("post-nw").progress.tick(step.id)
     assert tick is not None
     assert what_changed(reworded, tick, bench.project.tape) == ""
+
+
+def test_a_name_is_on_disk_when_the_call_returns(bench: Bench, demo: Path) -> None:
+    """Every line of the project file stays, but for that one value, and its comment stays too."""
+    before = (demo / "project.toml").read_text()
+    bench.set_name("lengths", "deck", "1-1/2")
+    after = (demo / "project.toml").read_text()
+    assert after == before.replace('deck = "1-1/4"', 'deck = "1-1/2"')
+    assert Keeper.read(demo).project == bench.project
+    assert bench.frame.levels.of("floor top") == read_length("5")
+
+
+def test_a_preview_of_a_name_is_what_then_happens(bench: Bench) -> None:
+    """Every figure promised is the figure after accepting, and every other stays."""
+    before = {timber.id: bench.walk(timber.id) for timber in bench.timbers}
+    promised = {
+        (each.timber, each.step, each.words): each.after
+        for each in bench.try_name("sections", "post", "6-3/4 x 7").moved
+    }
+    assert promised
+    bench.set_name("sections", "post", "6-3/4 x 7")
+    for timber, walk in before.items():
+        was, now_ = (
+            {
+                (timber, step.id, f"from the {reading.hook}"): reading.value
+                for step in each.steps
+                if step.lasting
+                for reading in step.readings
+            }
+            for each in (walk, bench.walk(timber))
+        )
+        moved = {key: now_.get(key) for key in {**was, **now_} if was.get(key) != now_.get(key)}
+        assert moved == {key: promised[key] for key in moved}
+        assert moved.items() <= promised.items()
+
+
+def test_what_a_name_moves_turns_ticks_to_look_again(bench: Bench) -> None:
+    """Ticked steps wait to be looked at again until they are ticked anew."""
+    assert state(bench, "post-sw", "inside-chamfer/foot-stop") is State.TICKED
+    promised = bench.try_name("lengths", "deck", "1-1/2").ticked
+    bench.set_name("lengths", "deck", "1-1/2")
+    walk = bench.walk("post-sw")
+    assert walk.look_again == promised == 3
+    bench.tick("post-sw", walk.layout.step("inside-chamfer/foot-stop"))
+    assert state(bench, "post-sw", "inside-chamfer/foot-stop") is State.TICKED
+
+
+def test_a_name_is_undone_like_everything_else(bench: Bench, demo: Path) -> None:
+    """The file is back byte for byte, its ticks hold again, and the framer is led back."""
+    before = (demo / "project.toml").read_bytes()
+    step = bench.walk("post-nw").layout.step("end/square")
+    bench.tick("post-nw", step)
+    bench.set_name("lengths", "deck", "1-1/2", timber="post-sw", step="inside-chamfer/foot-stop")
+    bench.set_name("lengths", "deck", "1-1/2", timber="post-sw", step="stick/label")
+    done = bench.undo()
+    assert done is not None
+    assert (done.words, done.timber, done.step) == (
+        "deck written as 1-1/2",
+        "post-sw",
+        "inside-chamfer/foot-stop",
+    )
+    assert (demo / "project.toml").read_bytes() == before
+    assert bench.walk("post-sw").look_again == 0
+    first = bench.undo()
+    assert first is not None
+    assert first.step == "end/square"
+    assert bench.undo() is None
+
+
+@pytest.mark.parametrize(
+    ("new", "problem", "remedy"),
+    [
+        (
+            NewText("lengths", "deck", "floor top"),
+            "goes round in a circle: deck → floor top → deck",
+            "give one a figure",
+        ),
+        (
+            NewText("levels", "floor top", "joist bearng + 1"),
+            'called "joist bearng"',
+            'did you mean "joist bearing"?',
+        ),
+        (
+            NewText("sections", "post", "7"),
+            "a section has two sides",
+            "write both, as 6 x 8",
+        ),
+    ],
+)
+def test_a_bad_text_is_one_clear_error(
+    bench: Bench, demo: Path, new: NewText, problem: str, remedy: str
+) -> None:
+    """Where, what is wrong and what to do, whether tried or set; nothing is changed."""
+    before = (demo / "project.toml").read_bytes()
+    for change in (bench.try_name, bench.set_name):
+        with pytest.raises(BadTextError) as caught:
+            change(*new)
+        error = caught.value
+        assert str(error) == f"{new.name}: {error.problem}; {remedy}"
+        assert error.problem.endswith(problem)
+        assert new.text in error.excerpt
+    assert (demo / "project.toml").read_bytes() == before
+    assert bench.undo() is None
+
+
+def test_a_name_that_breaks_something_else_says_where(bench: Bench, demo: Path) -> None:
+    """The project file as it stands outside may be what is wrong."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('leg = "3/4"', 'leg = "x"'))
+    with pytest.raises(BadTextError) as caught:
+        bench.try_name("lengths", "deck", "2")
+    assert caught.value.where.startswith("project.toml:")
+    assert caught.value.where.endswith("chamfer[1].leg")
+
+
+def test_a_value_that_cannot_be_reworded_is_told(bench: Bench, demo: Path) -> None:
+    """It is changed by hand; neither a preview nor a change touches it."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('deck = "1-1/4"', 'deck = """1-1/4"""'))
+    bench.look()
+    for change in (bench.try_name, bench.set_name):
+        with pytest.raises(NotKeptError, match="in your editor"):
+            change("lengths", "deck", "2")
+
+
+def test_a_reader_may_try_a_name_but_not_set_it(bench: Bench, demo: Path) -> None:
+    """The preview costs nobody anything; the file belongs to the one that writes it."""
+    second = Bench(Keeper.open(demo))
+    assert second.try_name("lengths", "deck", "2").moved
+    with pytest.raises(NotKeptError, match="take the project over"):
+        second.set_name("lengths", "deck", "2")
+    bench.set_name("lengths", "deck", "2")
+    assert second.look().project
+    assert second.frame.levels.of("deck") == read_length("2")
+
+
+def test_setting_a_name_takes_in_what_an_editor_wrote(bench: Bench, demo: Path) -> None:
+    """The preview shows both, and so does the bench afterwards."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('reveal = "7"', 'reveal = "8"'))
+    assert {each.name for each in bench.try_name("lengths", "deck", "1-1/2").names} == {
+        "deck",
+        "floor top",
+        "reveal",
+    }
+    bench.set_name("lengths", "deck", "1-1/2")
+    assert bench.frame.levels.of("reveal") == read_length("8")
+    stop = bench.walk("post-nw").layout.step("inside-chamfer/foot-stop")
+    assert stop.readings[0].value == read_length("13")
+    assert not bench.look()
+
+
+def test_a_mended_project_file_is_no_longer_called_broken(bench: Bench, demo: Path) -> None:
+    """Setting a name reads the file, so what was told of it before no longer holds."""
+    path = demo / "project.toml"
+    whole = path.read_text()
+    path.write_text(whole + "broken")
+    bench.look()
+    assert bench.broken
+    path.write_text(whole)
+    bench.set_name("lengths", "deck", "2")
+    assert bench.broken == ""
+
+
+def test_sizes_reach_every_timber_they_move(bench: Bench) -> None:
+    """A preview looks over the whole frame, and counts what it finds."""
+    sizes = Sizes(
+        place="foot-tenon", measured=Measured.model_validate({"second": "7-1/4"}), as_cut=AsCut()
+    )
+    ripple = bench.try_sizes("post-ne", sizes)
+    assert {each.name for each in ripple.moved} == {"NE post", "North sill"}
+    assert ripple.timbers == 2
+    assert ripple.names == ()
+
+
+def test_undoing_a_tick_on_a_timber_that_has_gone_is_no_crash(bench: Bench, demo: Path) -> None:
+    """Its progress file is still there, and the tick comes off it."""
+    bench.tick("plate-north", bench.walk("plate-north").layout.step("end/square"))
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('"plate-north"', '"plate-n"'))
+    bench.look()
+    bench.undo()
+    assert Keeper.read(demo).progress("plate-north").ticks == ()

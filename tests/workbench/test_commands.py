@@ -29,6 +29,38 @@ def test_marks_of_all_timbers_shows_what_to_look_at_again(demo: Path) -> None:
     assert text.count(" done\n") == 8
 
 
+def test_marks_say_what_waits_and_for_what(demo: Path) -> None:
+    """In print a waiting step has a sign of its own and the tenon it waits for beside it."""
+    text = commands.marks(demo, "sill-south").text
+    start = text.split("[w] Mortise for SE post: start line")[1].split("  [")[0]
+    assert "waits for SE post: foot tenon, measure the tenon as cut" in start
+    assert "[ ] Mortise for SW post: depth" in text
+    assert text.count("[w]") == text.count("waits for") == 11
+
+
+def test_waiting_steps_as_data_name_the_step_they_wait_for(demo: Path) -> None:
+    """The timber and step by their ids, and in words; a step that does not wait has none."""
+    (sill,) = json.loads(commands.marks(demo, "sill-south", as_json=True).text)["timbers"]
+    waits = {step["id"]: step["waits_for"] for step in sill["steps"]}
+    assert waits["sw-foot-mortise/depth"] == []
+    assert waits["se-foot-mortise/start"] == [
+        {
+            "timber": "post-se",
+            "step": "foot-tenon/as-cut",
+            "words": "SE post: foot tenon, measure the tenon as cut",
+        }
+    ]
+
+
+def test_a_stopped_step_is_not_said_to_wait(demo: Path) -> None:
+    """What cannot be cut at all is told before what had better wait."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('length = "3-1/2"', 'length = "9"'))
+    text = commands.marks(demo, "sill-north").text
+    assert "[ ] Mortise for NW post: start line" in text
+    assert "waits for" not in text
+
+
 def test_marks_as_data_is_exact_and_as_shown(demo: Path) -> None:
     """Every length in whole nanometres, and as on the tape."""
     data = json.loads(commands.marks(demo, "post-se", as_json=True).text)
@@ -71,7 +103,7 @@ def test_validate_tells_every_finding(demo: Path) -> None:
     output = commands.validate(demo)
     assert output.code is Code.FINDINGS
     assert output.text.splitlines() == [
-        "Orchard tool shed: 8 timbers, 300 steps, 1 to look at",
+        "Orchard tool shed: 8 timbers, 308 steps, 1 to look at",
         (
             "look tick-out-of-date sill-south/sw-foot-mortise: Mortise for SW post: finish line: "
             'marked at 7", now 6-15/16" from the squared west end; look again, mark it anew and '
@@ -85,7 +117,7 @@ def test_validate_of_a_sound_project_exits_0(demo: Path) -> None:
     (demo / "progress" / "sill-south.toml").unlink()
     output = commands.validate(demo)
     assert output.code is Code.FINE
-    assert output.text == "Orchard tool shed: 8 timbers, 300 steps, no findings"
+    assert output.text == "Orchard tool shed: 8 timbers, 308 steps, no findings"
 
 
 def test_ticks_of_a_renamed_timber_are_told(demo: Path) -> None:
@@ -116,7 +148,7 @@ def test_a_stop_withholds_figures_in_print(demo: Path) -> None:
     path = demo / "project.toml"
     path.write_text(path.read_text().replace('length = "3-1/2"', 'length = "9"', 1))
     text = commands.marks(demo, "sill-south").text
-    assert 'stop: The mortise is 9-1/8" deep' in text
+    assert 'stop: The mortise goes 9-1/8" in' in text
     assert '9-1/8" from the top face' not in text
 
 
@@ -125,3 +157,27 @@ def test_a_broken_project_is_one_clear_error(demo: Path) -> None:
     (demo / "project.toml").write_text("format = 1\nname = \n")
     with pytest.raises(CannotOpenError, match=r"project\.toml:2"):
         commands.validate(demo)
+
+
+def test_the_frame_is_listed_with_what_meets_what(demo: Path) -> None:
+    """Every timber, its like, every name and what it comes to; the caution comes last."""
+    text = commands.frame(demo).text
+    assert text.startswith("Orchard tool shed: 8 timbers, mill rule")
+    assert "takes SW post's foot from 1-1/2\"" in text
+    assert '  floor top = joist bearing + joist depth + deck: 4-3/4"' in text
+    assert text.endswith("licensed engineer.")
+    data = json.loads(commands.frame(demo, as_json=True).text)
+    assert [len(group["right_hand"]) for group in data["alike"]][:2] == [1, 1]
+    assert data["names"]["floor top"]["shown"] == '4-3/4"'
+    assert not any(timber["stopped"] for timber in data["timbers"])
+
+
+def test_the_frame_says_which_lengths_are_not_fit_to_cut_to(demo: Path) -> None:
+    """A stop on a joint stands with the timber, and a file that cannot be read is bad input."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text("utf-8").replace('length = "3-1/2"', 'length = "9"'), "utf-8")
+    output = commands.frame(demo)
+    assert "  ! stop: The mortise goes 9-1/8" in output.text
+    assert output.code is commands.Code.FINE
+    (demo / "progress" / "post-sw.toml").write_text("format =")
+    assert commands.frame(demo).code is commands.Code.BAD_INPUT

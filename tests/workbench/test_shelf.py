@@ -38,11 +38,19 @@ def test_then_projects_here_then_the_framers_own(tmp_path: Path) -> None:
     assert locate("own", tmp_path, env) == own
 
 
-def test_with_nothing_else_the_demo_opens_as_a_working_copy(tmp_path: Path) -> None:
-    """A first start shows the demo and leaves what shipped alone."""
-    (copy,) = choices("", tmp_path, environ(tmp_path))
+def test_with_nothing_else_the_demos_open_as_working_copies(tmp_path: Path) -> None:
+    """A first start shows the demos and leaves what shipped alone."""
+    own = tmp_path / "data" / "benchmate" / "projects"
+    copies = choices("", tmp_path, environ(tmp_path))
+    assert copies == (own / "hillside-wood-store", own / "orchard-tool-shed")
+    assert (copies[1] / "progress" / "post-se.toml").is_file()
+
+
+def test_a_demo_opens_by_its_name_from_anywhere(tmp_path: Path) -> None:
+    """The README's command works for an installed program too; again, it is a working copy."""
+    (copy,) = choices("orchard-tool-shed", tmp_path, environ(tmp_path))
     assert copy == tmp_path / "data" / "benchmate" / "projects" / "orchard-tool-shed"
-    assert (copy / "progress" / "post-se.toml").is_file()
+    assert choices("orchard-tool-shed", tmp_path, environ(tmp_path)) == (copy,)
 
 
 def test_a_clone_opens_its_demo_as_a_working_copy(

@@ -1,5 +1,7 @@
 """One timber as it stands."""
 
+import pytest
+
 from benchmate.layout.standing import State
 from benchmate.workbench.bench import Bench
 
@@ -11,6 +13,24 @@ def test_the_next_open_step_goes_round(bench: Bench) -> None:
     assert walk.next_open() == far_cheek
     assert walk.next_open(far_cheek) == far_cheek + 1
     assert walk.next_open(len(walk.steps) - 1) == far_cheek
+
+
+def test_steps_to_pass_over_are_not_the_next(bench: Bench) -> None:
+    """Passed over while there are others; with nothing else open there is no next step."""
+    walk = bench.walk("post-se")
+    far_cheek = walk.place("foot-tenon/far-cheek")
+    assert walk.next_open(passing={"foot-tenon/far-cheek"}) == far_cheek + 1
+    assert walk.next_open(passing={step.id for step in walk.steps}) is None
+
+
+def test_a_step_s_state_is_found_by_its_id(bench: Bench) -> None:
+    """Each step has the state that stands beside it; an id that no step has is a misuse."""
+    walk = bench.walk("sill-south")
+    states = {step.id: walk.standing(step.id) for step in walk.steps}
+    assert tuple(states.values()) == walk.standings
+    assert states["sw-foot-mortise/finish"].state is State.LOOK_AGAIN
+    with pytest.raises(KeyError, match="no/such"):
+        walk.standing("no/such")
 
 
 def test_a_step_to_look_at_again_counts_as_open(bench: Bench) -> None:

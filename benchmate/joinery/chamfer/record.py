@@ -91,16 +91,16 @@ class Chamfer(Work):
 def _stop_fault(key: str, stop: Stop, timber: Timber) -> Fault | None:
     if stop.shoulder is not None:
         return end_fault(f"{key}.shoulder", stop.shoulder, timber)
-    if timber.upright and timber.shoulder_level is not None:
+    if timber.upright and (timber.placed or timber.shoulder_level is not None):
         return None
     if not timber.upright:
         return Fault(
             f"{key}.level",
-            f"{timber.name} lies level, so a level does not cross it",
+            f"{timber.name} does not stand upright, so a level does not cross it square",
             "give a shoulder and a distance instead",
         )
     return Fault(
         f"{key}.level",
         f"{timber.name} does not say at what level its reference shoulder stands",
-        'give the timber a "shoulder_level", or the stop a shoulder and a distance',
+        'give the timber a place or a "shoulder_level", or the stop a shoulder and a distance',
     )

@@ -73,8 +73,16 @@ def _along(stop: Stop, frame: Frame, stick: Stick) -> Length:
 
 
 def _from_level(level: Length, frame: Frame, stick: Stick) -> Length:
-    shoulder = frame.timber(stick.id).shoulder_level
-    if shoulder is None:
-        raise ValueError(f"{stick.name} does not say at what level its shoulder stands")
-    rise = level - frame.value(shoulder)
+    rise = level - shoulder_level(frame, stick)
     return rise if stick.pose.reference_end is Direction.DOWN else -rise
+
+
+def shoulder_level(frame: Frame, stick: Stick) -> Length:
+    """The level of an upright timber's reference shoulder: by its place, or as typed."""
+    place = frame.place(stick.id)
+    if place is not None:
+        return Length(place.origin[2])
+    typed = frame.timber(stick.id).shoulder_level
+    if typed is None:
+        raise ValueError(f"{stick.name} does not say at what level its shoulder stands")
+    return frame.value(typed)

@@ -1,12 +1,13 @@
 """What to do at a tenon besides striking lines: one figure to one task, so none can be missed."""
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
+from benchmate.frame.reduction import reduction_tasks, unmeasured
 from benchmate.joinery.tenon.flush import depths, loses_wood, only_outside, shouldered
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import Length
-from benchmate.model.directions import LONG_FACES
+from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
-from benchmate.model.stick import reference_for
+from benchmate.model.stick import axis_from, reference_for
 
 AS_CUT = "as-cut"
 """The task after which a tenon's real sizes are known."""
@@ -30,6 +31,7 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
         found.append(_saw_cheeks(shape))
     if loses_wood(shape, shape.edges):
         found.append(_saw_edges(shape))
+    found += reduction_tasks(shape.reduction)
     found += [_pare(shape), _as_cut(shape, allowance, received=received)]
     if allowance:
         found.append(_trim_end(shape, allowance))
@@ -59,11 +61,16 @@ def _saw_shoulders(shape: TenonShape) -> tuple[Task, ...]:
             readings=(Reading(value=depth, hook=shape.stick.pose.words(face), way="straight in"),),
             waste=f"Keep the kerf on the {_end(shape)} side of the knifed line.",
             why="Shoulders before cheeks. Stop at the depth: deeper weakens the tenon's root.",
-            caution=SAW,
+            caution=f"{_follows_stick(shape, face)}{SAW}",
         )
         for face, depth in depths(shape).items()
         if depth
     )
+
+
+def _follows_stick(shape: TenonShape, face: Face) -> str:
+    """The caution for a depth from a far face on a stick nobody has measured there, or nothing."""
+    return "" if face.is_reference else unmeasured(shape.stick, axis_from(face), shape.places)
 
 
 def _saw_cheeks(shape: TenonShape) -> Task:
@@ -98,7 +105,7 @@ def _saw_edges(shape: TenonShape) -> Task:
                 way="to the other narrow edge, left on",
             ),
         ),
-        waste="Outside the relief lines.",
+        waste="Outside the lines of the narrow edges.",
         why=LEAVE_THE_LINE,
         caution=SAW,
     )

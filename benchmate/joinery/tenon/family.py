@@ -4,8 +4,8 @@ from dataclasses import replace
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.joinery.tenon import cutting, findings, mortise, tenoned
-from benchmate.joinery.tenon.mortise import MortiseShape, mortise_shape
+from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
+from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import TenonShape, meeting, shape
 from benchmate.measure.printing import Tape
@@ -21,12 +21,43 @@ def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
     tape = frame.project.tape
     made = shape(joint, frame)
     received = _received(joint, made, frame)
+    if joint.scribed:
+        return _scribed(made, received)
     found = [check(made, tape) for check in findings.TENON_CHECKS]
     if received is not None:
         found += [check(received, tape) for check in findings.MORTISE_CHECKS]
-    told = tuple(finding for finding in found if finding)
+    told = (
+        *(finding for finding in found if finding),
+        *findings.under_inner_section(made, received, tape),
+    )
     tenon_side = _tenon(joint, made, told)
     return (tenon_side,) if received is None else (tenon_side, _mortise(received, told, tape))
+
+
+def _scribed(made: TenonShape, received: MortiseShape | None) -> tuple[Feature, ...]:
+    """Both sides of a joint that is marked by hand: steps without cuts or figures."""
+    mate = received.stick.name if received else "its mate"
+    tenon_side = Feature(
+        id=made.feature,
+        timber=made.stick.id,
+        title=f"{made.stick.pose.words(made.end).capitalize()} tenon, scribed",
+        at=made.shoulder,
+        place=made.places,
+        tasks=scribed.scribed_tenon_tasks(made, mate),
+        scribed=True,
+    )
+    if received is None:
+        return (tenon_side,)
+    mortise_side = Feature(
+        id=received.feature,
+        timber=received.stick.id,
+        title=f"Mortise for {made.stick.name}, scribed",
+        at=received.along[0],
+        place=(received.feature,),
+        tasks=scribed.scribed_mortise_tasks(received),
+        scribed=True,
+    )
+    return (tenon_side, mortise_side)
 
 
 def _tenon(joint: TenonJoint, made: TenonShape, told: tuple[Finding, ...]) -> Feature:

@@ -1,6 +1,7 @@
 """What can be wrong with a tenon or its mortise, one function and one code each."""
 
-from benchmate.joinery.tenon.mortise import MortiseShape
+from benchmate.frame.reduction import under_inner
+from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
@@ -12,17 +13,22 @@ def cheek_outside(shape: TenonShape, tape: Tape) -> Finding | None:
     """The far cheek lies in the air: the stick is too small there for set-back and thickness.
 
     The tenon would come out thin on its far side. Example: a 2" tenon set back 2" in a stick that
-    measures 3-7/8". Remedy: another stick, a thinner tenon or a smaller set-back.
+    measures 3-7/8". By square rule it has to lie inside the inner timber, or the reduction would
+    cut into it. Remedy: another stick, a thinner tenon or a smaller set-back.
     """
-    if shape.far <= shape.real_cheeks:
+    inner = shape.stick.inner is not None
+    room = shape.framed_cheeks if inner else shape.real_cheeks
+    if shape.far <= room:
         return None
     return _stop(
         "tenon-cheek-outside",
         shape.stick.id,
         shape.feature,
-        f"The far cheek comes {tape.text(shape.far)} in from the reference face, but the stick is "
-        f"only {tape.text(shape.real_cheeks)} there",
-        "choose another stick, or make the tenon thinner or its set-back less",
+        f"The far cheek comes {tape.text(shape.far)} in from the reference face, but the "
+        f"{'inner timber' if inner else 'stick'} is only {tape.text(room)} there",
+        "make the tenon thinner or its set-back less"
+        if inner
+        else "choose another stick, or make the tenon thinner or its set-back less",
     )
 
 
@@ -48,7 +54,7 @@ def edge_outside(shape: TenonShape, tape: Tape) -> Finding | None:
     There is no wood left to cut back, so the tenon is narrower than drawn and its mortise would be
     too long. Remedy: take the relief off as nothing, or choose another stick.
     """
-    if shape.far_edge <= shape.real_edges:
+    if shape.far_edge <= shape.real_edges or shape.real_edges < shape.framed_edges:
         return None
     far = shape.stick.pose.words(reference_for(shape.edges).opposite)
     return _stop(
@@ -72,7 +78,7 @@ def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
         "mortise-through",
         shape.stick.id,
         shape.feature,
-        f"The mortise is {tape.text(shape.depth)} deep, but the stick is only "
+        f"The mortise goes {tape.text(shape.recess + shape.depth)} in, but the stick is only "
         f"{tape.text(shape.real_into)} there",
         "make the tenon or the bottom clearance shorter, or the receiving timber deeper",
     )
@@ -93,18 +99,23 @@ def off_the_end(shape: MortiseShape, tape: Tape) -> Finding | None:
         shape.stick.id,
         shape.feature,
         f"The mortise runs {tape.text(-relish)} past the {words}",
-        "check where the post stands, which way its reference faces look and its relief",
+        f"check where {shape.tenon.stick.name} stands, which way its reference faces look and its "
+        "relief",
     )
 
 
 def into_a_tenon(shape: MortiseShape, tape: Tape) -> Finding | None:
-    """The mortise is cut into the receiving timber's own tenon, past its shoulder.
+    """The mortise or its housing is cut into the receiving timber's own tenon, past its shoulder.
 
-    Usually a position measured from the end where the shoulder was meant. Remedy: measure `at`
-    from the reference shoulder.
+    Usually a position measured from the end where the shoulder was meant. Remedy: measure from the
+    reference shoulder, and keep the whole of a housed end on the body.
     """
     stick = shape.stick
-    over = max(-shape.along[0], shape.along[1] - stick.body)
+    spans = (shape.along, shape.end_along) if shape.housed else (shape.along,)
+    over = max(
+        -min(start for start, _ in spans) if stick.near else ZERO,
+        max(finish for _, finish in spans) - stick.body if stick.far else ZERO,
+    )
     relish, _ = shape.relish
     if over <= ZERO or relish < ZERO:
         return None
@@ -112,8 +123,10 @@ def into_a_tenon(shape: MortiseShape, tape: Tape) -> Finding | None:
         "mortise-into-tenon",
         stick.id,
         shape.feature,
-        f"The mortise runs {tape.text(over)} past a shoulder, into this timber's own tenon",
-        "check where the post stands: at is measured from the reference shoulder, not the end",
+        f"The {'housing' if shape.housed else 'mortise'} runs {tape.text(over)} past a shoulder, "
+        "into this timber's own tenon",
+        f"check where {shape.tenon.stick.name} stands: it counts from the reference shoulder, not "
+        "the end",
     )
 
 
@@ -162,7 +175,8 @@ def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
     bearing, or make the post that much shorter or longer.
     """
     over = shape.real_into - shape.drawn_into
-    if shape.entry.is_reference or not over:
+    follows = shape.tenon.stick.placed or shape.stick.inner is not None
+    if shape.entry.is_reference or follows or not over:
         return None
     pose = shape.stick.pose
     entry, reference = pose.words(shape.entry), pose.words(shape.entry.opposite)
@@ -183,6 +197,16 @@ def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
             else f"make the post {tape.text(-over)} longer, or choose another stick"
         ),
     )
+
+
+def under_inner_section(
+    tenon: TenonShape, mortise: MortiseShape | None, tape: Tape
+) -> tuple[Finding, ...]:
+    """Either stick is smaller at the joint than its inner timber: see `under_inner`."""
+    found = under_inner(tenon.stick, tenon.feature, tenon.places, tape)
+    if mortise is None:
+        return found
+    return (*found, *under_inner(mortise.stick, mortise.feature, (mortise.feature,), tape))
 
 
 TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)

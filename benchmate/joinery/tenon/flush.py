@@ -2,25 +2,27 @@
 
 A shoulder is struck, knifed and sawn across a whole face where wood comes off all of it. On a face
 the tenon runs out to, it is struck only beside the tenon: a cut across would sever the tenon's
-root. Where nothing comes off at all there is no shoulder.
+root. Where nothing comes off at all there is no shoulder. A far face that is reduced to the tenon's
+own line is flush once it is: the reduction takes all of its wood, back beyond the shoulder.
 """
 
 from benchmate.joinery.tenon.shape import TenonShape
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.solids import Axis
 from benchmate.model.stick import axis_from, reference_for
 
 
 def depths(shape: TenonShape) -> dict[Face, Length]:
-    """How deep wood comes off all across each long face: nothing where the tenon is flush."""
-    cheek, edge = reference_for(shape.cheeks), reference_for(shape.edges)
+    """How deep each long face is cut at the shoulder: nothing where the tenon ends up flush."""
+    cheek, edge, reduced = reference_for(shape.cheeks), reference_for(shape.edges), shape.reduction
     found = {
         cheek: shape.near,
         cheek.opposite: shape.real_cheeks - shape.far,
         edge: shape.edge,
         edge.opposite: shape.real_edges - shape.far_edge,
     }
+    found |= {reference_for(axis).opposite: ZERO for axis in reduced.struck if axis in reduced.to}
     return {face: found[face] for face in LONG_FACES}
 
 

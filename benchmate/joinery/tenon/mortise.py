@@ -1,89 +1,24 @@
 """The receiving side: the mortise, cut to the tenon as it really came out."""
 
-from dataclasses import dataclass
-
-from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
-from benchmate.joinery.tenon.shape import TenonShape
-from benchmate.measure.length import Length
+from benchmate.joinery.tenon.housing import housing_cuts, housing_lines, housing_tasks
+from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
-from benchmate.model.stick import Stick, reference_for
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class MortiseShape:
-    """Where a mortise lies in the receiving stick, in that stick's own readings.
-
-    `held` is the side line the tenon's set-back holds; the other follows the tenon's thickness.
-    """
-
-    stick: Stick
-    feature: str
-    tenon: TenonShape
-    entry: Face
-    into: Axis
-    sides: Axis
-    along: Span
-    across: Span
-    depth: Length
-    clearance: Length
-    real_into: Length
-    drawn_into: Length
-    real_sides: Length
-    held: str
-
-    @property
-    def bottom(self) -> Length:
-        """The reading of the mortise's bottom on the `into` axis."""
-        return self.depth if self.entry.is_reference else self.real_into - self.depth
-
-    @property
-    def left_below(self) -> Length:
-        """The wood left between the bottom and the face across from the entry."""
-        return self.real_into - self.depth
-
-    @property
-    def relish(self) -> tuple[Length, Face]:
-        """The wood left to the nearer end of the stick, and which end that is."""
-        near = self.along[0] - self.stick.start
-        far = self.stick.finish - self.along[1]
-        return (near, Face.REFERENCE_END) if near <= far else (far, Face.FAR_END)
-
-
-def mortise_shape(
-    feature: str, tenon: TenonShape, meeting: Meeting, stick: Stick, clearance: Length
-) -> MortiseShape:
-    """The mortise for a tenon: held to the tenon's reference side, sized to the tenon as cut."""
-    depth = tenon.real("length") + clearance
-    return MortiseShape(
-        stick=stick,
-        feature=feature,
-        tenon=tenon,
-        entry=meeting.entry,
-        into=meeting.into,
-        sides=meeting.across,
-        along=meeting.along_span(tenon.edge, tenon.edge + tenon.real("width")),
-        across=meeting.across_span(tenon.near, tenon.near + tenon.real("thickness")),
-        depth=depth,
-        clearance=clearance,
-        real_into=stick.depth(meeting.into, feature),
-        drawn_into=stick.drawn(meeting.into),
-        real_sides=stick.depth(meeting.across, feature),
-        held="near-side" if meeting.same_side else "far-side",
-    )
+from benchmate.model.stick import reference_for
 
 
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
-    """The mortise: one box, open at the entry face."""
+    """The housing if there is one, and the mortise: one box, open at the entry face."""
     floor: Plane = (
         below(shape.into, shape.bottom, "depth")
         if shape.entry.is_reference
         else above(shape.into, shape.bottom, "depth")
     )
     return (
+        *housing_cuts(shape),
         Cut(
             (
                 above(Axis.ALONG, shape.along[0], "start"),
@@ -97,8 +32,8 @@ def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
 
 
 def lines(shape: MortiseShape, tape: Tape) -> tuple[Line, ...]:
-    """The lines to strike: the two ends, the two sides, the depth."""
-    return (*_ends(shape, tape), *_sides(shape, tape), _depth(shape, tape))
+    """The lines to strike: the housing, then the mortise's two ends, two sides and depth."""
+    return (*housing_lines(shape), *_ends(shape, tape), *_sides(shape, tape), _depth(shape, tape))
 
 
 def _follows(shape: MortiseShape, size: str, tape: Tape) -> str:
@@ -169,7 +104,6 @@ def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
 
 
 def _depth(shape: MortiseShape, tape: Tape) -> Line:
-    entry = shape.stick.pose.words(shape.entry)
     other = shape.stick.pose.words(shape.entry.opposite)
     return Line(
         id="depth",
@@ -178,7 +112,9 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         at=shape.bottom,
         faces=(shape.entry,),
         readings=(
-            Reading(value=shape.depth, hook=entry, way=f"straight down towards the {other}"),
+            Reading(
+                value=shape.depth, hook=_opening(shape), way=f"straight down towards the {other}"
+            ),
         ),
         beside=(
             Beside(shape.clearance, "deeper than the tenon is long"),
@@ -193,21 +129,19 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
     )
 
 
+def _opening(shape: MortiseShape) -> str:
+    """What the mortise's depth is measured from."""
+    return "housing floor" if shape.housed else shape.stick.pose.words(shape.entry)
+
+
 def tasks(shape: MortiseShape) -> tuple[Task, ...]:
     """What to do at the mortise besides striking lines: one figure to one task."""
-    entry = shape.stick.pose.words(shape.entry)
-    down = Reading(value=shape.depth, hook=entry, way="down")
+    down = Reading(value=shape.depth, hook=_opening(shape), way="down")
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
     return (
         measure_task(shape.stick, shape.feature),
-        _task(
-            shape,
-            "knife",
-            Stage.KNIFE,
-            "Knife the mortise ends, hatch the inside",
-            why="The knifed cross-grain lines keep the ends from tearing.",
-        ),
+        *(housing_tasks(shape) or (_knife(shape),)),
         _task(
             shape,
             "bore",
@@ -243,6 +177,17 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
             down,
             why="The tenon must never bottom out: the shoulder bears, not the end.",
         ),
+    )
+
+
+def _knife(shape: MortiseShape) -> Task:
+    """Knifing the mortise on the face; in a housing that waits until its floor is cut."""
+    return _task(
+        shape,
+        "knife",
+        Stage.KNIFE,
+        "Knife the mortise ends, hatch the inside",
+        why="The knifed cross-grain lines keep the ends from tearing.",
     )
 
 

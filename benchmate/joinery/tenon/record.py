@@ -9,26 +9,28 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.measure.sums import Sum, read_sum
 from benchmate.model.fields import EndDirection, Id, Position, PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Extension, Fault, Work, end_fault
+from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault, meeting_faults
 
 NO_INSET = read_sum("0")
-"""A post flush with the receiving timber's reference face."""
+"""A timber flush with the receiving one's reference face."""
 
 
 class TenonJoint(Work):
-    """A tenon on the foot or head of a post, and the mortise in the timber that receives it.
+    """A tenon on an end of one timber, and the mortise in the side of the timber it enters.
 
-    Across the post the tenon starts `set_back` in from a reference face and is `thickness` thick.
-    That face is the one that looks across the receiving timber; a post that stands alone says
-    which in `cheeks_from`. The narrow edges run out to the post's own faces but for what
+    Across the timber the tenon starts `set_back` in from a reference face and is `thickness` thick.
+    That face is the one that looks across the receiving timber's grain; a timber that stands alone
+    says which in `cheeks_from`. The narrow edges run out to the timber's own faces but for what
     `relief_reference` or `relief_far` takes off, or `all_round` off both; a relief counts instead
     of `all_round` on its own edge. `end_allowance` is wood left on the tenon's end until it has
     been fitted.
 
-    `at` is where the post's other reference face crosses the receiving timber `into`, from that
-    timber's reference shoulder; `inset` is how far in from the receiving timber's reference face
-    the post stands. The mortise is `bottom_clearance` deeper than the tenon is long, the shop's
-    own if not given.
+    The whole end goes `housing` deep into the receiving timber `into`. Where both timbers have
+    places, those say where they meet. Otherwise `at` is where the timber's other reference face
+    crosses the receiving one, from that one's reference shoulder, and `inset` how far in from its
+    reference face the timber stands. The mortise is `bottom_clearance` deeper than the tenon is
+    long, the shop's own if not given. A `scribed` joint is marked by hand from its mate: its sizes
+    say how much wood it needs, and no figure is given.
     """
 
     family: Literal["tenon"]
@@ -37,6 +39,8 @@ class TenonJoint(Work):
     into: Id | None = None
     at: Position | None = None
     inset: Position = NO_INSET
+    housing: Size = ZERO
+    scribed: bool = False
     cheeks_from: Literal["first", "second"] | None = None
     length: PositiveSize
     thickness: PositiveSize
@@ -49,13 +53,13 @@ class TenonJoint(Work):
 
     @model_validator(mode="after")
     def _received_or_alone(self) -> Self:
-        if self.into is not None and self.at is None:
-            raise ValueError('has no "at"; say where the post\'s reference face crosses the timber')
         if self.into is None and self.at is not None:
             raise ValueError('has "at" but no "into"; name the timber that receives the tenon')
-        if self.into is None and (self.bottom_clearance is not None or self.inset != NO_INSET):
+        mortised = self.bottom_clearance is not None or self.housing or self.inset != NO_INSET
+        if self.into is None and mortised:
             raise ValueError(
-                'has "inset" or "bottom_clearance" but no "into"; without a mortise leave them out'
+                'has "inset", "housing" or "bottom_clearance" but no "into"; without a mortise '
+                "leave them out"
             )
         if self.into is not None and self.cheeks_from is not None:
             raise ValueError(
@@ -67,35 +71,33 @@ class TenonJoint(Work):
         return self
 
     def timbers(self) -> dict[str, str]:
-        """The post, and the timber that receives it."""
+        """The tenoned timber, and the one that receives it."""
         return {"timber": self.timber} | ({"into": self.into} if self.into is not None else {})
 
     def sums(self) -> dict[str, Sum]:
-        """Where the post stands on the receiving timber."""
+        """Where the timber stands on the receiving one."""
         return {"inset": self.inset} | ({"at": self.at} if self.at is not None else {})
 
     def extensions(self) -> tuple[Extension, ...]:
         """The tenon and its end allowance."""
         return (Extension(self.timber, self.end, self.length + self.end_allowance),)
 
-    def faults(self, timbers: Mapping[str, Timber]) -> tuple[Fault, ...]:
-        """An end the post does not have, or a receiving timber that runs the post's way."""
-        post = timbers[self.timber]
-        fault = end_fault("end", self.end, post)
-        if fault:
-            return (fault,)
+    def bearings(self) -> tuple[Bearing, ...]:
+        """The shoulder, on the face of the receiving timber or in its housing."""
         if self.into is None:
             return ()
-        receiver = timbers[self.into]
-        if receiver.reference_end.square_to(post.reference_end):
-            return ()
         return (
-            Fault(
-                "into",
-                f"{post.name} and {receiver.name} run the same way, so one cannot enter the other",
-                "name a timber that crosses it",
-            ),
+            Bearing(self.timber, self.end, self.into, self.housing, self.mortise, self.scribed),
         )
+
+    def faults(self, timbers: Mapping[str, Timber]) -> tuple[Fault, ...]:
+        """An end the timber does not have, or a receiving timber it cannot enter."""
+        timber = timbers[self.timber]
+        if self.into is None:
+            fault = end_fault("end", self.end, timber)
+            return (fault,) if fault else ()
+        typed = {"at": self.at is not None, "inset": self.inset != NO_INSET}
+        return tuple(meeting_faults(timber, self.end, timbers[self.into], typed))
 
     @property
     def mortise(self) -> str:

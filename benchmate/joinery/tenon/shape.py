@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 
 from benchmate.frame.frame import Frame
-from benchmate.frame.meeting import Meeting, meet
+from benchmate.frame.meeting import Meeting
+from benchmate.frame.reduction import Reduction, reduction
 from benchmate.joinery.tenon.record import TenonJoint
-from benchmate.measure.length import ZERO, Length
+from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis
@@ -18,6 +19,8 @@ class TenonShape:
 
     `near`, `far` are the cheeks on the `cheeks` axis; `edge`, `far_edge` the narrow edges on the
     `edges` axis; `far_edge_struck` is False where the tenon runs out to the stick's far face.
+    `framed_cheeks` and `framed_edges` are the section its shoulder has, which the frame counts on.
+    `recess` is how deep the end goes in through the real face of the receiving timber.
     """
 
     stick: Stick
@@ -34,6 +37,9 @@ class TenonShape:
     far_edge_struck: bool
     real_cheeks: Length
     real_edges: Length
+    framed_cheeks: Length
+    framed_edges: Length
+    recess: Length
     as_cut: AsCut
 
     @property
@@ -50,6 +56,17 @@ class TenonShape:
     def places(self) -> tuple[str, ...]:
         """Where its section may have been measured, the nearest place first."""
         return (self.feature, self.stick.place_at(self.end))
+
+    @property
+    def reduction(self) -> Reduction:
+        """What the end loses on its far faces so that it goes into its recess."""
+        to = {self.cheeks: self.framed_cheeks, self.edges: self.framed_edges}
+        struck = {}
+        if self.far == self.framed_cheeks:
+            struck[self.cheeks] = "far-cheek"
+        if self.far_edge_struck and self.far_edge == self.framed_edges:
+            struck[self.edges] = "far-edge"
+        return reduction(self.stick, self.end, self.recess, to, places=self.places, struck=struck)
 
     def real(self, size: str) -> Length:
         """A size as cut if it was typed, otherwise as laid out."""
@@ -69,24 +86,17 @@ def feature_id(joint: TenonJoint) -> str:
 
 
 def meeting(joint: TenonJoint, frame: Frame) -> Meeting | None:
-    """How the post meets its receiving timber; None for a post that stands alone."""
-    if joint.into is None or joint.at is None:
-        return None
-    stick = frame.stick(joint.timber)
-    return meet(
-        stick,
-        stick.pose.face(joint.end),
-        frame.stick(joint.into),
-        at=frame.value(joint.at),
-        inset=frame.value(joint.inset),
-    )
+    """How the timber meets the one that receives it; None for one that stands alone."""
+    bearing = next(iter(joint.bearings()), None)
+    return bearing and frame.meeting(bearing, at=joint.at, inset=joint.inset)
 
 
 def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
     """The tenon on its real stick.
 
     Lines struck from a reference face hold whatever the stick measures; only what lies beyond the
-    far cheek and the far edge follows the real section.
+    far cheek and the far edge follows the real section. Under square rule the far edge is struck
+    too, at the inner timber.
     """
     stick = frame.stick(joint.timber)
     end = stick.pose.face(joint.end)
@@ -95,25 +105,34 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
     edges = across(cheeks)
     feature = feature_id(joint)
     places = (feature, stick.place_at(end))
-    real_edges = stick.depth(edges, *places)
     far_cut_back = joint.far_cut_back()
+    struck = bool(far_cut_back) or stick.inner is not None
     return TenonShape(
         stick=stick,
         end=end,
         feature=feature,
-        shoulder=stick.body if end is Face.FAR_END else ZERO,
+        shoulder=stick.shoulder(end),
         length=joint.length,
         cheeks=cheeks,
         edges=edges,
         near=joint.set_back,
         far=joint.set_back + joint.thickness,
         edge=joint.reference_cut_back(),
-        far_edge=stick.drawn(edges) - far_cut_back if far_cut_back else real_edges,
-        far_edge_struck=bool(far_cut_back),
+        far_edge=(stick.held(edges) if struck else stick.depth(edges, *places)) - far_cut_back,
+        far_edge_struck=struck,
         real_cheeks=stick.depth(cheeks, *places),
-        real_edges=real_edges,
+        real_edges=stick.depth(edges, *places),
+        framed_cheeks=stick.framed(cheeks, *places),
+        framed_edges=stick.framed(edges, *places),
+        recess=_recess(joint, met, frame),
         as_cut=stick.as_cut.get(feature, AsCut()),
     )
+
+
+def _recess(joint: TenonJoint, met: Meeting | None, frame: Frame) -> Length:
+    if met is None or joint.into is None or met.entry.is_reference:
+        return joint.housing
+    return joint.housing + frame.stick(joint.into).over(met.into, joint.mortise)
 
 
 def _axis_named(cheeks_from: str | None) -> Axis:

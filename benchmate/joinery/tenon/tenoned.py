@@ -1,5 +1,6 @@
 """The tenon's own side: what comes off the post, and the lines that bound it."""
 
+from benchmate.frame.reduction import reduction_cuts, reduction_lines, side_words
 from benchmate.joinery.tenon.flush import depths, lightly
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import Length
@@ -24,6 +25,7 @@ def cuts(shape: TenonShape, allowance: Length) -> tuple[Cut, ...]:
     }
     losing = depths(shape)
     around = tuple(Cut((shoulder, side)) for face, side in sides.items() if losing[face])
+    around = (*around, *reduction_cuts(shape.reduction))
     if not allowance:
         return around
     end = beyond(Axis.ALONG, shape.along(shape.length), "tenon-end")
@@ -40,6 +42,7 @@ def lines(shape: TenonShape, allowance: Length) -> tuple[Line, ...]:
         found.append(_reference_edge(shape))
     if shape.far_edge_struck:
         found.append(_far_edge(shape))
+    found += reduction_lines(shape.reduction)
     if allowance:
         found.append(_tenon_end(shape, allowance))
     return tuple(found)
@@ -96,7 +99,7 @@ def _reference_edge(shape: TenonShape) -> Line:
     face = _words(shape, reference_for(shape.edges))
     return Line(
         id="reference-edge",
-        title=f"Relief line, {face.removesuffix(' face')} side",
+        title=f"Relief line, {side_words(face)}",
         axis=shape.edges,
         at=shape.edge,
         beside=(Beside(shape.width, "of tenon left"),),
@@ -106,16 +109,21 @@ def _reference_edge(shape: TenonShape) -> Line:
 
 def _far_edge(shape: TenonShape) -> Line:
     far = _words(shape, reference_for(shape.edges).opposite)
+    inner = shape.stick.inner is not None and shape.far_edge == shape.framed_edges
     return Line(
         id="far-edge",
-        title=f"Relief line, {far.removesuffix(' face')} side",
+        title=f"{'Far edge' if inner else 'Relief'} line, {side_words(far)}",
         axis=shape.edges,
         at=shape.far_edge,
         beside=(
             Beside(shape.real_edges - shape.far_edge, f"to come off the {far}"),
             Beside(shape.width, "of tenon left"),
         ),
-        why="The far narrow edge is cut back; its line still comes from the reference face.",
+        why=(
+            "Square rule: the tenon is as wide as the inner timber, whatever the stick."
+            if inner
+            else "The far narrow edge is cut back; its line still comes from the reference face."
+        ),
         caution=f"Never measure this from the {far}.",
     )
 

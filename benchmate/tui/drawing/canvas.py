@@ -41,6 +41,10 @@ class Role(Enum):
     LABEL = "label"
     REFERENCE_LABEL = "reference label"
     TITLE = "title"
+    OTHER_TIMBER = "other timber"
+    """On a key of the frame, a timber that is not the one in hand."""
+    NAME = "name"
+    """The name of the timber in hand."""
 
 
 Run = tuple[str, Role]

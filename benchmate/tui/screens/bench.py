@@ -1,95 +1,39 @@
-"""The bench screen: timbers, steps, the figure, the words and the drawing, kept in step.
-
-1. The screen composes, binds and forwards; what is shown comes from the `Desk`.
-2. Every pane is brought up to date inside the key's own handler, so that a key is one frame.
-3. The first frame is painted before the project is read; the app then calls `lay` with a desk.
-"""
+"""The bench screen: what each key does there, and what opens over it."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import on
-from textual.containers import Horizontal, Vertical
-from textual.screen import Screen
 
-from benchmate.tui.bindings import bindings, hints
+from benchmate.tui.bindings import bindings
 from benchmate.tui.line_list import LineList
-from benchmate.tui.lines import FooterLine, HeaderLine, Part
-from benchmate.tui.panes.drawing_pane import DrawingPane
-from benchmate.tui.panes.figure_pane import FigurePane
-from benchmate.tui.panes.label import Notice
-from benchmate.tui.panes.words_pane import WordsPane
+from benchmate.tui.screens.bench_view import BenchView
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from textual.app import ComposeResult
     from textual.binding import BindingType
 
     from benchmate.tui.desk import Desk
-    from benchmate.tui.glyphs import Glyphs
-    from benchmate.tui.listing import StepRows
     from benchmate.tui.outcome import Outcome
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.find import Hit
+    from benchmate.workbench.names import NewText
 
-ROOM_FOR_FIGURES = 100
-"""Columns from which the step list carries each step's figure."""
+NO_PLACES = (
+    "No timber of this project has a place in the frame. "
+    'To see where each stands, give it "at" or "incline" in project.toml.'
+)
 
 LOOK_EVERY = 1.0
 """Seconds between looks at the files for changes made outside."""
 
 
-class BenchScreen(Screen[None]):
+class BenchScreen(BenchView):
     """One project open at one timber and one step."""
 
     BINDINGS: ClassVar[list[BindingType]] = [*bindings()]
-    HORIZONTAL_BREAKPOINTS = [  # noqa: RUF012 - declared so by Textual
-        (0, "-narrow"),
-        (ROOM_FOR_FIGURES, "-normal"),
-        (140, "-wide"),
-    ]
-    VERTICAL_BREAKPOINTS = [(0, "-short"), (30, "-tall")]  # noqa: RUF012 - as above
-
-    def __init__(self, glyphs: Glyphs) -> None:
-        super().__init__()
-        self._glyphs = glyphs
-        self.desk: Desk | None = None
-        self._step_rows: StepRows | None = None
-        self._header = HeaderLine(glyphs=glyphs, id="header")
-        self._timbers = LineList(
-            on_move=self._timber_moved, glyphs=glyphs, empty="no timbers yet", id="timbers"
-        )
-        self._steps = LineList(on_move=self._step_moved, glyphs=glyphs, empty="", id="steps")
-        self._figure = FigurePane(glyphs=glyphs, id="figure")
-        self._words = WordsPane(glyphs=glyphs, id="words")
-        self._face = DrawingPane(id="face")
-        self._end = DrawingPane(id="end")
-        self._notice = Notice(id="notice")
-        self._footer = FooterLine(id="footer")
-
-    def compose(self) -> ComposeResult:
-        """Header, the two lists, the three panes, notice and footer."""
-        yield self._header
-        with Horizontal(id="body"):
-            with Vertical(id="lists"):
-                yield self._timbers
-                yield self._steps
-            with Vertical(id="panes"):
-                yield self._figure
-                yield self._words
-                with Horizontal(id="drawings"):
-                    yield self._face
-                    yield self._end
-        yield self._notice
-        yield self._footer
-
-    def on_mount(self) -> None:
-        """Show the keys at once, before there is anything to read."""
-        self._footer.show(*hints())
-        self.set_class(self._glyphs.upright.isascii(), "-ascii")
-        self._steps.focus()
 
     def lay(self, desk: Desk) -> None:
         """Put a project on the screen and keep an eye on its files."""
@@ -100,81 +44,6 @@ class BenchScreen(Screen[None]):
         if greeting:
             self._say(greeting, warning=True)
 
-    def _show_all(self) -> None:
-        desk = self.desk
-        if desk is None:
-            return
-        self._timbers.show(desk.timber_rows(), desk.timber_place())
-        if desk.empty:
-            self._show_header()
-            self._figure.show(None, "No timbers yet: add a [[timber]] to project.toml.")
-            self._steps.show((), 0)
-            self._words.show(())
-            self._face.show(None)
-            self._end.show(None)
-            return
-        self._show_timber()
-
-    def _show_timber(self) -> None:
-        desk = self.desk
-        if desk is None:
-            return
-        self._step_rows = desk.step_rows(tails=self.size.width >= ROOM_FOR_FIGURES)
-        self._steps.show(self._step_rows.rows, self._step_rows.row_of(desk.place))
-        self._show_step()
-
-    def _show_step(self) -> None:
-        desk = self.desk
-        if desk is None:
-            return
-        self._show_header()
-        figure = desk.figure()
-        headline = desk.headline()
-        self._figure.show(figure, headline, warning=headline == "STOP")
-        self.set_class(desk.wordy, "-no-drawing")
-        self._words.show(desk.words())
-        self._face.show(desk.drawing)
-        self._end.show(desk.end_drawing)
-
-    def _show_header(self) -> None:
-        """Where one is; a narrow window, which hides the timbers, says how to get to them."""
-        if self.desk is not None:
-            left, right = self.desk.header()
-            hint = () if self.size.width >= ROOM_FOR_FIGURES else (Part(text=" tab: timbers "),)
-            self._header.show((*left[:1], *hint, *left[1:]), right)
-
-    def _say(self, words: str, *, warning: bool = False) -> None:
-        """Show a message in the footer's place until the next move."""
-        self._notice.say(words, warning=warning)
-        self.add_class("-notice")
-
-    def _hush(self) -> None:
-        self.remove_class("-notice")
-
-    def _timber_moved(self, row: int) -> None:
-        desk = self.desk
-        if desk is not None:
-            self._hush()
-            desk.take_timber(desk.bench.timbers[row].id)
-            self._show_timber()
-
-    def _step_moved(self, row: int) -> None:
-        desk, rows = self.desk, self._step_rows
-        place = rows.places[row] if rows else None
-        if desk is not None and place is not None:
-            self._hush()
-            desk.take_step(place)
-            self._show_step()
-
-    def on_resize(self) -> None:
-        """Rows carry their figures only where there is room for them."""
-        if self.desk is not None and not self.desk.empty:
-            self._show_timber()
-
-    @on(LineList.Opened, "#timbers")
-    def _timber_opened(self) -> None:
-        self._show_steps()
-
     @on(LineList.Opened, "#steps")
     def _step_opened(self) -> None:
         desk = self.desk
@@ -184,21 +53,13 @@ class BenchScreen(Screen[None]):
             title = desk.walk.timber.name
             self.app.push_screen(ReaderScreen(title, desk.words(whole=True), self._glyphs))
 
-    def action_pane(self) -> None:
-        """Go between the timbers and the steps."""
-        if self._timbers.has_focus:
-            self._show_steps()
-        else:
-            self.add_class("-picking")
-            self._timbers.focus()
-
-    def _show_steps(self) -> None:
-        self.remove_class("-picking")
-        self._steps.focus()
-
     def action_tick(self) -> None:
         """Tick the step and go on to the next open one."""
         self._do(lambda desk: desk.tick())
+
+    def action_out_of_order(self) -> None:
+        """Tick the step although it waits for another timber."""
+        self._do(lambda desk: desk.tick_out_of_order())
 
     def action_untick(self) -> None:
         """Take the step's tick off."""
@@ -212,8 +73,13 @@ class BenchScreen(Screen[None]):
         """Go to the next open step."""
         self._do(lambda desk: desk.next_open())
 
+    def action_best_job(self) -> None:
+        """Go to the next best job in the whole frame."""
+        self._show_steps()
+        self._do(lambda desk: desk.best_job())
+
     def action_back(self) -> None:
-        """Go back to where one was before finding something."""
+        """Go back to where one was before going somewhere."""
         self._do(lambda desk: desk.back())
 
     def action_face(self) -> None:
@@ -253,6 +119,20 @@ class BenchScreen(Screen[None]):
         if sizes is not None:
             self._do(lambda desk: desk.set_sizes(sizes))
 
+    def action_names(self) -> None:
+        """Change a line, a level, a length or a section."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.names import NamesScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(NamesScreen(desk.names_form(), self._glyphs), self._name_typed)
+
+    def _name_typed(self, new: NewText | None) -> None:
+        if new is not None:
+            self._do(lambda desk: desk.set_name(new))
+
     def action_find(self) -> None:
         """Look something up."""
         desk = self.desk
@@ -265,10 +145,34 @@ class BenchScreen(Screen[None]):
             FindScreen(desk.index(), desk.bench.project.tape, self._glyphs), self._found
         )
 
-    def _found(self, hit: Hit | None) -> None:
+    def action_where(self) -> None:
+        """Show where the timber stands in the frame."""
         desk = self.desk
-        if desk is not None and hit is not None and hit.timber:
-            desk.go_to(hit.timber, hit.step)
+        if desk is None or desk.empty:
+            return
+        self._hush()
+        if not desk.bars:
+            self._say(NO_PLACES)
+            return
+        from benchmate.tui.screens.where import WhereScreen  # noqa: PLC0415 - paid when opened
+
+        timbers = tuple(timber.id for timber in desk.bench.timbers)
+        self.app.push_screen(
+            WhereScreen(desk.bars, timbers, desk.timber, desk.about, self._glyphs), self._picked
+        )
+
+    def _picked(self, timber: str | None) -> None:
+        if timber is not None:
+            self._go_to(timber, "")
+
+    def _found(self, hit: Hit | None) -> None:
+        if hit is not None and hit.timber:
+            self._go_to(hit.timber, hit.step)
+
+    def _go_to(self, timber: str, step: str) -> None:
+        """Take up what was chosen over the bench."""
+        if self.desk is not None:
+            self.desk.go_to(timber, step)
             self._show_steps()
             self._show_all()
 

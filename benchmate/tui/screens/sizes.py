@@ -10,23 +10,16 @@ from textual.containers import Horizontal, Vertical
 from textual.screen import ModalScreen
 from textual.widgets import Input
 
-from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
+from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.panes.label import PlainLabel
-from benchmate.tui.rows import Row
-from benchmate.tui.text import wrap
 from benchmate.workbench.actions import Sizes
 
 if TYPE_CHECKING:
-    from textual import events
     from textual.app import ComposeResult
 
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.sizes_form import SizesForm, Typed
-
-
-NARROWEST = 20
-"""Cells the effect is wrapped to before the pane has been given its size."""
 
 
 class SizesScreen(ModalScreen[Sizes | None]):
@@ -44,11 +37,9 @@ class SizesScreen(ModalScreen[Sizes | None]):
         super().__init__()
         self._form = form
         self._header = HeaderLine(glyphs=glyphs, id="sizes-title")
-        self._effect = LineList(glyphs=glyphs, empty="", id="sizes-effect")
-        self._effect.can_focus = False
+        self._effect = EffectPane(glyphs=glyphs, id="sizes-effect")
         self._footer = FooterLine(id="sizes-footer")
         self._typed: Typed | None = None
-        self._lines: tuple[str, ...] = ()
 
     def compose(self) -> ComposeResult:
         """Title, fields, effect, keys."""
@@ -88,10 +79,6 @@ class SizesScreen(ModalScreen[Sizes | None]):
     def _submitted(self) -> None:
         self.action_accept()
 
-    def on_resize(self, _event: events.Resize) -> None:
-        """Wrap the effect anew."""
-        self._weigh()
-
     def action_accept(self) -> None:
         """Keep the sizes, if they can be read; with nothing changed, just leave."""
         typed = self._read()
@@ -119,15 +106,7 @@ class SizesScreen(ModalScreen[Sizes | None]):
         typed = self._read()
         if typed != self._typed:
             self._typed = typed
-            self._lines = self._effect_of(typed)
-        width = max(self._effect.scrollable_content_region.width - 4, NARROWEST)
-        rows = [
-            Row(text=text if not place else f"  {text}", bold=line.startswith(("STOP", "CHECK")))
-            for line in self._lines
-            for place, text in enumerate(wrap(line, width))
-        ]
-        rows += [Row(text=line) for line in typed.excerpt.splitlines()]
-        self._effect.show(tuple(rows), 0)
+            self._effect.tell(self._effect_of(typed), typed.excerpt)
 
     def _effect_of(self, typed: Typed) -> tuple[str, ...]:
         if typed.sizes is None:

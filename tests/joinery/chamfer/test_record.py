@@ -81,10 +81,12 @@ def test_its_faults_beside_the_timbers_it_names() -> None:
     timbers = {
         "post": timber("post"),
         "level-post": timber("level-post", shoulder_level="sill top"),
+        "placed-post": timber("placed-post", at={"east": "0", "north": "0"}),
         "sill": sill(),
     }
     assert chamfer().faults(timbers) == ()
-    assert chamfer(on=["level-post"], near_stop=LEVEL).faults(timbers) == ()
+    for known in ("level-post", "placed-post"):
+        assert chamfer(on=[known], near_stop=LEVEL).faults(timbers) == ()
     faults = chamfer(on=["post", "sill"]).faults(timbers)
     assert [fault.key for fault in faults] == ["near_stop.shoulder", "far_stop.shoulder"]
     west = {"shoulder": "west", "distance": "12"}
@@ -92,10 +94,25 @@ def test_its_faults_beside_the_timbers_it_names() -> None:
     assert chamfer(on=["sill"], near_stop=west, far_stop=east).faults(timbers) == ()
     (fault,) = chamfer(on=["sill"], near_stop=west, far_stop=LEVEL).faults(timbers)
     assert fault.key == "far_stop.level"
-    assert "lies level" in fault.problem
+    assert "does not stand upright" in fault.problem
     (fault,) = chamfer(on=["post"], near_stop=LEVEL).faults(timbers)
     assert fault.key == "near_stop.level"
     assert "shoulder_level" in fault.remedy
+
+
+def test_a_raking_timber_takes_stops_from_its_shoulders() -> None:
+    """A level does not cross it square; its foot and its head are ends as any."""
+    incline = {
+        "foot": {"east": "0", "north": "0", "up": "0"},
+        "towards": "east",
+        "run": "3'",
+        "rise": "3'",
+    }
+    faces = {"first_face": "up", "second_face": "south"}
+    brace = {"brace": timber("brace", length=None, incline=incline, **faces)}
+    assert chamfer(on=["brace"]).faults(brace) == ()
+    (fault,) = chamfer(on=["brace"], near_stop=LEVEL).faults(brace)
+    assert (fault.key, "Brace does not stand upright" in fault.problem) == ("near_stop.level", True)
 
 
 def test_a_record_says_itself_again() -> None:

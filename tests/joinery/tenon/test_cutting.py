@@ -3,12 +3,14 @@
 import pytest
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW
+from benchmate.frame.reduction import unmeasured
 from benchmate.joinery.tenon.cutting import FROM_REFERENCE_SIDE, sizes, tasks
 from benchmate.joinery.tenon.family import features
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import frame, length, lengths, real, tenon, timber
+from benchmate.model.solids import Axis
+from tests.builders import frame, length, lengths, real, sill, tenon, timber
 from tests.joinery.tenon.tenons import SOUND, Case
 
 NARROW = (Face.SECOND, Face.FAR_SECOND)
@@ -286,3 +288,64 @@ def test_measuring_says_what_is_cut_to_it() -> None:
         for received in (True, False)
     ]
     assert ["mortise" in why for why in whys] == [True, False]
+
+
+def _housed(measured: dict[str, str] | None = None, **words: object) -> dict[str, Task]:
+    """The tasks at a 6-1/4 x 6-1/2 post of inner 6 x 6, its foot 1/2" in the sill's top."""
+    post = timber("post", rule="square", section="6-1/4 x 6-1/2", inner="6 x 6")
+    joint = tenon(into="sill", at="4'", housing="1/2", **words)
+    sizes = {"post": real({"foot-tenon": measured or {}})}
+    built = frame(post, sill(), joint, real=sizes)
+    return {task.id: task for task in features(joint, built)[0].tasks}
+
+
+def test_a_housed_end_is_reduced_once_its_tenon_is_sawn() -> None:
+    """Trade.md 5.1: shoulder, cheeks, housing; then the tenon is pared and measured."""
+    assert list(_housed(relief_reference="1")) == [
+        "section",
+        "knife",
+        "saw-first",
+        "saw-second",
+        "saw-far-first",
+        "saw-cheeks",
+        "saw-edges",
+        "reduce-first",
+        "reduce-second",
+        "pare",
+        "as-cut",
+    ]
+
+
+def test_what_is_reduced_is_one_figure_on_one_face() -> None:
+    """Each far face has its own step and its own depth, drawn by the line it comes down to."""
+    tasks = _housed({"first": "6-1/8", "second": "6-3/8"})
+    found = {
+        name: (tasks[name].faces, [each.value for each in tasks[name].readings], tasks[name].draws)
+        for name in ("reduce-first", "reduce-second")
+    }
+    assert found == {
+        "reduce-first": ((Face.FAR_FIRST,), [length("1/8")], "reduced-first"),
+        "reduce-second": ((Face.FAR_SECOND,), [length("3/8")], "far-edge"),
+    }
+    assert "reduce-second" not in _housed({"second": "6"})
+
+
+def test_a_depth_from_a_far_face_waits_for_the_stick_to_be_measured() -> None:
+    """From the nominal size it would be cut into the tenon (trade.md 5.3: measure at the joint)."""
+    warned = unmeasured(frame(timber("post")).stick("post"), Axis.FIRST, ())
+    for measured, said in (
+        ({}, {"saw-far-first", "reduce-first", "reduce-second"}),
+        ({"first": "6-1/4"}, {"reduce-second"}),
+        ({"second": "6-1/2"}, {"saw-far-first", "reduce-first"}),
+        ({"first": "6-1/4", "second": "6-1/2"}, set()),
+    ):
+        tasks = _housed(measured)
+        assert {name for name, task in tasks.items() if task.caution.startswith(warned)} == said
+
+
+def test_a_mill_rule_end_is_not_reduced_and_still_asks_for_its_size() -> None:
+    """The far depth is the stick's, whichever the rule."""
+    joint = tenon(all_round="1")
+    (feature,) = features(joint, frame(timber("post"), joint))
+    warned = {task.id for task in feature.tasks if task.caution.startswith("Not measured")}
+    assert warned == {"saw-far-first", "saw-far-second"}

@@ -3,6 +3,7 @@
 from benchmate.joinery import FAMILIES
 from benchmate.joinery.tenon.family import FAMILY, features
 from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.model.feature import Awaits
 from tests.builders import frame, length, real, sill, tenon, timber
 
 
@@ -40,3 +41,43 @@ def test_the_tenon_offers_its_sizes_as_laid_out() -> None:
         "width": length("4-3/4"),
         "length": length("5"),
     }
+
+
+def test_a_mortise_waits_for_its_tenon() -> None:
+    """It is cut to the tenon that was really made; the tenon waits for nothing."""
+    joint = tenon(into="sill", at="4'")
+    tenoned, mortised = features(joint, frame(timber("post"), sill(), joint))
+    assert tenoned.awaits == ()
+    assert mortised.awaits == (Awaits("post", "foot-tenon/as-cut"),)
+
+
+def test_the_titles_name_the_end_and_the_mate() -> None:
+    """A framer with five mortises on a sill reads which is which."""
+    joint = tenon(end="head", into="sill", at="4'")
+    titles = [side.title for side in features(joint, frame(timber("post"), sill(), joint))]
+    assert titles == ["Head tenon", "Mortise for Post"]
+
+
+def test_a_scribed_joint_keeps_its_ids_its_places_and_its_order_along_the_stick() -> None:
+    """So that ticks and measured sections survive a change of mind about scribing."""
+    sides = [
+        features(joint, frame(timber("post"), sill(), joint))
+        for joint in (
+            tenon(into="sill", at="4'", all_round="1"),
+            tenon(into="sill", at="4'", all_round="1", scribed=True),
+        )
+    ]
+    for figured, scribed in zip(*sides, strict=True):
+        kept = ("id", "timber", "at", "place")
+        assert [getattr(figured, name) for name in kept] == [
+            getattr(scribed, name) for name in kept
+        ]
+        assert scribed.title == f"{figured.title}, scribed"
+        assert (scribed.findings, scribed.awaits) == ((), ())
+
+
+def test_a_scribed_joint_has_nothing_to_be_wrong() -> None:
+    """A figure that is not given cannot be one that cannot be."""
+    joint = tenon(into="sill", at="-1'", length="9", relief_far="7", inset="-3", scribed=True)
+    sides = features(joint, frame(timber("post"), sill(), joint))
+    assert [side.findings for side in sides] == [(), ()]

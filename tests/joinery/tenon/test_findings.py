@@ -8,7 +8,7 @@ from benchmate.joinery.tenon.findings import MORTISE_CHECKS, TENON_CHECKS
 from benchmate.measure.length import ZERO
 from benchmate.model.feature import Feature
 from benchmate.model.findings import Severity
-from tests.builders import codes, frame, line, real, sill, tenon, timber
+from tests.builders import codes, frame, length, line, real, sill, tenon, timber
 
 
 def _sides(
@@ -231,3 +231,129 @@ def test_findings_speak_the_project_s_tape() -> None:
     (finding,) = tenoned.findings
     assert "102 mm" in finding.message
     assert "100 mm" in finding.message
+
+
+def _square_sides(
+    *, post: Real | None = None, receiver: Real | None = None, **words: object
+) -> tuple[Feature, Feature]:
+    """A post of inner 5-1/2" in the underside of a sill of inner 7-1/2", both by square rule."""
+    joint = tenon(**({"end": "head", "into": "sill", "at": "4'", "length": "3"} | words))
+    sizes = {"post": post or real(), "sill": receiver or real()}
+    built = frame(
+        timber("post", inner="5-1/2 x 5-1/2"),
+        sill(inner="7-1/2 x 7-1/2"),
+        joint,
+        real=sizes,
+        rule="square",
+    )
+    tenoned, mortised = features(joint, built)
+    return tenoned, mortised
+
+
+UNDER = ("stick-under-inner",)
+
+
+@pytest.mark.parametrize(
+    ("post", "receiver", "found"),
+    [
+        ({"first": "5-1/2", "second": "5-1/2"}, {"first": "7-1/2", "second": "7-1/2"}, ()),
+        ({"first": "5-31/64"}, {}, UNDER),
+        ({"second": "5-31/64"}, {}, UNDER),
+        ({}, {"first": "7-31/64"}, UNDER),
+        ({}, {"second": "7-31/64"}, UNDER),
+        ({"first": "5", "second": "5"}, {"first": "7"}, UNDER * 3),
+    ],
+)
+def test_a_stick_smaller_than_its_inner_timber_stops_both_sides(
+    post: dict[str, str], receiver: dict[str, str], found: tuple[str, ...]
+) -> None:
+    """Trade.md 1.3: a negative reduction is never clamped; 1/64" under is a finding."""
+    sides = _square_sides(
+        post=real({"head-tenon": post}), receiver=real({"post-foot-mortise": receiver})
+    )
+    for side in sides:
+        assert codes(side.findings) == found
+        for finding in side.findings:
+            assert finding.severity is Severity.STOP
+            assert (finding.timber, finding.feature) == (side.timber, side.id)
+            assert finding.remedy
+
+
+def test_by_square_rule_an_oversize_bearing_face_is_no_finding() -> None:
+    """What the receiver is over comes off in the housing, so its shoulder bears where drawn."""
+    sides = _square_sides(receiver=real({"post-foot-mortise": {"first": "8-1/4"}}))
+    assert [side.findings for side in sides] == [(), ()]
+
+
+@pytest.mark.parametrize(
+    ("thickness", "stick", "found"),
+    [
+        ("3-1/2", "6", ()),
+        ("3-1/2", "5-1/2", ()),
+        ("3-33/64", "6", ("tenon-cheek-outside",)),
+        ("4", "6-1/2", ("tenon-cheek-outside",)),
+    ],
+)
+def test_by_square_rule_the_tenon_lies_inside_the_inner_timber(
+    thickness: str, stick: str, found: tuple[str, ...]
+) -> None:
+    """Else the reduction would cut into it, and its mortise would be too wide for what is left."""
+    sides = _square_sides(post=real({"head-tenon": {"first": stick}}), thickness=thickness)
+    assert [codes(side.findings) for side in sides] == [found, found]
+
+
+@pytest.mark.parametrize(
+    ("housing", "long", "found"),
+    [
+        ("1/2", "7-23/64", ()),
+        ("1/2", "7-3/8", ("mortise-through",)),
+        ("0", "7-55/64", ()),
+        ("0", "7-7/8", ("mortise-through",)),
+    ],
+)
+def test_a_housing_counts_in_how_deep_the_mortise_goes(
+    housing: str, long: str, found: tuple[str, ...]
+) -> None:
+    """With 1/8" of clearance, a 1/2" housing and 7-3/8" of tenon come out of an 8" sill."""
+    assert [codes(side.findings) for side in _sides(housing=housing, length=long)] == [found] * 2
+
+
+@pytest.mark.parametrize(
+    ("at", "found"),
+    [
+        ("0", ()),
+        ("-1/64", ("mortise-into-tenon",)),
+        ("15' 2", ()),
+        ("15' 2 + 1/64", ("mortise-into-tenon",)),
+    ],
+)
+def test_a_housing_into_its_timber_s_own_tenon(at: str, found: tuple[str, ...]) -> None:
+    """The mortise is relieved and stays clear, but the housing takes the whole 6" end."""
+    corner = timber("corner", first_face="west", second_face="south", section="8 x 8")
+    tenons = [
+        tenon(id=f"sill-{end}", timber="sill", end=end, length="4", cheeks_from="first")
+        for end in ("west", "east")
+    ]
+    joint = tenon(into="sill", at=at, housing="1/2", all_round="1")
+    built = frame(timber("post"), corner, sill(length="15' 8"), *tenons, joint)
+    sides = features(joint, built)
+    assert [codes(side.findings) for side in sides] == [found, found]
+
+
+def test_a_housing_that_runs_out_at_a_plain_end_cuts_no_tenon() -> None:
+    """There is none to cut into: the recess is open there, and the mortise has its relish."""
+    _, mortised = _sides(at="-1", housing="1/2", relief_reference="2")
+    assert mortised.findings == ()
+    assert line(mortised.lines, "start").at == length("1")
+
+
+def test_a_far_face_that_bears_off_is_none_of_a_placed_timber_s_concern() -> None:
+    """There the shoulder follows the stick that was measured, so nothing is off."""
+    post = timber("post", length="8'", at={"east": "4'", "north": "0"})
+    plate = sill(
+        length=None, at={"north": "0", "up": "10'"}, reference_end_at="0", far_end_at="16'"
+    )
+    joint = tenon(end="head", into="sill")
+    sizes = {"sill": real({"post-foot-mortise": {"first": "8-1/4"}})}
+    _, mortised = features(joint, frame(post, plate, joint, real=sizes))
+    assert mortised.findings == ()

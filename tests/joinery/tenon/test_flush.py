@@ -2,10 +2,12 @@
 
 import pytest
 
+from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.flush import depths, lightly, only_outside, shouldered
+from benchmate.joinery.tenon.shape import shape
 from benchmate.layout.outlines import struck
 from benchmate.model.directions import LONG_FACES
-from tests.builders import lengths, tenon
+from tests.builders import frame, lengths, sill, tenon, timber
 from tests.joinery.tenon.tenons import SOUND, Case
 
 SOUTH, WEST, NORTH, EAST = LONG_FACES
@@ -151,3 +153,31 @@ def test_a_cheek_in_the_air_has_a_depth_below_zero() -> None:
     """Law 7: what the stick lacks is shown as less than nothing, never clamped."""
     found = depths(Case(tenon(), first="3-7/8").shape)
     assert tuple(found.values()) == lengths("2", "0", "-1/8", "0")
+
+
+@pytest.mark.parametrize(
+    ("words", "deep", "flush"),
+    [
+        ({}, ("2", "0", "2-1/4", "0"), ("West", "East")),
+        ({"relief_far": "1"}, ("2", "0", "2-1/4", "1-1/2"), ("West",)),
+        ({"relief_reference": "1"}, ("2", "1", "2-1/4", "0"), ("East",)),
+        ({"thickness": "4"}, ("2", "0", "0", "0"), ("West", "East")),
+        ({"housing": "0"}, ("2", "0", "2-1/4", "1/2"), ("West",)),
+    ],
+    ids=["reduced to the edge", "relieved", "at the reference", "to the cheek too", "not housed"],
+)
+def test_a_face_reduced_to_the_tenon_s_own_line_has_no_shoulder(
+    words: dict[str, str], deep: tuple[str, ...], flush: tuple[str, ...]
+) -> None:
+    """The reduction takes that wood back beyond the shoulder: a kerf there would be in the way."""
+    post = timber("post", rule="square", section="6-1/4 x 6-1/2", inner="6 x 6")
+    joint = tenon(**({"into": "sill", "at": "4'", "housing": "1/2"} | words))
+    built = frame(post, sill(), joint)
+    assert tuple(depths(shape(joint, built)).values()) == lengths(*deep)
+    assert only_outside(shape(joint, built)) == _only(*((face, "cheek") for face in flush))
+    tasks = [task.id for task in features(joint, built)[0].tasks]
+    sawn = [f"saw-{face.value.replace(' ', '-')}" for face in LONG_FACES]
+    assert [task for task in tasks if task in sawn] == [
+        task for task, depth in zip(sawn, lengths(*deep), strict=True) if depth
+    ]
+    assert ("saw-edges" in tasks) is (deep[1] != "0" or deep[3] != "0")

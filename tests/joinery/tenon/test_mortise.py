@@ -5,7 +5,7 @@ from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame
 from benchmate.joinery.tenon.family import features
-from benchmate.joinery.tenon.mortise import MortiseShape, mortise_shape
+from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import meeting, shape
 from benchmate.measure.length import ZERO, Length

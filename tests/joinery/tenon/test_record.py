@@ -6,7 +6,7 @@ from pydantic import ValidationError
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
-from benchmate.model.work import Extension
+from benchmate.model.work import Bearing, Extension
 from tests.builders import length, sill, tenon, timber
 
 
@@ -20,8 +20,12 @@ def test_a_post_alone_needs_only_the_tenon() -> None:
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ({"into": "sill"}, 'has no "at"'),
         ({"at": "4'"}, 'has "at" but no "into"'),
+        ({"inset": "1"}, 'has "inset", "housing" or "bottom_clearance" but no "into"'),
+        ({"housing": "1/2"}, 'but no "into"'),
+        ({"bottom_clearance": "0"}, 'but no "into"'),
+        ({"into": "sill", "housing": "-1/2"}, "not below zero"),
+        ({"into": "sill", "scribed": "yes"}, "boolean"),
         ({"into": "sill", "at": "4'", "cheeks_from": "first"}, "cheeks_from"),
         ({"into": "post", "at": "4'"}, "its own timber"),
         ({"length": "0"}, "more than nothing"),
@@ -89,6 +93,45 @@ def test_its_faults_beside_the_timbers_it_names() -> None:
     assert fault.key == "end"
     (fault,) = tenon(into="other", at="4'").faults({"post": post, "other": other})
     assert fault.key == "into"
+
+
+AT = {"east": "4'", "north": "0"}
+
+
+def test_where_it_crosses_is_typed_or_settled_by_places() -> None:
+    """`at` is missed where nothing else says it, and `inset` goes with it; places say both."""
+    typed = {"post": timber("post"), "sill": sill()}
+    placed = {"post": timber("post", at=AT), "sill": sill(at={"north": "0", "up": "0"})}
+    (fault,) = tenon(into="sill").faults(typed)
+    assert fault.key == "at"
+    assert "Post crosses Sill" in fault.problem
+    assert tenon(into="sill", at="4'", inset="1").faults(typed) == ()
+    assert tenon(into="sill", housing="1/2").faults(placed) == ()
+    said_twice = tenon(into="sill", at="4'", inset="1").faults(placed)
+    assert [fault.key for fault in said_twice] == ["at", "inset"]
+
+
+def test_a_raking_timber_has_no_square_joint() -> None:
+    """Neither into it nor from it."""
+    level = {"corner": AT | {"up": "7'"}, "legs": {"down": "3'", "east": "3'"}}
+    words = {"first_face": "up", "second_face": "south", "length": None, "incline": level}
+    timbers = {"brace": timber("brace", **words), "sill": sill(at={"north": "0", "up": "0"})}
+    (fault,) = tenon(timber="brace", into="sill").faults(timbers)
+    assert fault.key == "into"
+    assert "Brace, which rakes" in fault.problem
+    (fault,) = tenon(timber="sill", end="west", into="brace").faults(timbers)
+    assert (fault.key, "Brace, which rakes" in fault.problem) == ("into", True)
+
+
+def test_where_its_end_bears() -> None:
+    """In the housing of the receiving timber, measured at the mortise; alone it bears nowhere."""
+    found = tenon(into="sill", housing="1/2", scribed=True).bearings()
+    assert found == (
+        Bearing("post", Direction.DOWN, "sill", length("1/2"), "post-foot-mortise", scribed=True),
+    )
+    assert not tenon(into="sill").bearings()[0].scribed
+    assert tenon(into="sill").bearings()[0].depth == ZERO
+    assert tenon().bearings() == ()
 
 
 def test_a_record_says_itself_again() -> None:

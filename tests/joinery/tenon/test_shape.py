@@ -11,7 +11,7 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.progress import Measured
 from benchmate.model.solids import Axis
-from tests.builders import corners, frame, length, real, tenon, timber
+from tests.builders import corners, frame, length, lengths, real, sill, tenon, timber
 from tests.corner import measured
 
 
@@ -174,3 +174,114 @@ def test_relish_of_width_goes_below_zero_rather_than_to_nothing() -> None:
     """Law 7: reliefs wider than the tenon leave a width below zero, never a clamped one."""
     found = _alone(relief_reference="4", relief_far="3")
     assert found.width == Length.inches(-1)
+
+
+SQUARE_POST = {"rule": "square", "section": "8 x 8", "inner": "7-1/2 x 7"}
+SQUARE_SILL = {"rule": "square", "section": "10 x 10", "inner": "9-1/2 x 9-1/2"}
+
+
+def _square(
+    *, post: dict[str, str] | None = None, receiver: dict[str, str] | None = None, **words: object
+) -> TenonShape:
+    """A post by square rule in the underside of a sill by square rule, measured at the joint."""
+    joint = tenon(**({"end": "head", "into": "sill", "at": "4'"} | words))
+    sizes = {
+        "post": real({"head-tenon": post or {}}),
+        "sill": real({"post-foot-mortise": receiver or {}}),
+    }
+    built = frame(timber("post", **SQUARE_POST), sill(**SQUARE_SILL), joint, real=sizes)
+    return _shape(built)
+
+
+@given(measured(8, 9))
+def test_by_square_rule_the_tenon_is_the_inner_timber_s(size: Measured) -> None:
+    """Law 2: it is taken down to the inner size on the far side, so every stick's is alike."""
+    typed = {"post": Real({"head-tenon": size})}
+    joint = tenon(end="head", into="sill", at="4'")
+    found = _shape(frame(timber("post", **SQUARE_POST), sill(), joint, real=typed))
+    assert (found.edge, found.far_edge, found.width) == lengths("0", "7", "7")
+    assert found.far_edge_struck
+    assert (found.framed_cheeks, found.framed_edges) == lengths("7-1/2", "7")
+
+
+def test_by_square_rule_a_far_relief_comes_off_the_inner_timber() -> None:
+    """1" off the far edge of an inner 7" leaves the line at 6", whatever the stick."""
+    for second in ("7", "8-1/8"):
+        found = _square(post={"second": second}, relief_far="1")
+        assert found.far_edge == length("6")
+
+
+@pytest.mark.parametrize(
+    ("end", "housing", "actual", "recess"),
+    [
+        ("head", "0", "9-1/2", "0"),
+        ("head", "0", "9-7/8", "3/8"),
+        ("head", "1/2", "10-1/4", "1-1/4"),
+        ("foot", "0", "10-1/4", "0"),
+        ("foot", "1/2", "10-1/4", "1/2"),
+    ],
+)
+def test_the_end_goes_in_through_what_the_receiver_is_over(
+    end: str, housing: str, actual: str, recess: str
+) -> None:
+    """Trade.md 1.3: on a reference face the housing alone; on a far one actual - inner as well."""
+    found = _square(end=end, housing=housing, receiver={"first": actual})
+    assert found.recess == length(recess)
+
+
+@pytest.mark.parametrize(
+    ("inner", "actual", "off"),
+    [("7-1/2", "7-7/8", "3/8"), ("7-1/2", "8-1/4", "3/4")],
+    ids=["trade.md 7.5 row 34 (TFDIY-notation)", "trade.md 7.5 row 35 (TFDIY-notation)"],
+)
+def test_a_housed_end_is_reduced_to_its_inner_timber(inner: str, actual: str, off: str) -> None:
+    """Cut depth = actual - inner, on the far faces alone, as far back as the end goes in."""
+    reduced = _square(post={"first": actual, "second": "7-1/4"}, housing="1/2").reduction
+    assert reduced.to == {Axis.FIRST: length(inner), Axis.SECOND: length("7")}
+    assert (reduced.deep(Axis.FIRST), reduced.deep(Axis.SECOND)) == lengths(off, "1/4")
+    assert reduced.length == length("1")
+    assert reduced.stop == length("7' 11") - length("1")
+
+
+@pytest.mark.parametrize(
+    ("thickness", "relief", "struck"),
+    [
+        ("2", "0", {Axis.SECOND: "far-edge"}),
+        ("2", "1", {}),
+        ("5-1/2", "0", {Axis.FIRST: "far-cheek", Axis.SECOND: "far-edge"}),
+    ],
+    ids=["an edge at the inner timber", "relieved", "a cheek there too"],
+)
+def test_a_line_the_tenon_has_at_the_inner_timber_is_not_struck_twice(
+    thickness: str, relief: str, struck: dict[Axis, str]
+) -> None:
+    """One line on the wood serves the tenon and the reduction."""
+    found = _square(housing="1/2", thickness=thickness, relief_far=relief)
+    assert found.reduction.struck == struck
+
+
+def test_an_end_that_goes_in_nowhere_is_not_reduced() -> None:
+    """A foot on the top of a sill keeps its full section, by either rule."""
+    assert _square(end="foot").reduction.to == {}
+    joint = tenon(into="sill", at="4'", housing="1/2")
+    assert _shape(frame(timber("post"), sill(), joint)).reduction.to == {}
+
+
+def test_where_both_have_places_those_say_where_they_meet() -> None:
+    """Law 3: the crossing typed and the crossing of two places are the same meeting."""
+    typed = frame(
+        timber("post", length="8'"), sill(), tenon(into="sill", at="5'", inset="1", housing="1/2")
+    )
+    placed = frame(
+        timber("post", length="8'", at={"east": "7'", "north": "1"}),
+        sill(length=None, at={"north": "0", "up": "2'"}, reference_end_at="2'", far_end_at="18'"),
+        tenon(into="sill", housing="1/2"),
+    )
+    met = [meeting(found, built) for built in (typed, placed) for found in _tenons(built)]
+    assert met[0] == met[1]
+    assert met[0] is not None
+    assert (met[0].at, met[0].inset) == lengths("5'", "1")
+
+
+def _tenons(built: Frame) -> list[TenonJoint]:
+    return [found for found in built.project.works if isinstance(found, TenonJoint)]

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from benchmate.joinery.tenon.family import features
@@ -12,8 +12,10 @@ from benchmate.joinery.tenon.tenoned import NOT_OVERALL
 from benchmate.layout.outlines import outlines, struck
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Feature, Stage
-from tests.builders import frame, length, line, real, tenon, timber
+from benchmate.model.progress import AsCut
+from tests.builders import frame, length, lengths, line, real, sill, tenon, timber
 from tests.corner import texts
+from tests.joinery.tenon.housed import Housed, housed
 
 NARROW = (Face.SECOND, Face.FAR_SECOND)
 BROAD = (Face.FIRST, Face.FAR_FIRST)
@@ -165,3 +167,93 @@ def test_a_face_that_loses_nothing_is_not_struck_on(end: str) -> None:
         assert struck(feature, stick).get("shoulder", ()) == faces
         assert not outlines(feature, stick, grain) or bare
         assert not bare or not outlines(feature, stick, bare)
+
+
+SHARES = st.integers(0, 999)
+"""How far across a span a place lies, in thousandths."""
+
+GRAIN = length("1/64").nm
+
+
+def _between(low: int, high: int, share: int) -> int:
+    """A place inside a span that lies on no line: those are in whole sixty-fourths."""
+    return (low + (high - low) * share // 1000) // GRAIN * GRAIN + GRAIN // 2
+
+
+@settings(max_examples=300)
+@given(housed(), SHARES, SHARES, SHARES)
+def test_what_no_cut_takes_is_the_tenon_and_the_end_that_goes_in(
+    case: Housed, along: int, first: int, second: int
+) -> None:
+    """Law 4, by either rule: beyond the shoulder the tenon, in the recess the framed end."""
+    scene, post = case.scene, case.scene.post
+    low, high = scene.beyond(-length("4").nm, case.joint.length.nm)
+    x = _between(low, high, along)
+    u, v = _between(0, post.real(1), first), _between(0, post.real(2), second)
+    if _within(x, scene.beyond(0, case.joint.length.nm)):
+        spans = case.tenon(AsCut())
+        left = all(_within(at, span) for at, span in zip((x, u, v), spans, strict=True))
+    else:
+        goes_in = _within(x, scene.beyond(-case.recess, 0))
+        left = not goes_in or (u <= post.framed(1) and v <= post.framed(2))
+    assert any(cut.takes(x, u, v) for cut in case.sides[0].cuts) is not left
+
+
+def _within(at: int, span: tuple[int, int]) -> bool:
+    return span[0] <= at <= span[1]
+
+
+def _squared(**words: object) -> Feature:
+    """A 6-1/4 x 6-1/2 post of inner 6 x 6, its end 1/2" in a housing in the sill's top."""
+    post = timber("post", rule="square", section="6-1/4 x 6-1/2", inner="6 x 6")
+    joint = tenon(**({"into": "sill", "at": "4'", "housing": "1/2"} | words))
+    return features(joint, frame(post, sill(), joint))[0]
+
+
+def test_the_lines_of_a_reduced_end_in_order() -> None:
+    """The tenon's own, then where the reduction ends, then what the tenon has not struck yet."""
+    assert _ids(_squared(end_allowance="1")) == (
+        "shoulder",
+        "near-cheek",
+        "far-cheek",
+        "far-edge",
+        "reduction-stop",
+        "reduced-first",
+        "tenon-end",
+    )
+    assert _ids(_squared(relief_far="1"))[-2:] == ("reduced-first", "reduced-second")
+
+
+def test_a_reduced_face_is_struck_from_the_reference_side() -> None:
+    """Law 2: its far lines read 6" on every stick, and say what comes off this one."""
+    feature = _squared()
+    found = {
+        name: (line(feature.lines, name).at, line(feature.lines, name).beside[0].value)
+        for name in ("far-edge", "reduced-first")
+    }
+    assert found == {"far-edge": lengths("6", "1/2"), "reduced-first": lengths("6", "1/4")}
+    for name, face in (("far-edge", "East"), ("reduced-first", "North")):
+        assert line(feature.lines, name).caution == f"Never measure this from the {face} face."
+
+
+def test_the_far_edge_is_the_inner_timber_s_by_square_rule_alone() -> None:
+    """A relief is a relief by either rule; so is one that happens to end at the stick's face."""
+    titles = {
+        "inner": line(_squared().lines, "far-edge").title,
+        "relief": line(_squared(relief_far="1").lines, "far-edge").title,
+        "mill": line(_tenon(tenon(relief_far="1"), {"second": "5"}).lines, "far-edge").title,
+    }
+    assert titles == {
+        "inner": "Far edge line, East side",
+        "relief": "Relief line, East side",
+        "mill": "Relief line, East side",
+    }
+
+
+def test_a_side_that_is_an_underside_is_called_one() -> None:
+    """`Underside side` would be no word of the trade."""
+    tie = {"first_face": "up", "second_face": "south", "reference_end": "west"}
+    joint = tenon(timber="tie", end="west", cheeks_from="second", all_round="1")
+    (feature,) = features(joint, frame(timber("tie", **tie), joint))
+    titles = [line(feature.lines, name).title for name in ("reference-edge", "far-edge")]
+    assert titles == ["Relief line, top side", "Relief line, underside"]

@@ -80,7 +80,8 @@ def test_no_golden_drawing_is_left_over() -> None:
     """Every file is compared with a drawing."""
     names = {case[0] for case in (*HANDS, *MORTISES, *ENDS)}
     names.add("post-se-foot-far-cheek-ascii-60x12")
-    assert {path.stem for path in GOLDEN.iterdir()} == names
+    drawn = {path.stem for path in GOLDEN.iterdir() if not path.stem.startswith("key-")}
+    assert drawn == names
 
 
 def _bare(text: str) -> str:

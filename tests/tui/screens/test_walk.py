@@ -155,7 +155,7 @@ async def test_the_mouse_works(demo: Path) -> None:
         await pilot.click(offset=(3, 39))
         assert desk.step.id == "foot-tenon/far-cheek"
         footer = screen_text(pilot.app).splitlines()[39]
-        await pilot.click(offset=(footer.index("arrows"), 39))
+        await pilot.click(offset=(footer.index("next"), 39))
         assert desk.step.id == "foot-tenon/reference-edge"
         await pilot.click(offset=(footer.index("enter"), 39))
         assert not isinstance(pilot.app.screen, BenchScreen)
@@ -314,3 +314,22 @@ async def test_nothing_of_a_timber_taken_away_stays_on_the_screen(demo: Path) ->
         assert "No timbers yet" in text
         for left_over in ("Far cheek", "South face", "towards", "foot"):
             assert left_over not in text.replace("progress/post-", "").split("Changed outside")[0]
+
+
+@pytest.mark.parametrize("size", [(80, 24), (120, 40)])
+async def test_a_name_is_changed_with_what_moves_shown_first(
+    demo: Path, size: tuple[int, int]
+) -> None:
+    """l, the name, another figure, what it moves, enter; u takes it back."""
+    async with opened(demo, size) as (pilot, desk):
+        before = desk.bench.project.lengths["bench top"].text()
+        await pilot.press("l", *["down"] * 8, "enter")
+        assert "bench top, now 3' 2-1/2" in screen_text(pilot.app)
+        await pilot.press("end", *["backspace"] * 10, *"3' 3")
+        await pilot.pause()
+        assert "SW post" in screen_text(pilot.app)
+        await pilot.press("enter")
+        assert isinstance(pilot.app.screen, BenchScreen)
+        assert "To look at again: SW post" in " ".join(screen_text(pilot.app).split())
+        await pilot.press("u")
+        assert desk.bench.project.lengths["bench top"].text() == before

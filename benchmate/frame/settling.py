@@ -1,0 +1,111 @@
+"""Whether a timber's place and ends are said once each: enough to settle it, nothing twice."""
+
+from collections.abc import Collection, Iterator
+
+from benchmate.model.directions import Direction, end_words
+from benchmate.model.place import COORDINATES, coordinate_along
+from benchmate.model.project import Timber
+from benchmate.model.work import Fault
+
+NO_PLACE_NEEDED = 'take it out, or give the timber a place with "at"'
+
+_TYPED_ENDS = ("reference_end_at", "far_end_at")
+"""The keys that say where an end comes, the reference end's first."""
+
+
+def faults(timber: Timber, bears: Collection[Direction]) -> Iterator[Fault]:
+    """What a timber says twice or leaves open; `bears` are the ends that meet another timber."""
+    if timber.at is not None and timber.incline is not None:
+        problem = f'gives {timber.name} a second place beside "at"'
+        remedy = 'keep "at" for a timber that stands or lies, "incline" for one that rakes'
+        yield Fault("incline", problem, remedy)
+    elif timber.incline is not None:
+        yield from _said_twice(timber, ("length", *_TYPED_ENDS), '"incline" settles')
+    elif timber.at is not None:
+        yield from _coordinates(timber)
+        yield from _ends(timber, bears)
+    else:
+        yield from _alone(timber)
+    if timber.placed:
+        yield from _said_twice(timber, ("shoulder_level",), "its place settles")
+
+
+def _said_twice(timber: Timber, keys: tuple[str, ...], whose: str) -> Iterator[Fault]:
+    for key in keys:
+        if key in timber.sums():
+            yield Fault(key, f"says again what {whose}, and the two could differ", "take it out")
+
+
+def _alone(timber: Timber) -> Iterator[Fault]:
+    if timber.length is None:
+        problem = f"is missing, and {timber.name} has no place that would settle it"
+        yield Fault("length", problem, 'write its length, or give it a place with "at"')
+    for key in _TYPED_ENDS:
+        if key in timber.sums():
+            yield Fault(key, "counts only for a timber that has a place", NO_PLACE_NEEDED)
+
+
+def _coordinates(timber: Timber) -> Iterator[Fault]:
+    along = coordinate_along(timber.reference_end)
+    given = timber.at.sums() if timber.at is not None else {}
+    for name in COORDINATES:
+        if name == along and name in given:
+            problem = f"says where along itself {timber.name} starts, which its ends settle"
+            end = end_words(timber.reference_end)
+            remedy = f'take it out; the {end} comes where a joint or "reference_end_at" puts it'
+            yield Fault(f"at.{name}", problem, remedy)
+        elif name != along and name not in given:
+            problem = f"is missing: it says where the reference arris of {timber.name} runs"
+            yield Fault(f"at.{name}", problem, f"write how far {name} of the frame's zero it lies")
+
+
+def _ends(timber: Timber, bears: Collection[Direction]) -> Iterator[Fault]:
+    ends = (timber.reference_end, timber.reference_end.opposite)
+    for end, key in zip(ends, _TYPED_ENDS, strict=True):
+        if key in timber.sums() and end in bears:
+            whose = f"where the {end_words(end)} of {timber.name} comes"
+            problem = f"says again {whose}, which the joint there settles"
+            yield Fault(key, problem, "take it out, or the joint")
+    open_ends = tuple(
+        (end, key)
+        for end, key in zip(ends, _TYPED_ENDS, strict=True)
+        if key not in timber.sums() and end not in bears
+    )
+    if not open_ends:
+        yield from _said_twice(timber, ("length",), f"the two ends of {timber.name} settle")
+    elif timber.length is None:
+        for end, key in open_ends:
+            problem = f"is missing: nothing says where the {end_words(end)} of {timber.name} comes"
+            remedy = f'give the joint it has there, or "{key}", or its length from the other end'
+            yield Fault(key, problem, remedy)
+    elif len(open_ends) == len(ends):
+        problem = f"is missing: the length of {timber.name} is given, but not where it starts"
+        remedy = f'give a joint at one end, or "{_TYPED_ENDS[0]}"'
+        yield Fault(_TYPED_ENDS[0], problem, remedy)
+
+
+def rule_faults(timber: Timber, rule: str, classes: tuple[str, ...]) -> Iterator[Fault]:
+    """An inner section that is missing under square rule, or counts for nothing under mill rule."""
+    square = (timber.rule or rule) == "square"
+    if square and timber.inner is None and timber.section not in classes:
+        named = isinstance(timber.section, str)
+        remedy = f'give "{timber.section}" a section under [inner], or' if named else "give"
+        yield Fault(
+            "inner",
+            f"is missing, though {timber.name} goes by square rule",
+            f"{remedy} {timber.name} an inner of its own",
+        )
+    elif timber.inner is not None and not square:
+        yield Fault(
+            "inner",
+            f"counts only under square rule, and {timber.name} goes by mill rule",
+            'take it out, or write rule = "square"',
+        )
+
+
+def plane_faults(timber: Timber, aside: bool, run: int) -> Iterator[Fault]:
+    """A head that does not lie where it is said to."""
+    if timber.incline is None or (not aside and run > 0):
+        return
+    problem = f"does not put its head straight {timber.incline.heading.word} of its foot"
+    yield Fault("incline", problem, "correct the points, or which way it rakes")

@@ -1,0 +1,51 @@
+"""The joist's own side: what comes off its end, and measuring it as it came out."""
+
+from benchmate.frame.practice import measure_task
+from benchmate.frame.reduction import reduction_tasks
+from benchmate.joinery.joist.shape import EndShape
+from benchmate.model.directions import Direction
+from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.stick import across, reference_for
+
+AS_CUT = "as-cut"
+"""The task after which the end's real sizes are known."""
+
+
+def end_tasks(shape: EndShape) -> tuple[Task, ...]:
+    """Measuring the section, cutting the end down, measuring it as cut."""
+    return (
+        measure_task(shape.stick, *shape.places),
+        *reduction_tasks(shape.reduction),
+        _as_cut(shape),
+    )
+
+
+def end_sizes(shape: EndShape) -> tuple[Size, ...]:
+    """What can be typed of the finished end."""
+    return (
+        Size("thickness", shape.deep, "depth of the end, from the top"),
+        Size("width", shape.wide, "width of the end"),
+    )
+
+
+def _as_cut(shape: EndShape) -> Task:
+    words = shape.stick.pose.words
+    top = shape.stick.pose.face(Direction.UP)
+    side = reference_for(across(shape.plumb))
+    return Task(
+        id=AS_CUT,
+        stage=Stage.AS_CUT,
+        title="Measure the joist's end as cut",
+        faces=(shape.end,),
+        readings=(
+            Reading(value=shape.real("thickness"), hook=words(top), way="down to the bearing"),
+            Reading(
+                value=shape.real("width"),
+                hook=words(side),
+                way=f"across to the {words(side.opposite)}",
+            ),
+        ),
+        why="The pocket is cut to the end that was really made, so that all tops come level.",
+        asks=Asks.AS_CUT,
+        lasting=False,
+    )

@@ -1,0 +1,61 @@
+"""The joist pocket as the catalogue knows it: both sides of the joint from one record."""
+
+from dataclasses import replace
+
+from benchmate.frame.family import Family
+from benchmate.frame.frame import Frame
+from benchmate.frame.reduction import reduction_cuts, reduction_lines
+from benchmate.joinery.joist import end, findings, pocket
+from benchmate.joinery.joist.record import JoistPocket
+from benchmate.joinery.joist.shape import EndShape, PocketShape, shapes
+from benchmate.measure.printing import Tape
+from benchmate.model.feature import Awaits, Feature
+from benchmate.model.findings import Finding
+
+
+def features(joint: JoistPocket, frame: Frame) -> tuple[Feature, ...]:
+    """The joist's end and its pocket. What stops one side stops the other."""
+    tape = frame.project.tape
+    made, received = shapes(joint, frame)
+    told = findings.told(made, received, tape)
+    return (
+        _end(made, _told_on(made.stick.id, made.feature, told)),
+        _pocket(received, _told_on(received.stick.id, received.feature, told), tape),
+    )
+
+
+def _end(shape: EndShape, told: tuple[Finding, ...]) -> Feature:
+    return Feature(
+        id=shape.feature,
+        timber=shape.stick.id,
+        title=f"{shape.stick.pose.words(shape.end).capitalize()} bearing",
+        at=shape.stick.shoulder(shape.end),
+        place=shape.places,
+        cuts=reduction_cuts(shape.reduction),
+        lines=reduction_lines(shape.reduction),
+        tasks=end.end_tasks(shape),
+        sizes=end.end_sizes(shape),
+        findings=told,
+    )
+
+
+def _pocket(shape: PocketShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
+    return Feature(
+        id=shape.feature,
+        timber=shape.stick.id,
+        title=f"Pocket for {shape.joist.stick.name}",
+        at=shape.along[0],
+        place=(shape.feature,),
+        cuts=pocket.pocket_cuts(shape),
+        lines=pocket.pocket_lines(shape, tape),
+        tasks=pocket.pocket_tasks(shape),
+        findings=told,
+        awaits=(Awaits(shape.joist.stick.id, f"{shape.joist.feature}/{end.AS_CUT}"),),
+    )
+
+
+def _told_on(timber: str, feature: str, told: tuple[Finding, ...]) -> tuple[Finding, ...]:
+    return tuple(replace(finding, timber=timber, feature=feature) for finding in told)
+
+
+FAMILY = Family(name="joist pocket", table="joint", record=JoistPocket, features=features)

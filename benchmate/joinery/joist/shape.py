@@ -1,0 +1,146 @@
+"""Where a joist's end and its pocket lie on the real sticks."""
+
+from dataclasses import dataclass
+
+from benchmate.frame.frame import Frame
+from benchmate.frame.meeting import Meeting, Span
+from benchmate.frame.reduction import Reduction, reduction
+from benchmate.joinery.joist.record import JoistPocket
+from benchmate.measure.length import ZERO, Length
+from benchmate.model.directions import Direction, Face
+from benchmate.model.progress import AsCut
+from benchmate.model.solids import Axis
+from benchmate.model.stick import Stick, across, axis_from
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EndShape:
+    """The end of a joist: `deep` from its top on the `plumb` axis, `wide` on the other.
+
+    `recess` is how far it goes in through the real face of the timber it bears on.
+    """
+
+    stick: Stick
+    end: Face
+    feature: str
+    plumb: Axis
+    deep: Length
+    wide: Length
+    recess: Length
+    as_cut: AsCut
+
+    @property
+    def places(self) -> tuple[str, ...]:
+        """Where its section may have been measured, the nearest place first."""
+        return (self.feature, self.stick.place_at(self.end))
+
+    @property
+    def reduction(self) -> Reduction:
+        """What comes off its underside and its far side so that it goes in."""
+        to = {self.plumb: self.deep, across(self.plumb): self.wide}
+        return reduction(self.stick, self.end, self.recess, to, places=self.places)
+
+    def real(self, size: str) -> Length:
+        """The depth (`thickness`) or width as cut if it was typed, otherwise as laid out."""
+        laid_out = {"thickness": self.deep, "width": self.wide}
+        return self.as_cut.get(size) or laid_out[size]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PocketShape:
+    """A pocket in the receiving stick, in that stick's own readings: open above and at `entry`.
+
+    `floor` and `back` are readings on the `plumb` and `into` axes; `from_top` how far the floor
+    lies below the real top, `recess` how far the back lies in from the real entry face.
+    """
+
+    stick: Stick
+    feature: str
+    joist: EndShape
+    entry: Face
+    into: Axis
+    plumb: Axis
+    along: Span
+    floor: Length
+    back: Length
+    clearance: Length
+
+    @property
+    def top(self) -> Face:
+        """The face the joist drops in through."""
+        return self.stick.pose.face(Direction.UP)
+
+    @property
+    def from_top(self) -> Length:
+        """How far the floor lies below the stick's real top."""
+        if self.top.is_reference:
+            return self.floor
+        return self.stick.depth(self.plumb, self.feature) - self.floor
+
+    @property
+    def left_below(self) -> Length:
+        """The wood left under the floor."""
+        if self.top.is_reference:
+            return self.stick.depth(self.plumb, self.feature) - self.floor
+        return self.floor
+
+    @property
+    def recess(self) -> Length:
+        """How far the back lies in from the real entry face."""
+        return self.joist.recess + self.clearance
+
+    @property
+    def left_behind(self) -> Length:
+        """The wood left between the back and the face across from the entry."""
+        return self.stick.depth(self.into, self.feature) - self.recess
+
+
+def feature_id(joint: JoistPocket, stick: Stick) -> str:
+    """The id of the joist's end: `west-end-bearing`."""
+    return f"{stick.place_at(stick.pose.face(joint.end))}-bearing"
+
+
+def shapes(joint: JoistPocket, frame: Frame) -> tuple[EndShape, PocketShape]:
+    """The joist's end, and the pocket cut to it as it came out."""
+    stick, receiver = frame.stick(joint.timber), frame.stick(joint.into)
+    met = frame.meeting(joint.bearings()[0], at=joint.at, inset=joint.drop)
+    over = ZERO if met.entry.is_reference else receiver.over(met.into, joint.pocket)
+    end = _end(joint, stick, joint.bearing + over)
+    return end, _pocket(joint, frame, end, met)
+
+
+def _end(joint: JoistPocket, stick: Stick, recess: Length) -> EndShape:
+    end = stick.pose.face(joint.end)
+    feature = feature_id(joint, stick)
+    plumb = axis_from(stick.pose.face(Direction.UP))
+    places = (feature, stick.place_at(end))
+    return EndShape(
+        stick=stick,
+        end=end,
+        feature=feature,
+        plumb=plumb,
+        deep=joint.end_depth or stick.framed(plumb, *places),
+        wide=stick.framed(across(plumb), *places),
+        recess=recess,
+        as_cut=stick.as_cut.get(feature, AsCut()),
+    )
+
+
+def _pocket(joint: JoistPocket, frame: Frame, end: EndShape, met: Meeting) -> PocketShape:
+    receiver = frame.stick(joint.into)
+    given = joint.end_clearance
+    clearance = frame.project.practice.bottom_clearance if given is None else given
+    upper, lower = met.across_span(ZERO, end.real("thickness"))
+    deep = joint.bearing + clearance
+    return PocketShape(
+        stick=receiver,
+        feature=joint.pocket,
+        joist=end,
+        entry=met.entry,
+        into=met.into,
+        plumb=met.across,
+        along=met.along_span(ZERO, end.real("width")),
+        floor=lower if receiver.pose.face(Direction.UP).is_reference else upper,
+        back=deep if met.entry.is_reference else receiver.framed(met.into, joint.pocket) - deep,
+        clearance=clearance,
+    )

@@ -1,0 +1,93 @@
+"""A scribed joint: listed step by step on both timbers, its figures left to the framer.
+
+Scribing lays the timbers over one another and marks each joint from its real mate, so no figure
+reckoned here would be true (trade notes 1.1, scribe rule: TFHQ-rules, Underhill).
+"""
+
+from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
+from benchmate.joinery.tenon.mortise_shape import MortiseShape
+from benchmate.joinery.tenon.shape import TenonShape
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.feature import Stage, Task
+
+FITTED = "fit"
+"""The task after which a scribed joint is done."""
+
+_LEVEL = (
+    "Lay the two over one another as they will stand, lined up and plumb, and mark each from the "
+    "other. They fit only one another: number the joint on both."
+)
+
+
+def _lay_up() -> Task:
+    """Looking at the stick before it is laid up: no figure, as none is marked to.
+
+    The faces laid up lie in one plane and the rest of the stick is left as irregular as it is
+    (trade notes 1.1: DBRG-2).
+    """
+    return Task(
+        id="lay-up",
+        stage=Stage.MEASURE,
+        title="Check wind and bow, choose the face to lay up",
+        faces=(Face.FIRST, Face.SECOND),
+        why="The faces laid up come flush; what is out of true goes to the other side.",
+        lasting=False,
+    )
+
+
+def scribed_tenon_tasks(shape: TenonShape, receiver: str) -> tuple[Task, ...]:
+    """What is done at the tenon; the task that finds its shoulder is named as the line would be."""
+    end = shape.stick.pose.words(shape.end)
+    return (
+        _lay_up(),
+        Task(
+            id="shoulder",
+            stage=Stage.MARK,
+            title=f"Scribe the shoulder and the tenon to {receiver}",
+            faces=(*LONG_FACES, shape.end),
+            why=_LEVEL,
+            caution="No figure here: the shoulder lies where its mate puts it.",
+        ),
+        Task(
+            id="saw",
+            stage=Stage.CUT,
+            title="Cut the tenon to its scribed lines",
+            faces=(*LONG_FACES, shape.end),
+            waste=f"Towards the {end}, outside the scribed lines.",
+            why="Shoulders before cheeks. Leave the line: the joint is tried before it is pared.",
+            caution=f"{SAW} {CHAINSAW}",
+        ),
+        Task(
+            id=FITTED,
+            stage=Stage.PARE,
+            title=f"Pare the tenon until it fits {receiver}",
+            faces=(shape.end,),
+            why="Try it in its own mortise and in no other.",
+            caution=CHISEL,
+        ),
+    )
+
+
+def scribed_mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
+    """What is done at the mortise."""
+    mate = shape.tenon.stick.name
+    return (
+        _lay_up(),
+        Task(
+            id="scribe",
+            stage=Stage.MARK,
+            title=f"Scribe the mortise from {mate}",
+            faces=(shape.entry,),
+            why=_LEVEL,
+            caution="No figure here: the mortise lies where its tenon puts it.",
+        ),
+        Task(
+            id="bore",
+            stage=Stage.CUT,
+            title="Cut the mortise to its scribed lines",
+            faces=(shape.entry,),
+            waste="Inside the scribed lines only.",
+            why="Deeper than the tenon is long: the shoulder bears, not the end.",
+            caution=f"{DRILL} {CHISEL}",
+        ),
+    )

@@ -1,0 +1,119 @@
+"""The frame timber by timber: where each stands, how long it is, what meets it and where."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from benchmate.frame.frame import Frame
+from benchmate.frame.place import Place
+from benchmate.layout.likeness import hand
+from benchmate.layout.walk import features_on
+from benchmate.measure.length import Length
+from benchmate.model.directions import Face
+from benchmate.model.feature import Feature
+from benchmate.model.project import Timber
+from benchmate.model.stick import Stick
+from benchmate.model.work import Bearing
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Meets:
+    """One timber meeting another.
+
+    `words` say how: `south end bears in SW post`. `at` is from the reference shoulder, `from_end`
+    from the squared reference end and `back` from the far end: of the shoulder, or of where the
+    other's mortise or pocket starts. `own` says that it is this timber's end that bears, so deep
+    inside the other's face (`housed`).
+    """
+
+    timber: str
+    words: str
+    own: bool
+    housed: Length
+    at: Length
+    from_end: Length
+    back: Length
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Entry:
+    """One timber of the frame; `place` is None for one that stands alone.
+
+    `ends` are the building coordinates of its two shoulders along its arris, reference end first.
+    """
+
+    timber: Timber
+    stick: Stick
+    hand: str
+    place: Place | None
+    ends: tuple[tuple[Length, Length, Length], ...]
+    meets: tuple[Meets, ...]
+
+
+def roster(frame: Frame) -> tuple[Entry, ...]:
+    """Every timber in file order."""
+    return tuple(entry(frame, timber.id) for timber in frame.project.timbers)
+
+
+def entry(frame: Frame, timber: str) -> Entry:
+    """One timber. Raises KeyError for an unknown id."""
+    stick, place = frame.stick(timber), frame.place(timber)
+    return Entry(
+        timber=frame.timber(timber),
+        stick=stick,
+        hand=hand(frame, timber),
+        place=place,
+        ends=_ends(stick, place),
+        meets=tuple(sorted(_meets(frame, timber), key=lambda each: each.at)),
+    )
+
+
+def _ends(stick: Stick, place: Place | None) -> tuple[tuple[Length, Length, Length], ...]:
+    if place is None:
+        return ()
+    zero = Length(0)
+    points = (place.point(along, zero, zero) for along in (zero, stick.body))
+    return tuple((Length(east), Length(north), Length(up)) for east, north, up in points)
+
+
+def _meets(frame: Frame, timber: str) -> Iterator[Meets]:
+    features = {feature.id: feature for feature in features_on(frame, timber)}
+    for work in frame.works_on(timber):
+        for bearing in work.bearings():
+            if bearing.timber == timber:
+                yield _bears(frame, bearing)
+            elif bearing.into == timber:
+                yield _takes(frame, bearing, features[bearing.place])
+
+
+def _bears(frame: Frame, bearing: Bearing) -> Meets:
+    stick, into = frame.stick(bearing.timber), frame.stick(bearing.into)
+    end = stick.pose.face(bearing.end)
+    words = f"{stick.pose.words(end)} bears in {into.name}"
+    return _at(stick, bearing, words, stick.shoulder(end))
+
+
+def _takes(frame: Frame, bearing: Bearing, feature: Feature) -> Meets:
+    stick, other = frame.stick(bearing.into), frame.stick(bearing.timber)
+    end = other.pose.words(other.pose.face(bearing.end))
+    return _at(stick, bearing, f"takes {other.name}'s {end}", feature.at)
+
+
+def _at(stick: Stick, bearing: Bearing, words: str, at: Length) -> Meets:
+    own = stick.id == bearing.timber
+    return Meets(
+        timber=bearing.into if own else bearing.timber,
+        words=f"{words}{' (scribed)' if bearing.scribed else ''}",
+        own=own,
+        housed=bearing.depth,
+        at=at,
+        from_end=at - stick.start,
+        back=stick.finish - at,
+    )
+
+
+def looks(entry: Entry) -> str:
+    """Where the reference faces and the reference end look, in words."""
+    first, second, end = (
+        entry.stick.pose.words(face) for face in (Face.FIRST, Face.SECOND, Face.REFERENCE_END)
+    )
+    return f"{first} first, {second} second, measured from the {end}"

@@ -1,0 +1,188 @@
+"""Each thing a framer may say twice or leave open is told, and what just suffices is not."""
+
+import pytest
+
+from benchmate.frame.settling import faults, plane_faults, rule_faults
+from benchmate.model.directions import Direction
+from benchmate.model.project import Timber
+from tests.builders import sill, timber
+
+AT = {"east": "4'", "north": "0"}
+INCLINE = {
+    "foot": {"east": "0", "north": "0", "up": "0"},
+    "towards": "east",
+    "run": "3'",
+    "rise": "3'",
+}
+FOOT, HEAD = Direction.DOWN, Direction.UP
+
+
+def post(**words: object) -> Timber:
+    """A post that says nothing of its length or place but what is given."""
+    return timber("post", **({"length": None} | words))
+
+
+def brace(**words: object) -> Timber:
+    """A brace that rises to the east."""
+    raking = {"incline": INCLINE, "first_face": "up", "second_face": "south"}
+    return post(**(raking | words))
+
+
+def told(timber: Timber, *bears: Direction) -> list[str]:
+    """The keys of the faults of a timber whose ends bear so."""
+    return [fault.key for fault in faults(timber, bears)]
+
+
+@pytest.mark.parametrize(
+    ("words", "bears"),
+    [
+        ({"length": "7'"}, ()),
+        ({"length": "7'", "shoulder_level": "0"}, ()),
+        ({"at": AT}, (FOOT, HEAD)),
+        ({"at": AT, "far_end_at": "7'"}, (FOOT,)),
+        ({"at": AT, "reference_end_at": "0"}, (HEAD,)),
+        ({"at": AT, "reference_end_at": "0", "far_end_at": "7'"}, ()),
+        ({"at": AT, "length": "7'"}, (FOOT,)),
+        ({"at": AT, "length": "7'"}, (HEAD,)),
+        ({"at": AT, "length": "7'", "reference_end_at": "0"}, ()),
+        ({"at": AT, "length": "7'", "far_end_at": "0"}, ()),
+    ],
+)
+def test_what_just_settles_a_timber(words: dict[str, object], bears: tuple[Direction, ...]) -> None:
+    """A length alone, or a place with both its ends said once."""
+    assert told(post(**words), *bears) == []
+
+
+@pytest.mark.parametrize(
+    ("words", "bears", "keys"),
+    [
+        # Not enough.
+        ({}, (), ["length"]),
+        ({}, (FOOT, HEAD), ["length"]),
+        ({"at": AT}, (), ["reference_end_at", "far_end_at"]),
+        ({"at": AT}, (FOOT,), ["far_end_at"]),
+        ({"at": AT}, (HEAD,), ["reference_end_at"]),
+        ({"at": AT, "reference_end_at": "0"}, (), ["far_end_at"]),
+        ({"at": AT, "far_end_at": "0"}, (), ["reference_end_at"]),
+        ({"at": AT, "length": "7'"}, (), ["reference_end_at"]),
+        ({"at": {"east": "0"}}, (FOOT, HEAD), ["at.north"]),
+        ({"at": {}}, (FOOT, HEAD), ["at.east", "at.north"]),
+        # Too much.
+        ({"at": AT | {"up": "0"}}, (FOOT, HEAD), ["at.up"]),
+        ({"at": AT, "length": "7'"}, (FOOT, HEAD), ["length"]),
+        ({"at": AT, "length": "7'", "far_end_at": "7'"}, (FOOT,), ["length"]),
+        ({"at": AT, "reference_end_at": "0", "far_end_at": "7'", "length": "7'"}, (), ["length"]),
+        ({"at": AT, "reference_end_at": "0"}, (FOOT, HEAD), ["reference_end_at"]),
+        ({"at": AT, "far_end_at": "0"}, (FOOT, HEAD), ["far_end_at"]),
+        ({"at": AT, "shoulder_level": "0"}, (FOOT, HEAD), ["shoulder_level"]),
+        ({"length": "7'", "reference_end_at": "0"}, (), ["reference_end_at"]),
+        ({"length": "7'", "far_end_at": "0"}, (), ["far_end_at"]),
+        # Both at once.
+        (
+            {"at": {"up": "0"}, "shoulder_level": "0"},
+            (FOOT,),
+            ["at.east", "at.north", "at.up", "far_end_at", "shoulder_level"],
+        ),
+    ],
+)
+def test_what_leaves_a_timber_open_or_says_it_twice(
+    words: dict[str, object], bears: tuple[Direction, ...], keys: list[str]
+) -> None:
+    """Each at the key to mend, all at once."""
+    assert told(post(**words), *bears) == keys
+
+
+def test_a_lying_timber_runs_along_another_coordinate() -> None:
+    """A sill that runs east has its arris north and up; how far east it starts its ends say."""
+    both = (Direction.WEST, Direction.EAST)
+    assert told(sill(length=None, at={"north": "0", "up": "0"}), *both) == []
+    assert told(sill(length=None, at=AT), *both) == ["at.east", "at.up"]
+
+
+def test_the_end_that_nothing_settles_is_named_as_the_framer_calls_it() -> None:
+    """By its own word and its own key, whichever end is the reference end."""
+    for end, key in (("foot", "reference_end_at"), ("head", "far_end_at")):
+        (fault,) = faults(post(at=AT, reference_end=end), (HEAD,))
+        assert fault.key == key
+        assert "where the foot of Post comes" in fault.problem
+        assert key in fault.remedy
+    (fault,) = faults(post(at=AT, far_end_at="7'"), (FOOT, HEAD))
+    assert "where the head of Post comes" in fault.problem
+
+
+def test_a_raking_timber_needs_no_more_than_its_incline() -> None:
+    """Whatever meets it."""
+    assert told(brace()) == told(brace(), FOOT, HEAD) == []
+
+
+@pytest.mark.parametrize("key", ["length", "reference_end_at", "far_end_at", "shoulder_level"])
+def test_what_an_incline_settles_is_not_said_again(key: str) -> None:
+    """Its two ends are its length and its levels."""
+    assert told(brace(**{key: "3'"})) == [key]
+
+
+def test_a_timber_has_one_place() -> None:
+    """Upright or lying, or raking."""
+    assert told(brace(at=AT)) == ["incline"]
+    assert told(brace(at=AT, shoulder_level="0")) == ["incline", "shoulder_level"]
+
+
+@pytest.mark.parametrize(
+    ("words", "rule", "classes", "keys"),
+    [
+        ({}, "mill", (), []),
+        ({"section": "post"}, "mill", ("post",), []),
+        ({"section": "post"}, "square", ("post",), []),
+        ({"inner": "5 x 5"}, "square", (), []),
+        ({"section": "post", "inner": "5 x 5"}, "square", ("post",), []),
+        ({"section": "post", "rule": "mill"}, "square", (), []),
+        ({"section": "post", "rule": "square"}, "mill", ("post",), []),
+        ({"inner": "5 x 5", "rule": "square"}, "mill", (), []),
+        ({}, "square", ("post",), ["inner"]),
+        ({"section": "post"}, "square", ("sill",), ["inner"]),
+        ({"section": "post", "rule": "square"}, "mill", ("sill",), ["inner"]),
+        ({"inner": "5 x 5"}, "mill", (), ["inner"]),
+        ({"inner": "5 x 5", "rule": "mill"}, "square", (), ["inner"]),
+    ],
+)
+def test_an_inner_section_goes_with_square_rule(
+    words: dict[str, object], rule: str, classes: tuple[str, ...], keys: list[str]
+) -> None:
+    """There is one under square rule, its class's or its own, and none of its own under mill."""
+    assert [fault.key for fault in rule_faults(post(**words), rule, classes)] == keys
+
+
+@pytest.mark.parametrize(("words", "named"), [({"section": "post"}, '"post"'), ({}, "give Post")])
+def test_a_missing_inner_section_may_be_given_to_the_class(
+    words: dict[str, object], named: str
+) -> None:
+    """Where the timber has one; a section of its own needs an inner of its own."""
+    (fault,) = rule_faults(post(**words), "square", ())
+    assert named in fault.remedy
+    assert ("[inner]" in fault.remedy) is bool(words)
+
+
+@pytest.mark.parametrize(
+    ("aside", "run", "told"),
+    [(False, 1, 0), (True, 1, 1), (False, 0, 1), (False, -1, 1)],
+)
+def test_a_head_lies_straight_ahead(aside: bool, run: int, told: int) -> None:
+    """A nanometre ahead is ahead; level with the foot, behind it or aside is not."""
+    found = list(plane_faults(brace(), aside, run))
+    assert len(found) == told
+    assert all("east of its foot" in fault.problem for fault in found)
+    assert not list(plane_faults(post(at=AT), aside, run))
+
+
+def test_every_fault_says_what_to_do() -> None:
+    """No fault without a remedy, none that repeats itself."""
+    found = [
+        *faults(post(), ()),
+        *faults(post(at={"up": "0"}, shoulder_level="0", length="1"), (FOOT, HEAD)),
+        *faults(post(at=AT), ()),
+        *faults(brace(at=AT), ()),
+        *rule_faults(post(), "square", ()),
+        *plane_faults(brace(), True, 0),
+    ]
+    assert all(fault.remedy and fault.problem for fault in found)
+    assert len({(fault.key, fault.problem) for fault in found}) == len(found)

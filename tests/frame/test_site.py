@@ -1,0 +1,222 @@
+"""Where placed timbers start and stop: by what they meet, by what is typed, by their length."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+import pytest
+from hypothesis import given, settings
+
+from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.measure.length import ZERO, Length
+from benchmate.model.directions import Direction
+from benchmate.model.project import Timber
+from tests.builders import frame, length, lengths, real, sill, tenon, timber
+from tests.frame.standing import Between, Joint, between
+from tests.space import inward
+
+MANY = settings(max_examples=300)
+"""Enough of them for every stance, way and rule to turn up."""
+
+
+@MANY
+@given(between())
+def test_a_shoulder_comes_where_the_timber_it_meets_begins(case: Between) -> None:
+    """By second opinion: any stance, face and rule, housed or not, or a coordinate or a length."""
+    built = case.frame()
+    assert built.stick("stick").body.nm == case.stick.body
+    place = built.place("stick")
+    assert place is not None
+    assert place.origin == case.stick.origin
+    assert tuple(way.steps for way in place.ways) == tuple(
+        tuple(sense if axis == each else 0 for each in range(3))
+        for axis, sense in inward(case.stick.stance)
+    )
+
+
+@given(between(ways=(("meets", "meets"),)))
+def test_the_length_of_a_timber_met_moves_nothing(case: Between) -> None:
+    """Law: a shoulder follows from sections and places, never from another timber's length."""
+    moved = replace(case, joints=tuple(map(_longer, case.joints)))
+    assert moved.frame().place("stick") == case.frame().place("stick")
+    assert moved.frame().stick("stick").body == case.frame().stick("stick").body
+
+
+def _longer(joint: Joint) -> Joint:
+    """The same joint in a timber that runs on a foot further."""
+    if joint.into is None:
+        raise ValueError("the joint is in no timber")
+    return replace(joint, into=replace(joint.into, body=joint.into.body + length("1'").nm))
+
+
+def lying(name: str, up: str, **words: object) -> Timber:
+    """An 8 x 8 that runs 16' east, its top at a level and its south face on the zero line."""
+    place: dict[str, object] = {"at": {"north": "0", "up": up}, "length": None}
+    ends = {"reference_end_at": "0", "far_end_at": "16'"}
+    return sill(**({"id": name, "name": name.capitalize()} | place | ends | words))
+
+
+def foot(**words: object) -> TenonJoint:
+    """A 5" tenon on the post's foot, in the sill."""
+    return tenon(**({"into": "sill"} | words))
+
+
+def head(**words: object) -> TenonJoint:
+    """A 4" tenon on the post's head, in the plate."""
+    return tenon(**({"id": "post-head", "end": "head", "into": "plate", "length": "4"} | words))
+
+
+def posted(
+    *joints: TenonJoint,
+    real: Mapping[str, Real] | None = None,
+    post: Mapping[str, object] | None = None,
+) -> Frame:
+    """A post 4' east, on a sill whose top is at 1', under a 7" deep plate whose top is at 9'."""
+    words = {"at": {"east": "4'", "north": "0"}, "length": None} | dict(post or {})
+    plate = lying("plate", "9'", section="7 x 8")
+    return frame(timber("post", **words), lying("sill", "1'"), plate, *joints, real=real)
+
+
+def stands(built: Frame, name: str = "post") -> tuple[Length, Length]:
+    """The level of a post's foot shoulder and of its head shoulder."""
+    place, body = built.place(name), built.stick(name).body
+    assert place is not None
+    ends = [place.origin[2], place.point(body, ZERO, ZERO)[2]]
+    low, high = sorted(ends)
+    return Length(low), Length(high)
+
+
+def test_a_post_stands_between_a_reference_face_and_a_far_one() -> None:
+    """Worked by hand: the sill's top is its arris at 1'; the plate's underside 9' - 7" = 8' 5"."""
+    built = posted(foot(), head())
+    stick = built.stick("post")
+    assert (stick.near, stick.body, stick.far) == lengths("5", "7' 5", "4")
+    assert stands(built) == lengths("1'", "8' 5")
+    place = built.place("post")
+    assert place is not None
+    assert place.origin == (length("4'").nm, 0, length("1'").nm)
+
+
+def test_housings_lengthen_a_timber_by_both_their_depths() -> None:
+    """Trade notes 2.2, CALC: shoulder to shoulder is the clear span and both housing depths."""
+    built = posted(foot(housing="1/2"), head(housing="3/4"))
+    stick = built.stick("post")
+    assert stick.body == length("7' 5") + length("1-1/4")
+    assert (stick.near_housed, stick.far_housed) == lengths("1/2", "3/4")
+    assert stands(built) == lengths("11-1/2", "8' 5-3/4")
+
+
+@pytest.mark.parametrize("end", ["foot", "head"])
+def test_either_end_may_be_the_reference_end(end: str) -> None:
+    """The same post measured from its head: its shoulders stay, its origin is the upper one."""
+    built = posted(foot(housing="1/2"), head(housing="3/4"), post={"reference_end": end})
+    assert stands(built) == lengths("11-1/2", "8' 5-3/4")
+    place = built.place("post")
+    assert place is not None
+    assert Length(place.origin[2]) == length("11-1/2" if end == "foot" else "8' 5-3/4")
+
+
+@pytest.mark.parametrize(
+    ("place", "underside"),
+    [
+        ("post-head-mortise", "8' 4-3/4"),
+        ("all", "8' 4-3/4"),
+        ("post-foot-mortise", "8' 5"),
+        ("west-end", "8' 5"),
+    ],
+)
+def test_by_mill_rule_the_section_at_that_joint_counts(place: str, underside: str) -> None:
+    """A plate that measures 7-1/4" at the joint comes 1/4" lower there; elsewhere says nothing."""
+    measured = {"plate": real({place: {"first": "7-1/4"}})}
+    assert stands(posted(foot(), head(), real=measured)) == lengths("1'", underside)
+
+
+def test_a_stick_that_is_not_to_size_moves_no_reference_face() -> None:
+    """A sill an inch too deep grows downwards: the post's foot stays."""
+    deep = {"sill": real({"all": {"first": "9", "second": "9"}})}
+    assert stands(posted(foot(), head(), real=deep)) == lengths("1'", "8' 5")
+
+
+@pytest.mark.parametrize("actual", ["6-1/2", "7", "7-1/2"])
+def test_by_square_rule_the_inner_timber_counts(actual: str) -> None:
+    """Whatever the plate measures, its inner 6-1/2" puts the shoulder at 9' - 6-1/2"."""
+    plate = lying("plate", "9'", section="7 x 8", rule="square", inner="6-1/2 x 7-1/2")
+    post = timber("post", at={"east": "4'", "north": "0"}, length=None)
+    measured = {"plate": real({"post-head-mortise": {"first": actual}})}
+    built = frame(post, lying("sill", "1'"), plate, foot(), head(housing="1/2"), real=measured)
+    assert stands(built) == lengths("1'", "8' 6")
+
+
+@pytest.mark.parametrize("end", ["foot", "head"])
+def test_an_end_may_be_typed_or_follow_from_a_length(end: str) -> None:
+    """A post cut off at 7', or 6' long from its foot, or from a head at 7' down."""
+    top = "far_end_at" if end == "foot" else "reference_end_at"
+    typed = posted(foot(), post={"reference_end": end, top: "7'"})
+    from_foot = posted(foot(), post={"reference_end": end, "length": "6'"})
+    from_head = posted(post={"reference_end": end, "length": "6'", top: "7'"})
+    for built in (typed, from_foot, from_head):
+        assert stands(built) == lengths("1'", "7'")
+
+
+def test_an_overall_length_holds_its_tenons() -> None:
+    """A 5" tenon in the sill and a 4" one alone on the head: 6' 9" overall is 6' of body."""
+    alone = head(into=None)
+    built = posted(foot(), alone, post={"length": "6' 9", "length_is": "overall"})
+    assert stands(built) == lengths("1'", "7'")
+    assert built.stick("post").overall == length("6' 9")
+
+
+def test_a_place_may_be_a_sum_of_names() -> None:
+    """Lines, levels and inner sections, as a whole frame is written."""
+    at = {"east": "line 2 - post inner width", "north": "post inner depth"}
+    ends = {"reference_end_at": "sill top", "far_end_at": "plate underside"}
+    post = timber("post", at=at, length=None, **ends)
+    built = frame(
+        post,
+        lines={"line 2": "line 1 + bay", "line 1": "2'"},
+        lengths={"bay": "10'"},
+        levels={"plate underside": "sill top + 8'", "sill top": "1'"},
+        sections={"post": "7 x 7"},
+        inner={"post": "6 x 6-1/2"},
+    )
+    place = built.place("post")
+    assert place is not None
+    assert place.origin == tuple(each.nm for each in lengths("11' 5-1/2", "6", "1'"))
+
+
+def test_a_timber_without_a_place_stands_nowhere() -> None:
+    """It has its length, and that is all."""
+    built = frame(timber("post"))
+    assert built.place("post") is None
+    assert built.stick("post").body == length("7' 11")
+
+
+@pytest.mark.parametrize("reference_end", ["foot", "head"])
+def test_a_raking_timber_starts_at_either_end_of_its_arris(reference_end: str) -> None:
+    """Its body is the arris itself, and its zero at the end it is measured from."""
+    incline = {
+        "foot": {"east": "1'", "north": "2'", "up": "3'"},
+        "towards": "east",
+        "run": "4'",
+        "rise": "3'",
+    }
+    faces = {"first_face": "up", "second_face": "south", "reference_end": reference_end}
+    built = frame(timber("brace", incline=incline, length=None, **faces))
+    place = built.place("brace")
+    assert place is not None
+    ends = {"foot": ("1'", "2'", "3'"), "head": ("5'", "2'", "6'")}
+    assert place.origin == tuple(each.nm for each in lengths(*ends[reference_end]))
+    assert built.stick("brace").body == length("5'")
+
+
+def test_what_nothing_settles_is_a_misuse() -> None:
+    """A project file is refused before it comes to this; the words still say which timber."""
+    with pytest.raises(ValueError, match="nothing settles where Post starts and ends"):
+        posted().place("post")
+    with pytest.raises(ValueError, match="Post has no length"):
+        posted(foot()).place("post")
+    with pytest.raises(ValueError, match="Post does not say where its arris lies east"):
+        posted(foot(), head(), post={"at": {"north": "0"}})._site.arris("post", Direction.EAST)
+    built = posted(foot(), head())
+    with pytest.raises(ValueError, match="Post does not rake"):
+        built._site._raking(built.timber("post"))

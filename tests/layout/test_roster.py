@@ -1,0 +1,46 @@
+"""The frame timber by timber."""
+
+from benchmate.layout.roster import Entry, looks, roster
+from tests.builders import corners, frame, length, sill, tenon, timber
+
+
+def _placed() -> dict[str, Entry]:
+    """A post on a sill, both with places; the sill starts 1' east of zero, 2' up."""
+    made = frame(
+        sill(length=None, at={"north": "0", "up": "2'"}, reference_end_at="1'", far_end_at="17'"),
+        timber("post", length="8'", at={"east": "3'", "north": "0"}),
+        tenon(timber="post", into="sill", housing="1/2"),
+    )
+    return {entry.timber.id: entry for entry in roster(made)}
+
+
+def test_where_a_timber_stands() -> None:
+    """Its shoulders in the building, along its arris, reference end first."""
+    zero = length("0")
+    assert _placed()["post"].ends == (
+        (length("3'"), zero, length("23-1/2")),
+        (length("3'"), zero, length("23-1/2") + length("8'")),
+    )
+    assert _placed()["sill"].ends == (
+        (length("1'"), zero, length("2'")),
+        (length("17'"), zero, length("2'")),
+    )
+
+
+def test_what_meets_it_where() -> None:
+    """Running figures from the shoulder, from the squared end, and back from the far end."""
+    (takes,) = _placed()["sill"].meets
+    assert (takes.timber, takes.words) == ("post", "takes Post's foot")
+    assert (takes.at, takes.from_end, takes.back) == tuple(map(length, ("2'", "2'", "14'")))
+    (bears,) = _placed()["post"].meets
+    assert (bears.words, bears.own) == ("foot bears in Sill", True)
+    assert bears.housed == length("1/2")
+    assert bears.from_end == length("5")
+
+
+def test_a_timber_alone_has_no_ends_in_the_building() -> None:
+    """It still says its lengths and what it meets."""
+    post = next(entry for entry in roster(corners()) if entry.timber.id == "post-sw")
+    assert post.ends == ()
+    assert [meets.words for meets in post.meets] == ["foot bears in Sill", "head bears in Plate"]
+    assert looks(post) == "South face first, West face second, measured from the foot"

@@ -1,0 +1,50 @@
+"""What a step had better wait for."""
+
+import pytest
+
+from benchmate.layout.waiting import awaited
+from benchmate.layout.walk import lay_out
+from benchmate.model.feature import Awaits
+from tests.builders import corners
+
+
+def test_a_mortise_awaits_its_tenon_as_cut() -> None:
+    """Every mark and cut of the mortise, each for the tenon that goes into it."""
+    layout = lay_out(corners(), "sill")
+    for hand in ("sw", "se"):
+        own = [step for step in layout.steps if step.feature == f"{hand}-foot-mortise"]
+        waiting = {step.id for step in own if awaited(layout, step)}
+        assert waiting == {step.id for step in own} - {f"{hand}-foot-mortise/section"}
+        tenon = Awaits(f"post-{hand}", "foot-tenon/as-cut")
+        assert {awaited(layout, step) for step in own} == {(), (tenon,)}
+
+
+def test_measuring_the_stick_awaits_nothing() -> None:
+    """The receiving stick can be measured before any tenon is cut."""
+    layout = lay_out(corners(), "sill")
+    assert awaited(layout, layout.step("se-foot-mortise/section")) == ()
+
+
+@pytest.mark.parametrize("timber", ["post-sw", "post-se"])
+def test_tenons_chamfers_and_the_stick_await_nothing(timber: str) -> None:
+    """Tenons come first, so nothing on a timber that only has tenons has to wait."""
+    layout = lay_out(corners(), timber)
+    assert {awaited(layout, step) for step in layout.steps} == {()}
+
+
+def test_what_a_joint_awaits_is_a_step_of_the_other_timber() -> None:
+    """No joint waits for something that cannot be ticked."""
+    frame = corners()
+    for timber in ("sill", "plate"):
+        for feature in lay_out(frame, timber).features:
+            for each in feature.awaits:
+                assert lay_out(frame, each.timber).step(each.step).feature != feature.id
+
+
+@pytest.mark.parametrize("timber", ["post-sw", "sill"])
+def test_a_back_check_waits_for_no_more_than_the_marks_it_reads(timber: str) -> None:
+    """Marks that wait are read back with their own joint, so none is ticked before it is struck."""
+    layout = lay_out(corners(), timber)
+    for step in layout.steps:
+        for mark in (reading.key for reading in step.readings if reading.key):
+            assert awaited(layout, layout.step(mark)) == awaited(layout, step)

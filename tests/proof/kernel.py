@@ -1,0 +1,79 @@
+"""The geometry kernel, behind the few operations that the proof needs.
+
+The kernel is a general one for solids and knows nothing of timbers. It has no types that the type
+checker can find, so everything untyped stays in this module. Coordinates are in nanometres: its
+doubles hold every whole number up to 2**53, and a frame is far smaller.
+"""
+
+from collections.abc import Iterable
+from importlib import import_module
+from itertools import starmap
+from typing import Any
+
+from tests.space import Box
+
+Vector = tuple[int, int, int]
+
+_kernel: Any = import_module("manifold3d")
+
+
+class Solid:
+    """A body of wood, or nothing at all.
+
+    The kernel puts work off and may then take several cuts in one, which blurs faces that coincide.
+    So every body is worked out as soon as it is made.
+    """
+
+    __slots__ = ("body",)
+
+    def __init__(self, body: Any) -> None:  # noqa: ANN401 - see above
+        body.num_tri()
+        self.body = body
+
+    @property
+    def volume(self) -> float:
+        """Cubic nanometres."""
+        return float(self.body.volume())
+
+    @property
+    def corners(self) -> tuple[tuple[float, float, float], tuple[float, float, float]]:
+        """The least and the greatest corner of the box it fits in."""
+        east, north, up, far_east, far_north, far_up = self.body.bounding_box()
+        return (east, north, up), (far_east, far_north, far_up)
+
+    def moved(self, by: Vector) -> "Solid":
+        """The same body somewhere else."""
+        return Solid(self.body.translate(by))
+
+    def within(self, other: "Solid") -> "Solid":
+        """What of it lies inside another body."""
+        return Solid(self.body ^ other.body)
+
+    def without(self, wastes: Iterable["Solid"]) -> "Solid":
+        """What is left of it when wood has been taken away."""
+        bodies = [self.body, *(waste.body for waste in wastes)]
+        return Solid(_kernel.Manifold.batch_boolean(bodies, _kernel.OpType.Subtract))
+
+
+def block(box: Box) -> Solid:
+    """A squared block; an empty solid where the box has no inside."""
+    sizes = [high - low for low, high in box]
+    if min(sizes) <= 0:
+        return Solid(_kernel.Manifold())
+    return Solid(_kernel.Manifold.cube(sizes)).moved((box[0][0], box[1][0], box[2][0]))
+
+
+def hull(points: Iterable[Vector]) -> Solid:
+    """The smallest convex body round some points."""
+    return Solid(_kernel.Manifold.hull_points(list(points)))
+
+
+def touching(one: Solid, other: Solid) -> bool:
+    """Whether the boxes round two bodies have any room in common, so that the bodies might."""
+    (low, high), (other_low, other_high) = one.corners, other.corners
+    return all(
+        starmap(
+            lambda a, b, c, d: max(a, c) < min(b, d),
+            zip(low, high, other_low, other_high, strict=True),
+        )
+    )
