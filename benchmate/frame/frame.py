@@ -1,7 +1,7 @@
 """A project with its real sticks: what the joint families and the layout work from."""
 
 from collections import defaultdict
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeVar, cast
 
@@ -99,13 +99,13 @@ class Frame:
 
     def bearing(self, timber: str, end: Direction) -> Bearing | None:
         """What an end of a placed timber bears in, which settles its shoulder; None for nothing."""
-        found = (
-            bearing
-            for work in self.works_on(timber)
-            for bearing in work.bearings()
-            if bearing.timber == timber and bearing.end is end
-        )
+        found = (each for each in self._bearings(timber) if each.end is end)
         return next(found, None) if self._timbers[timber].placed else None
+
+    def _bearings(self, timber: str) -> Iterator[Bearing]:
+        """The ends of a timber that bear in others."""
+        for work in self.works_on(timber):
+            yield from (each for each in work.bearings() if each.timber == timber)
 
     def meeting(self, bearing: Bearing, *, at: Sum | None, inset: Sum) -> Meeting:
         """How an end meets the side it bears in: by the places of both, or as typed.

@@ -2,6 +2,7 @@
 
 from collections.abc import Collection, Iterator
 
+from benchmate.frame.rake import Rake
 from benchmate.model.directions import Direction, end_words
 from benchmate.model.place import COORDINATES, coordinate_along
 from benchmate.model.project import Timber
@@ -103,9 +104,13 @@ def rule_faults(timber: Timber, rule: str, classes: tuple[str, ...]) -> Iterator
         )
 
 
-def plane_faults(timber: Timber, aside: bool, run: int) -> Iterator[Fault]:
-    """A head that does not lie where it is said to."""
-    if timber.incline is None or (not aside and run > 0):
+def plane_faults(timber: Timber, line: Rake) -> Iterator[Fault]:
+    """A head that does not lie where it is said to, or not above its foot."""
+    if timber.incline is None:
         return
-    problem = f"does not put its head straight {timber.incline.heading.word} of its foot"
-    yield Fault("incline", problem, "correct the points, or which way it rakes")
+    if line.aside or line.run <= 0:
+        problem = f"does not put its head straight {timber.incline.heading.word} of its foot"
+        yield Fault("incline", problem, "correct the points, or which way it rakes")
+    if line.rise <= 0:
+        problem = "does not put its head above its foot"
+        yield Fault("incline", problem, "correct the points, the rise or the legs")

@@ -130,6 +130,12 @@ class Pose:
         """The side of the timber that looks in a building direction."""
         return next(face for face in Face if self.direction(face) is direction)
 
+    def end(self, direction: Direction) -> Face:
+        """The end a file names so: up and down are the head and the foot of a raking timber."""
+        if self.head is None:
+            return self.face(direction)
+        return self.face({Direction.UP: self.head, Direction.DOWN: self.head.opposite}[direction])
+
     def words(self, face: Face) -> str:
         """What a framer calls a side of this timber."""
         direction = self.direction(face)

@@ -87,8 +87,9 @@ class Timber(Record):
     `section` is the depth in from the first reference face by the depth in from the second.
 
     A timber with a place stands where its reference arris runs: on the line `at`, or on the line
-    `incline` says. What an end meets gives its shoulder; an end that meets nothing comes where
-    `reference_end_at` or `far_end_at` says, or `length` after the other. A timber without a place
+    `incline` says. What an end meets gives its shoulder; where an end meets nothing, its shoulder
+    (its squared end, without a tenon) comes where `reference_end_at` or `far_end_at` says, or
+    `length` after the other. A timber without a place
     has a `length`: from shoulder to shoulder (or to the squared end where there is no tenon), or
     overall, as `length_is` says. Its `shoulder_level` is the level of an upright timber's reference
     shoulder, needed only where a chamfer stop is taken from a level.

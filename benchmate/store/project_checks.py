@@ -46,12 +46,37 @@ def check_places(document: Document, parts: Parts) -> None:
     rule = parts.head.rule if parts.head is not None else "mill"
     classes = tuple(document.table("inner"))
     ends = {(b.timber, b.end) for _, work in parts.works for b in work.bearings()}
+    unread = _with_unread_work(document, parts)
+    _ends_once(document, parts)
     for path, timber in parts.timbers:
-        found = (
-            *settling.faults(timber, frozenset(end for each, end in ends if each == timber.id)),
-            *settling.rule_faults(timber, rule, classes),
-        )
-        _add(document, path, found)
+        bears = frozenset(end for each, end in ends if each == timber.id)
+        if timber.id not in unread:
+            _add(document, path, settling.faults(timber, bears))
+        _add(document, path, settling.rule_faults(timber, rule, classes))
+
+
+def _ends_once(document: Document, parts: Parts) -> None:
+    """Note an end that two joints settle: they could put its shoulder in two places."""
+    first: dict[tuple[str, str], Path] = {}
+    for path, work in parts.works:
+        for bearing in work.bearings():
+            earlier = first.setdefault((bearing.timber, bearing.end.word), path)
+            if earlier != path:
+                line = document.places.line(earlier)
+                message = f"is the end that the joint on line {line} has already"
+                remedy = "take one of them away, or give it another end"
+                document.add((*path, "end"), message, remedy)
+
+
+def _with_unread_work(document: Document, parts: Parts) -> set[str]:
+    """Timbers in entries that could not be read: what those would settle is not open."""
+    read = {path for path, _ in parts.works}
+    return {
+        timber
+        for table in WORK_TABLES
+        for path, timber in _given(document, table, "timber")
+        if path not in read
+    }
 
 
 def check_rakes(document: Document, parts: Parts) -> None:
@@ -59,8 +84,7 @@ def check_rakes(document: Document, parts: Parts) -> None:
     levels = Levels(*parts.names())
     for path, timber in parts.timbers:
         if timber.incline is not None and document.sound(path):
-            line = rake(timber.incline, levels.value)
-            _add(document, path, settling.plane_faults(timber, bool(line.aside), line.run))
+            _add(document, path, settling.plane_faults(timber, rake(timber.incline, levels.value)))
 
 
 def check_works(document: Document, parts: Parts) -> None:

@@ -1,12 +1,14 @@
 """No two joints or chamfers make the same feature of a timber: ticks and sizes go by its id."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import replace
 
+from benchmate.frame import settling
 from benchmate.frame.frame import Frame
 from benchmate.joinery import family_of
 from benchmate.model.directions import Direction
 from benchmate.model.feature import Feature
+from benchmate.model.project import Timber
 from benchmate.model.stick import ALL_ALONG, MIDDLE, STICK, end_place
 from benchmate.store.document import Document
 from benchmate.store.project_parts import Parts
@@ -48,11 +50,25 @@ def _features(document: Document, parts: Parts) -> Iterator[tuple[Path, Feature]
 
 
 def _sound(document: Document, parts: Parts) -> Parts:
+    """What is sound by itself, in what it names and in what settles where it stands.
+
+    Leaving out a timber leaves out its joints, and so the ends that they settle.
+    """
     timbers = tuple((path, timber) for path, timber in parts.timbers if document.sound(path))
-    known = {timber.id for _, timber in timbers}
-    works = tuple(
-        (path, work)
-        for path, work in parts.works
-        if document.sound(path) and known.issuperset(work.timbers().values())
-    )
-    return replace(parts, timbers=timbers, works=works)
+    while True:
+        known = {timber.id for _, timber in timbers}
+        works = tuple(
+            (path, work)
+            for path, work in parts.works
+            if document.sound(path) and known.issuperset(work.timbers().values())
+        )
+        ends = {(each.timber, each.end) for _, work in works for each in work.bearings()}
+        settled = tuple((path, timber) for path, timber in timbers if _settled(timber, ends))
+        if settled == timbers:
+            return replace(parts, timbers=timbers, works=works)
+        timbers = settled
+
+
+def _settled(timber: Timber, ends: Collection[tuple[str, Direction]]) -> bool:
+    bears = frozenset(end for each, end in ends if each == timber.id)
+    return not any(settling.faults(timber, bears))

@@ -2,6 +2,7 @@
 
 import pytest
 
+from benchmate.frame.rake import Rake
 from benchmate.frame.settling import faults, plane_faults, rule_faults
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
@@ -162,16 +163,30 @@ def test_a_missing_inner_section_may_be_given_to_the_class(
     assert ("[inner]" in fault.remedy) is bool(words)
 
 
+def line(*, run: int = 1, rise: int = 1, aside: int = 0) -> Rake:
+    """A raking arris that lies so far ahead, up and aside."""
+    return Rake(foot=(0, 0, 0), head=(run, aside, rise), run=run, rise=rise, aside=aside, length=1)
+
+
 @pytest.mark.parametrize(
-    ("aside", "run", "told"),
-    [(False, 1, 0), (True, 1, 1), (False, 0, 1), (False, -1, 1)],
+    ("rakes", "told"),
+    [
+        (line(), ()),
+        (line(aside=1), ("straight east of its foot",)),
+        (line(aside=-1), ("straight east of its foot",)),
+        (line(run=0), ("straight east of its foot",)),
+        (line(run=-1), ("straight east of its foot",)),
+        (line(rise=0), ("above its foot",)),
+        (line(rise=-1), ("above its foot",)),
+        (line(run=-1, rise=-1), ("straight east of its foot", "above its foot")),
+    ],
 )
-def test_a_head_lies_straight_ahead(aside: bool, run: int, told: int) -> None:
-    """A nanometre ahead is ahead; level with the foot, behind it or aside is not."""
-    found = list(plane_faults(brace(), aside, run))
-    assert len(found) == told
-    assert all("east of its foot" in fault.problem for fault in found)
-    assert not list(plane_faults(post(at=AT), aside, run))
+def test_a_head_lies_straight_ahead_and_up(rakes: Rake, told: tuple[str, ...]) -> None:
+    """A nanometre ahead and up will do; level with the foot, under it, behind it or aside not."""
+    found = list(plane_faults(brace(), rakes))
+    assert [fault.problem for fault in found] == [f"does not put its head {each}" for each in told]
+    assert {fault.key for fault in found} <= {"incline"}
+    assert not list(plane_faults(post(at=AT), rakes))
 
 
 def test_every_fault_says_what_to_do() -> None:
@@ -182,7 +197,7 @@ def test_every_fault_says_what_to_do() -> None:
         *faults(post(at=AT), ()),
         *faults(brace(at=AT), ()),
         *rule_faults(post(), "square", ()),
-        *plane_faults(brace(), True, 0),
+        *plane_faults(brace(), line(run=0, rise=0)),
     ]
     assert all(fault.remedy and fault.problem for fault in found)
     assert len({(fault.key, fault.problem) for fault in found}) == len(found)

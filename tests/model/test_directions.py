@@ -163,3 +163,20 @@ def test_the_faces_of_a_raking_timber_are_those_it_would_have_lying() -> None:
     words = [pose.words(face) for face in LONG_FACES]
     assert words == ["top face", "South face", "underside", "North face"]
     assert pose.arris_words(Face.FIRST, Face.SECOND) == "top-South"
+
+
+@pytest.mark.parametrize("head", [Direction.EAST, Direction.WEST])
+def test_up_and_down_name_the_ends_of_a_raking_timber(head: Direction) -> None:
+    """Not its top face and underside: a file calls its ends head and foot."""
+    for end in (head, head.opposite):
+        pose = Pose(Direction.UP, Direction.SOUTH, end, head=head)
+        assert pose.words(pose.end(Direction.UP)) == "head"
+        assert pose.words(pose.end(Direction.DOWN)) == "foot"
+
+
+@pytest.mark.parametrize("stance", STANCES, ids="-".join)
+def test_an_end_of_a_timber_that_stands_or_lies_looks_the_way_it_is_named(stance: Stance) -> None:
+    """Whichever of the 48 ways that is."""
+    pose = _pose(stance)
+    assert pose.end(pose.reference_end) is Face.REFERENCE_END
+    assert pose.end(pose.reference_end.opposite) is Face.FAR_END

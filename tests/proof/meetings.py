@@ -12,7 +12,7 @@ from benchmate.frame.frame import Frame
 from benchmate.joinery.joist.record import JoistPocket
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import Length
-from tests.proof.areas import Rect, area, common, seen
+from tests.proof.areas import Rect, common, content, seen
 from tests.proof.boxes import beyond
 from tests.proof.kernel import Vector
 from tests.proof.marks import ALONG
@@ -178,9 +178,9 @@ def _shoulder(met: Meeting, root: Rect, seat: int, recess: int) -> int:
     }
     goes_in = _rect(met, reduced)
     wood = seen(met.extent, met.axis)
-    on_seat = area(common(goes_in, wood), (root, *_voids(met, seat, but=met.other)))
+    on_seat = content(common(goes_in, wood), (root, *_voids(met, seat, but=met.other)))
     face = seat - met.sense * recess
-    on_face = area(common(full, wood), (goes_in, *_voids(met, face)))
+    on_face = content(common(full, wood), (goes_in, *_voids(met, face)))
     return on_seat + on_face
 
 

@@ -1,7 +1,7 @@
 """The raising: every timber of a frame, cut by its marks and put where it belongs."""
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.joist.record import JoistPocket
@@ -19,13 +19,8 @@ from tests.proof.stock import stock
 from tests.space import Box, Placed
 
 Joint = TenonJoint | JoistPocket
-Slip = Callable[[str, Marks], Marks]
-"""What goes wrong between the marks of a timber, by its id, and the cutting of it."""
-
-
-def no_slip(_: str, struck: Marks) -> Marks:
-    """Everything is cut as it was marked."""
-    return struck
+Slip = Callable[[Marks], Marks]
+"""What goes wrong between the marks of a timber and the cutting of it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,7 +55,7 @@ class Raising:
     joints: tuple[Joint, ...]
 
 
-def raised(project: Project, real: Mapping[str, Real], slip: Slip = no_slip) -> Raising:
+def raised(project: Project, real: Mapping[str, Real]) -> Raising:
     """Every timber that can be cut to figures, in its place.
 
     A timber with a scribed end is left out: its shoulder lies where its mate puts it. So is a joint
@@ -76,7 +71,9 @@ def raised(project: Project, real: Mapping[str, Real], slip: Slip = no_slip) -> 
     return Raising(
         frame=frame,
         pieces={
-            timber: _piece(frame, layout, real.get(timber, Real()), slip)
+            timber: _cut(
+                frame, frame.timber(timber), _rule(frame, layout, real.get(timber, Real()))
+            )
             for timber, layout in layouts.items()
         },
         joints=tuple(
@@ -110,13 +107,24 @@ def _stopped(layout: Layout, joint: Joint) -> bool:
     return made is None or any(found.severity is Severity.STOP for found in made.findings)
 
 
-def _piece(frame: Frame, layout: Layout, real: Real, slip: Slip) -> Piece:
+def with_slip(raising: Raising, timber: str, slip: Slip) -> Raising:
+    """The same frame with one timber cut by marks that were misread."""
+    piece = raising.pieces[timber]
+    wrong = replace(piece.rule, marks=slip(piece.rule.marks))
+    recut = _cut(raising.frame, piece.timber, wrong)
+    return replace(raising, pieces={**raising.pieces, timber: recut})
+
+
+def _rule(frame: Frame, layout: Layout, real: Real) -> Rule:
     timber = frame.timber(layout.stick.id)
-    rule = Rule(
+    return Rule(
         sides=sides(timber),
         stock=stock(frame.project, timber, real),
-        marks=slip(timber.id, marks(layout.steps)),
+        marks=marks(layout.steps),
     )
+
+
+def _cut(frame: Frame, timber: Timber, rule: Rule) -> Piece:
     carving, stands = carve(rule), placed(frame, timber, rule.shoulder)
     return Piece(
         timber=timber,

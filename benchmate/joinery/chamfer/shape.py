@@ -67,7 +67,7 @@ def _along(stop: Stop, frame: Frame, stick: Stick) -> Length:
     if stop.distance is None or stop.shoulder is None:
         raise ValueError("a stop needs a level, or a shoulder and a distance")
     distance = frame.value(stop.distance)
-    if stop.shoulder is stick.pose.reference_end:
+    if stick.pose.end(stop.shoulder) is Face.REFERENCE_END:
         return distance
     return stick.body - distance
 

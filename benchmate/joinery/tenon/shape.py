@@ -99,7 +99,7 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
     too, at the inner timber.
     """
     stick = frame.stick(joint.timber)
-    end = stick.pose.face(joint.end)
+    end = stick.pose.end(joint.end)
     met = meeting(joint, frame)
     cheeks = met.cheeks if met else _axis_named(joint.cheeks_from)
     edges = across(cheeks)

@@ -88,3 +88,18 @@ def test_a_level_on_a_post_at_no_known_level_is_a_misuse() -> None:
     built = frame(timber("post"), chamfer(near_stop={"level": "3'"}))
     with pytest.raises(ValueError, match="shoulder stands"):
         _shape(built)
+
+
+@pytest.mark.parametrize("end", ["foot", "head"])
+def test_a_raking_timber_has_its_stops_from_its_foot_and_its_head(end: str) -> None:
+    """A 5' brace, 12" from its foot and 6" from its head, whichever end it is measured from."""
+    zero = {"east": "0", "north": "0", "up": "0"}
+    incline = {"foot": zero, "towards": "east", "run": "4'", "rise": "3'"}
+    faces = {"first_face": "up", "second_face": "south", "reference_end": end}
+    near, far = {"shoulder": "foot", "distance": "12"}, {"shoulder": "head", "distance": "6"}
+    stops = (near, far) if end == "foot" else (far, near)
+    cut = chamfer(on=["brace"], near_stop=stops[0], far_stop=stops[1])
+    built = frame(timber("brace", length=None, incline=incline, **faces), cut)
+    found = shape(cut, built, "brace")
+    expected = ("12", "4' 6") if end == "foot" else ("6", "4'")
+    assert (found.near, found.far) == tuple(map(length, expected))
