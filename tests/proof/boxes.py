@@ -34,6 +34,11 @@ def beyond(axis: int, at: int, *, far: bool) -> Box:
     return box({axis: (at, OPEN[1]) if far else (OPEN[0], at)})
 
 
+def between(axis: int, low: int, high: int) -> Box:
+    """All that lies between two planes square to an axis."""
+    return box({axis: (low, high)})
+
+
 def empty(one: Box) -> bool:
     """Whether a box has no inside."""
     return any(low >= high for low, high in one)

@@ -7,7 +7,6 @@ doubles hold every whole number up to 2**53, and a frame is far smaller.
 
 from collections.abc import Iterable
 from importlib import import_module
-from itertools import starmap
 from typing import Any
 
 from tests.space import Box
@@ -71,9 +70,6 @@ def hull(points: Iterable[Vector]) -> Solid:
 def touching(one: Solid, other: Solid) -> bool:
     """Whether the boxes round two bodies have any room in common, so that the bodies might."""
     (low, high), (other_low, other_high) = one.corners, other.corners
-    return all(
-        starmap(
-            lambda a, b, c, d: max(a, c) < min(b, d),
-            zip(low, high, other_low, other_high, strict=True),
-        )
-    )
+    starts = (max(pair) for pair in zip(low, other_low, strict=True))
+    stops = (min(pair) for pair in zip(high, other_high, strict=True))
+    return all(start < stop for start, stop in zip(starts, stops, strict=True))

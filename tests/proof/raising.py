@@ -33,12 +33,11 @@ class Piece:
     placed: Placed
     solid: Solid
 
-    def voids(self, *, but: str = "") -> Iterator[tuple[str, Box]]:
-        """The boxes of wood that are missing in the building, each with the joint it is for."""
+    def voids(self) -> Iterator[tuple[str, Box]]:
+        """The boxes of wood that were cut out in the building, each with the joint it is for."""
         for feature, boxes in self.carving.cuts.items():
-            if feature != but:
-                for each in boxes:
-                    yield feature, self.placed.box(each)
+            for each in boxes:
+                yield feature, self.placed.box(each)
 
     def part(self, of: Box) -> Solid:
         """The wood inside a box in the building."""
@@ -71,9 +70,7 @@ def raised(project: Project, real: Mapping[str, Real]) -> Raising:
     return Raising(
         frame=frame,
         pieces={
-            timber: _cut(
-                frame, frame.timber(timber), _rule(frame, layout, real.get(timber, Real()))
-            )
+            timber: _cut(frame, timber, ruled(frame, layout, real.get(timber, Real())))
             for timber, layout in layouts.items()
         },
         joints=tuple(
@@ -111,11 +108,12 @@ def with_slip(raising: Raising, timber: str, slip: Slip) -> Raising:
     """The same frame with one timber cut by marks that were misread."""
     piece = raising.pieces[timber]
     wrong = replace(piece.rule, marks=slip(piece.rule.marks))
-    recut = _cut(raising.frame, piece.timber, wrong)
+    recut = _cut(raising.frame, timber, wrong)
     return replace(raising, pieces={**raising.pieces, timber: recut})
 
 
-def _rule(frame: Frame, layout: Layout, real: Real) -> Rule:
+def ruled(frame: Frame, layout: Layout, real: Real) -> Rule:
+    """The marks of one timber on its real stick."""
     timber = frame.timber(layout.stick.id)
     return Rule(
         sides=sides(timber),
@@ -124,10 +122,11 @@ def _rule(frame: Frame, layout: Layout, real: Real) -> Rule:
     )
 
 
-def _cut(frame: Frame, timber: Timber, rule: Rule) -> Piece:
-    carving, stands = carve(rule), placed(frame, timber, rule.shoulder)
+def _cut(frame: Frame, timber: str, rule: Rule) -> Piece:
+    record = frame.timber(timber)
+    carving, stands = carve(rule), placed(frame, record, rule.shoulder)
     return Piece(
-        timber=timber,
+        timber=record,
         rule=rule,
         carving=carving,
         placed=stands,

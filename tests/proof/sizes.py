@@ -40,6 +40,20 @@ def joint_spots(name: str, rule: str) -> tuple[Spot, ...]:
     )
 
 
+def settled(name: str, rule: str, real: Mapping[str, Real]) -> dict[str, Real]:
+    """Real sizes with one section to a spot: the first that was measured there stands for all.
+
+    Two joints side by side may have been measured a few millimetres apart, but there is one stick.
+    """
+    found = {timber: dict(sizes.measured) for timber, sizes in real.items()}
+    for timber, features in joint_spots(name, rule):
+        sizes = found.get(timber, {})
+        there = [sizes[feature] for feature in features if feature in sizes]
+        if there:
+            sizes.update(dict.fromkeys(features, there[0]))
+    return {timber: Real(found[timber], sizes.as_cut) for timber, sizes in real.items()}
+
+
 @st.composite
 def real_sizes(draw: st.DrawFn, name: str, rule: str) -> dict[str, Real]:
     """A demo's sticks measured at some of their joints, and some of their ends as cut."""
@@ -96,21 +110,29 @@ def _with_cut_ends(
         feature, _ = end_names(joint)
         laid_out = lay_out(frame, joint.timber).feature(feature)
         sizes = {size.name: size.laid_out for size in laid_out.sizes} if laid_out else {}
-        made = {key: draw(st.none() | _cut(size, joint, key)) for key, size in sizes.items()}
+        over = _over_sizes(joint, rule)
+        made = {key: draw(st.none() | _cut(size, over=key in over)) for key, size in sizes.items()}
         cut.setdefault(joint.timber, {})[feature] = AsCut(**made)
     return {
         timber: Real(measured.get(timber, {}), cut.get(timber, {})) for timber in (*measured, *cut)
     }
 
 
-def _cut(laid_out: Length, joint: Joint, size: str) -> st.SearchStrategy[Length]:
-    """A size as cut: under, or over where there is wood left to be over."""
-    spare = (
-        isinstance(joint, TenonJoint)
-        and {
-            "thickness": True,
-            "width": bool(joint.far_cut_back()),
-            "length": bool(joint.end_allowance),
-        }[size]
-    )
-    return st.integers(-OUT, OUT if spare else 0).map(lambda count: laid_out + count * SIXTYFOURTH)
+def _over_sizes(joint: Joint, rule: str) -> set[str]:
+    """The sizes of an end that may come out over, as there is sure to be wood left on.
+
+    That is past a far cheek and in an end allowance; past a far relief only by square rule, for by
+    mill rule a small stick may have nothing there.
+    """
+    if not isinstance(joint, TenonJoint):
+        return set()
+    sure = {
+        "thickness": True,
+        "width": rule == "square" and bool(joint.far_cut_back()),
+        "length": bool(joint.end_allowance),
+    }
+    return {size for size, left in sure.items() if left}
+
+
+def _cut(laid_out: Length, *, over: bool) -> st.SearchStrategy[Length]:
+    return st.integers(-OUT, OUT if over else 0).map(lambda count: laid_out + count * SIXTYFOURTH)

@@ -10,8 +10,9 @@ import pytest
 
 from benchmate.joinery.tenon.record import TenonJoint
 from tests.proof.checks import Fault, Kind, faults
-from tests.proof.demos import RULES, SHED, demo, kept
+from tests.proof.demos import RULES, SHED, STORE, demo, kept
 from tests.proof.raising import joints_of, raised
+from tests.proof.sizes import settled
 
 BEARS, ALONE, FITS = (Kind.GAP, Kind.BEARING), (Kind.OVERLAP,), (Kind.LOOSE, Kind.BOTTOM)
 
@@ -55,7 +56,10 @@ def test_every_joint_that_is_not_scribed_is_proved(name: str, rule: str) -> None
     assert set(found.pieces) == {timber.id for timber in project.timbers} - scribed
 
 
-def test_the_shed_fits_as_its_sticks_came_out() -> None:
-    """The measured section and the tenon as cut that ship with the demo are counted."""
-    assert kept(SHED)
-    assert not faults(raised(demo(SHED, "mill"), kept(SHED)))
+@pytest.mark.parametrize(("name", "rule"), [(SHED, "mill"), (STORE, "square")])
+def test_a_demo_fits_as_its_sticks_came_out(name: str, rule: str) -> None:
+    """The measured sections and the ends as cut that ship with it are counted."""
+    sizes = settled(name, rule, kept(name))
+    assert any(each.measured for each in sizes.values())
+    assert any(each.as_cut for each in sizes.values())
+    assert not faults(raised(demo(name, rule), sizes))

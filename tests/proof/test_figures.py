@@ -42,7 +42,7 @@ def _wrong(raising: Raising) -> list[str]:
         for step in lay_out(raising.frame, timber).steps:
             if step.stage is Stage.BACK_CHECK:
                 found += _misread_back(piece.rule, step)
-            elif step.stage in (Stage.CUT, Stage.PARE) and step.feature in piece.rule.marks:
+            elif step.stage in (Stage.CUT, Stage.PARE) and step.feature in piece.carving.cuts:
                 found += _off_the_line(piece.rule, step)
     return found
 

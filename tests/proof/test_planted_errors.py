@@ -173,6 +173,8 @@ def test_a_mortise_bored_from_the_face_and_not_from_the_housing_floor_is_caught(
         ("sill-south", "sw-foot-mortise", "depth", NANOMETRE, Kind.BOTTOM),
         ("sill-south", "girder-south-mortise", "housing-floor", -NANOMETRE, Kind.GAP),
         ("sill-south", "girder-south-mortise", "housing-floor", NANOMETRE, Kind.OVERLAP),
+        ("sill-south", "girder-south-mortise", "housing-finish", NANOMETRE, Kind.LOOSE),
+        ("post-sw", "tie-west-south-mortise", "housing-near", -NANOMETRE, Kind.LOOSE),
         ("sill-west", "joist-w1-west-pocket", "floor", NANOMETRE, Kind.GAP),
         ("sill-west", "joist-w1-west-pocket", "back", -NANOMETRE, Kind.BOTTOM),
         ("sill-west", "joist-w1-west-pocket", "finish", NANOMETRE, Kind.LOOSE),

@@ -22,8 +22,8 @@ def test_a_section_comes_from_the_nearest_place_measured() -> None:
 def test_square_rule_counts_on_the_inner_timber() -> None:
     """What the stick is over it is what comes off where it meets another."""
     post = timber("post", section="post")
-    words = {"rule": "square", "sections": {"post": "6 x 6"}, "inner": {"post": "5-1/2 x 5"}}
-    found = stock(frame(post, **words).project, post, real({"all": {"first": "6-1/4"}}))
+    built = frame(post, rule="square", sections={"post": "6 x 6"}, inner={"post": "5-1/2 x 5"})
+    found = stock(built.project, post, real({"all": {"first": "6-1/4"}}))
     assert (found.framed(1, "foot-tenon"), found.over(1, "foot-tenon")) == (
         length("5-1/2").nm,
         length("3/4").nm,

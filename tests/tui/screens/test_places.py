@@ -56,7 +56,7 @@ async def test_a_timber_is_taken_up_from_where_it_stands(
     async with opened(placed, size) as (pilot, desk):
         await pilot.press("w")
         assert isinstance(pilot.app.screen, WhereScreen)
-        assert 'give it "at" or "incline"' in " ".join(screen_text(pilot.app).split())
+        assert "give it at or incline" in " ".join(screen_text(pilot.app).split())
         await pilot.press("end")
         text = screen_text(pilot.app)
         assert "Loft girt: girt" in text
