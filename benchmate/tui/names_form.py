@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from benchmate.tui.ripple_words import names_line, ripple_lines, worth_text
 from benchmate.tui.rows import Row
 from benchmate.workbench.bench import BadTextError, NotKeptError
+from benchmate.workbench.frame_form import largest_safe
 from benchmate.workbench.names import NewText
 
 if TYPE_CHECKING:
@@ -65,7 +66,14 @@ class NamesForm:
         """What is being changed, as it is now."""
         worth = worth_text(named.worth, self._tape)
         comes_to = "" if worth in (named.written, f'{named.written}"') else f", which is {worth}"
-        return f"{named.name}, now {named.written}{comes_to}"
+        return f"{named.name}, now {named.written}{comes_to}{self._at_most(named)}"
+
+    def _at_most(self, named: Named) -> str:
+        """For an inner section: the largest one that every measured stick of its class allows."""
+        if named.table.table != "inner":
+            return ""
+        most = largest_safe(self._bench.frame, named.name)
+        return f"; every stick measured allows {worth_text(most, self._tape)}" if most else ""
 
     def weigh(self, named: Named, text: str) -> Weighed:
         """What writing a text for a name would do; nothing is kept."""

@@ -78,12 +78,12 @@ def alike_line(group: Alike, names: dict[str, str]) -> str:
 def inner_lines(frame: Frame, tape: Tape) -> Iterator[str]:
     """Each class that goes by square rule, and the largest inner section its sticks allow."""
     for name, inner in frame.project.inner.items():
-        most = safe(frame, name)
+        most = largest_safe(frame, name)
         told = section_text(most, tape) if most else "not known: nothing has been measured"
         yield f"{name}: inner {section_text(inner, tape)}; largest that every stick allows {told}"
 
 
-def safe(frame: Frame, name: str) -> Section | None:
+def largest_safe(frame: Frame, name: str) -> Section | None:
     """The largest inner section all sticks of a class allow, as measured."""
     sticks = (t.id for t in frame.project.timbers if t.section == name and frame.inner(t))
     return safe_inner(frame.wood(each) for each in sticks)
@@ -140,10 +140,11 @@ def alike_data(group: Alike) -> dict[str, Any]:
 
 def inner_data(frame: Frame, tape: Tape) -> dict[str, Any]:
     """Inner sections as plain data."""
+    safe = {name: largest_safe(frame, name) for name in frame.project.inner}
     return {
         name: {
             "inner": _section_data(inner, tape),
-            "largest_safe": _section_data(found, tape) if (found := safe(frame, name)) else None,
+            "largest_safe": _section_data(most, tape) if (most := safe[name]) else None,
         }
         for name, inner in frame.project.inner.items()
     }

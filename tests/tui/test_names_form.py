@@ -4,12 +4,15 @@ from pathlib import Path
 
 import pytest
 
+from benchmate.measure.printing import Graduation, Style, Tape
+from benchmate.measure.section import section_text
 from benchmate.model.progress import AsCut, Measured
 from benchmate.store.keeper import Keeper
 from benchmate.tui.desk import Desk
 from benchmate.tui.names_form import NamesForm
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
+from benchmate.workbench.frame_form import largest_safe
 from benchmate.workbench.names import Named, NewText
 
 MOVES = "Moves 20 figures in 12 steps on 4 timbers: 3 steps ticked."
@@ -158,3 +161,16 @@ def test_a_section_and_real_sizes_speak_the_same_way(form: NamesForm, desk: Desk
     by_name = form.weigh(named(form, "sill"), "8-1/2 x 8").lines
     assert by_size[1].startswith("Moves ")
     assert by_name[1].startswith("Moves ")
+
+
+def test_an_inner_section_tells_the_largest_that_every_stick_allows() -> None:
+    """Nobody picks one that a measured stick is too small for by not having looked."""
+    store = Path(__file__).parents[2] / "projects" / "hillside-wood-store"
+    bench = Bench(Keeper.read(store))
+    form = NamesForm(bench)
+    rows = (form.named(row) for row in range(len(form.rows)))
+    inner = {each.name: form.about(each) for each in rows if each and each.table.table == "inner"}
+    least = largest_safe(bench.frame, "post")
+    assert least is not None
+    shown = section_text(least, Tape(style=Style.MM, graduation=Graduation.MM))
+    assert inner["post"].endswith(f"every stick measured allows {shown}")
