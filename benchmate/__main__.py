@@ -76,7 +76,7 @@ def _command(arguments: argparse.Namespace) -> int:
     from benchmate.workbench.opening import CannotOpenError  # noqa: PLC0415
 
     try:
-        folder = shelf.locate(arguments.project, Path.cwd(), os.environ)
+        folder = shelf.to_read(arguments.project, Path.cwd(), os.environ)
         match arguments.command:
             case "marks":
                 output = commands.marks(folder, arguments.timber, as_json=arguments.json)
@@ -89,7 +89,10 @@ def _command(arguments: argparse.Namespace) -> int:
                 output = commands.validate(folder)
     except (CannotOpenError, KeepError, commands.UsageError, shelf.NoProjectError) as error:
         return _fail(str(error))
-    return _print(output.text, int(output.code))
+    # A framer who has worked on a copy must see which of the two he reads; data stays data.
+    as_text = not getattr(arguments, "json", False)
+    lead = f"Reading {folder}\n" if as_text and shelf.is_own(folder, os.environ) else ""
+    return _print(lead + output.text, int(output.code))
 
 
 def _print(text: str, code: int) -> int:

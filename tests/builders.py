@@ -40,6 +40,28 @@ def timber(timber_id: str, **words: object) -> Timber:
     )
 
 
+def girt_between(**real: Real) -> Frame:
+    """A girt with 3" tenons between two posts 10' apart: it bears on the west one's far face."""
+    posts = (
+        timber("west", length="8'", at={"east": "0", "north": "0"}, reference_end_at="0"),
+        timber("east", length="8'", at={"east": "10'", "north": "0"}, reference_end_at="0"),
+    )
+    girt = timber(
+        "girt",
+        length=None,
+        first_face="up",
+        second_face="south",
+        reference_end="west",
+        at={"north": "0", "up": "4'"},
+    )
+    housings = {"west": "1/2", "east": "3/4"}
+    ends = [
+        tenon(id=f"girt-{end}", timber="girt", end=end, into=end, housing=housing, length="3")
+        for end, housing in housings.items()
+    ]
+    return frame(*posts, girt, *ends, real=real)
+
+
 def sill(**words: object) -> Timber:
     """An 8 x 8 sill, top and south faces first, measured from its west end."""
     return timber(

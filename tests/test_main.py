@@ -146,3 +146,26 @@ def test_a_reader_that_goes_away_is_no_error() -> None:
     )
     assert run.stdout == "Orchard tool shed\n"
     assert run.stderr == ""
+
+
+def test_a_working_copy_is_read_and_named(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A demo of a clone that has been worked on: its copy is read, and the first line says so."""
+    demo = Path(__file__).parents[1] / "projects" / "orchard-tool-shed"
+    shutil.copytree(demo, tmp_path / "projects" / demo.name)
+    monkeypatch.chdir(tmp_path)
+    own = tmp_path / "own"
+    monkeypatch.setenv("XDG_DATA_HOME", str(own))
+    main(["find", demo.name, "girder"])
+    assert capsys.readouterr().out.startswith("Girder")
+    assert not own.exists()
+    copy = Path(shutil.copytree(demo, own / "benchmate" / "projects" / demo.name))
+    text = (copy / "project.toml").read_text()
+    (copy / "project.toml").write_text(text.replace('name = "Girder"', 'name = "Great girder"'))
+    main(["find", demo.name, "girder"])
+    first, second = capsys.readouterr().out.splitlines()[:2]
+    assert first == f"Reading {copy}"
+    assert second.startswith("Great girder")
+    main(["find", demo.name, "girder", "--json"])
+    assert json.loads(capsys.readouterr().out)["hits"]

@@ -15,8 +15,8 @@ from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
-from benchmate.model.stick import Stick, Wood
-from benchmate.model.work import Bearing, Work
+from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
+from benchmate.model.work import Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
@@ -91,6 +91,10 @@ class Frame:
         """Where a timber stands in the building; None for one without a place."""
         return self.once(f"place of {timber}", lambda: self._site.place(timber))
 
+    def drawn(self) -> "Frame":
+        """The same frame without real sizes, as the drawing has it."""
+        return self.once("the frame as drawn", lambda: Frame(self.project, {}))
+
     def once(self, key: str, make: Callable[[], _Made]) -> _Made:
         """What `make` gives, worked out when first asked for under a key, and kept."""
         if key not in self._made:
@@ -99,13 +103,13 @@ class Frame:
 
     def bearing(self, timber: str, end: Direction) -> Bearing | None:
         """What an end of a placed timber bears in, which settles its shoulder; None for nothing."""
-        found = (each for each in self._bearings(timber) if each.end is end)
+        found = (
+            bearing
+            for work in self.works_on(timber)
+            for bearing in work.bearings()
+            if bearing.timber == timber and bearing.end is end
+        )
         return next(found, None) if self._timbers[timber].placed else None
-
-    def _bearings(self, timber: str) -> Iterator[Bearing]:
-        """The ends of a timber that bear in others."""
-        for work in self.works_on(timber):
-            yield from (each for each in work.bearings() if each.timber == timber)
 
     def meeting(self, bearing: Bearing, *, at: Sum | None, inset: Sum) -> Meeting:
         """How an end meets the side it bears in: by the places of both, or as typed.
@@ -113,7 +117,7 @@ class Frame:
         Raises MeetingError as `meet` does.
         """
         stick, receiver = self.stick(bearing.timber), self.stick(bearing.into)
-        end = stick.pose.face(bearing.end)
+        end = stick.pose.end(bearing.end)
         here, there = self.place(bearing.timber), self.place(bearing.into)
         if here is not None and there is not None:
             across = crossing(stick, end, here, receiver, there)
@@ -150,13 +154,9 @@ class Frame:
             return timber.section
         return self.project.sections[timber.section]
 
-    def square_ruled(self, timber: Timber) -> bool:
-        """Whether a timber's joints are reduced to a smaller perfect timber."""
-        return (timber.rule or self.project.rule) == "square"
-
     def inner(self, timber: Timber) -> Section | None:
         """The perfect timber inside, under square rule. Raises KeyError if none is given."""
-        if not self.square_ruled(timber):
+        if not timber.square_ruled(self.project.rule):
             return None
         if timber.inner is not None:
             return timber.inner
@@ -188,8 +188,25 @@ class Frame:
             near_housed=near_housed,
             far_housed=far_housed,
             placed=timber.placed,
-            scribed=tuple(timber.pose.face(each.end) for each in bearings if each and each.scribed),
+            unsure={
+                timber.pose.end(each.end): found
+                for each in bearings
+                if each and (found := self._unmeasured(each))
+            },
+            scribed=tuple(
+                timber.pose.end(each.end) for each in self._extensions(timber.id) if each.scribed
+            ),
         )
+
+    def _unmeasured(self, bearing: Bearing) -> Unmeasured | None:
+        """The far face an end bears on by mill rule, while nobody has measured it there."""
+        wood = self.wood(bearing.into)
+        entry = wood.pose.face(bearing.end.opposite)
+        measured = wood.measured_depth(axis_from(entry), bearing.place)
+        if entry.is_reference or wood.inner is not None or measured is not None:
+            return None
+        words = f"{wood.name}'s {wood.pose.words(entry)}"
+        return Unmeasured(words, bearing.into, bearing.place)
 
     def _body(self, timber: Timber, beyond: Length) -> Length:
         if timber.placed:
@@ -199,10 +216,11 @@ class Frame:
         length = self.value(timber.length)
         return length - beyond if timber.length_is == "overall" else length
 
-    def _beyond(self, timber: str, end: Direction) -> Length:
-        beyond = ZERO
+    def _extensions(self, timber: str) -> Iterator[Extension]:
+        """The tenons on the ends of a timber."""
         for work in self.works_on(timber):
-            for extension in work.extensions():
-                if extension.timber == timber and extension.end is end:
-                    beyond = max(beyond, extension.length)
-        return beyond
+            yield from (each for each in work.extensions() if each.timber == timber)
+
+    def _beyond(self, timber: str, end: Direction) -> Length:
+        found = (each.length for each in self._extensions(timber) if each.end is end)
+        return max(found, default=ZERO)

@@ -13,20 +13,14 @@ from benchmate.model.stick import Wood
 
 
 def safe_inner(woods: Iterable[Wood]) -> Section | None:
-    """The largest safe inner section of some sticks; None where none has been measured.
-
-    A depth that was measured on none of them is left as the first is drawn.
-    """
+    """The largest safe inner section of some sticks; None until both its depths were measured."""
     sticks = tuple(woods)
-    found = {axis: _measured(sticks, axis) for axis in (Axis.FIRST, Axis.SECOND)}
-    if not any(found.values()):
-        return None
-    first, second = (min(sizes, default=sticks[0].drawn(axis)) for axis, sizes in found.items())
-    return Section(first, second)
+    first, second = (least_measured(sticks, axis) for axis in (Axis.FIRST, Axis.SECOND))
+    return None if first is None or second is None else Section(first, second)
 
 
-def _measured(sticks: tuple[Wood, ...], axis: Axis) -> list[Length]:
-    """Every depth measured on one axis, at whatever place."""
-    sizes = (size for wood in sticks for size in wood.measured.values())
+def least_measured(woods: Iterable[Wood], axis: Axis) -> Length | None:
+    """The smallest depth measured in from one face, at whatever place; None if none was."""
+    sizes = (size for wood in woods for size in wood.measured.values())
     depths = (size.first if axis is Axis.FIRST else size.second for size in sizes)
-    return [depth for depth in depths if depth is not None]
+    return min((depth for depth in depths if depth is not None), default=None)

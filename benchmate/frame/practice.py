@@ -1,7 +1,7 @@
 """Words and tasks that every family shares: cautions, and measuring the stick at a joint."""
 
 from benchmate.model.directions import Face
-from benchmate.model.feature import Asks, Reading, Stage, Task
+from benchmate.model.feature import Asks, Awaits, Reading, Stage, Task
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick
 
@@ -22,6 +22,19 @@ DRILL = "A big bit can wrench the drill round: brace it, and clear chips with th
 
 LIFT = "Lift no more than half a timber; roll and lever it, or fetch a second pair of hands."
 """Never more than half a timber: a published framers' methods article (trade notes, TFHQ)."""
+
+
+def unsure(stick: Stick) -> str:
+    """The caution while a length follows faces that nobody has measured yet; empty otherwise."""
+    faces = " and ".join(each.words for each in stick.unsure.values())
+    if not faces:
+        return ""
+    return f"Measure {faces} at the joint first: this length still goes by the size as drawn."
+
+
+def awaits_measuring(stick: Stick) -> tuple[Awaits, ...]:
+    """The measuring that comes before a length that follows other timbers as they really are."""
+    return tuple(Awaits(each.timber, f"{each.place}/section") for each in stick.unsure.values())
 
 
 def measure_task(stick: Stick, *places: str) -> Task:

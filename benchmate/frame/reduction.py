@@ -8,11 +8,10 @@ inner 7-1/2": actual 7-7/8" loses 3/8", actual 8-1/4" loses 3/4"; trade notes, T
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from benchmate.frame.inner import safe_inner
+from benchmate.frame.inner import least_measured
 from benchmate.frame.practice import CHISEL, SAW
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
-from benchmate.measure.section import section_text
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding, Severity
@@ -100,6 +99,23 @@ def reduction_lines(reduced: Reduction) -> tuple[Line, ...]:
     return (stop, *(_line(reduced, axis) for axis in reduced.to if axis not in reduced.struck))
 
 
+def reduction_knife(reduced: Reduction) -> tuple[Task, ...]:
+    """Knifing where it ends and hatching what comes off, before any of it is cut."""
+    if not reduced.to:
+        return ()
+    return (
+        Task(
+            id="knife-reduction",
+            stage=Stage.KNIFE,
+            title="Knife the reduction end line, hatch the waste",
+            draws=STOP_LINE,
+            faces=(*(reference_for(axis).opposite for axis in reduced.to), reduced.end),
+            waste=f"Towards the {reduced.stick.pose.words(reduced.end)}, outside the lines.",
+            why="Where it stops shows beside the other timber, and hatching shows which side goes.",
+        ),
+    )
+
+
 def reduction_tasks(reduced: Reduction) -> tuple[Task, ...]:
     """Cutting each far face down: one figure to one task."""
     words = reduced.stick.pose.words
@@ -163,22 +179,27 @@ def unmeasured(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
 
 
 def under_inner(
-    wood: Wood, feature: str, places: tuple[str, ...], tape: Tape
+    wood: Wood,
+    feature: str,
+    places: tuple[str, ...],
+    tape: Tape,
+    *,
+    scribable: bool = False,
 ) -> tuple[Finding, ...]:
     """The stick is smaller at a joint than the timber that is to lie inside it.
 
     The reduction would be below nothing: the joint's far side lies in the air. Example: an inner
     7-1/2" in a stick that measures 7-3/8" there. Remedy: another stick, a smaller inner section
-    for its class, or a scribed joint.
+    for its class, or a scribed joint where the family has one.
     """
     found = []
-    safe = safe_inner((wood,))
-    at_most = f": at most {section_text(safe, tape)} for this one" if safe else ""
+    scribe = "scribe this joint, " if scribable else ""
     for axis in (Axis.FIRST, Axis.SECOND):
         over = wood.over(axis, *places)
         if over < ZERO:
             real, inner = wood.depth(axis, *places), wood.held(axis)
             across = wood.pose.words(reference_for(axis))
+            most = least_measured((wood,), axis) or real
             found.append(
                 Finding(
                     code="stick-under-inner",
@@ -190,8 +211,8 @@ def under_inner(
                         f"{tape.text(-over)} less than its inner timber's {tape.text(inner)}"
                     ),
                     remedy=(
-                        "choose another stick, scribe this joint, or make the inner section of "
-                        f"its class smaller{at_most}"
+                        f"choose another stick, {scribe}or make the inner section of its class "
+                        f"smaller: at most {tape.text(most)} in from the {across} for this stick"
                     ),
                 )
             )

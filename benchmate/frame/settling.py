@@ -27,6 +27,8 @@ def faults(timber: Timber, bears: Collection[Direction]) -> Iterator[Fault]:
         yield from _ends(timber, bears)
     else:
         yield from _alone(timber)
+    if timber.length is None and timber.length_is == "overall":
+        yield Fault("length_is", "says what length means, but there is none", "take it out")
     if timber.placed:
         yield from _said_twice(timber, ("shoulder_level",), "its place settles")
 
@@ -87,7 +89,7 @@ def _ends(timber: Timber, bears: Collection[Direction]) -> Iterator[Fault]:
 
 def rule_faults(timber: Timber, rule: str, classes: tuple[str, ...]) -> Iterator[Fault]:
     """An inner section that is missing under square rule, or counts for nothing under mill rule."""
-    square = (timber.rule or rule) == "square"
+    square = timber.square_ruled(rule)
     if square and timber.inner is None and timber.section not in classes:
         named = isinstance(timber.section, str)
         remedy = f'give "{timber.section}" a section under [inner], or' if named else "give"

@@ -2,7 +2,7 @@
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.practice import CHAINSAW, SAW
+from benchmate.frame.practice import CHAINSAW, SAW, awaits_measuring, unsure
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.measure.tolerance import LONGEST_TIMBER
@@ -32,6 +32,7 @@ def features(timber: Timber, frame: Frame) -> tuple[Feature, ...]:
             lines=(_square(stick), _overall(stick)),
             tasks=(_saw(stick),),
             findings=tuple(finding for finding in found if finding),
+            awaits=awaits_measuring(stick),
         ),
     )
 
@@ -64,10 +65,14 @@ def _square(stick: Stick) -> Line:
 
 
 _OVERALL_WHY = (
-    "From end to end: this timber bears on its ends.",
+    "From end to end: this timber has no tenons.",
     "Overall, with the joint beyond its shoulder: not the shoulder to shoulder length.",
     "Overall, with the joints beyond both shoulders: not the shoulder to shoulder length.",
 )
+
+
+def _joined(*cautions: str) -> str:
+    return " ".join(filter(None, cautions))
 
 
 def _overall(stick: Stick) -> Line:
@@ -89,21 +94,32 @@ def _overall(stick: Stick) -> Line:
             ),
         ),
         beside=(
-            Beside(stick.body, "of it is body, shoulder to shoulder"),
+            *_body(stick),
             *beyond,
             *_housed(stick),
         ),
         waste=f"Towards the rough {finish}.",
         why=_OVERALL_WHY[len(beyond)],
-        caution=f"Check the tape's hook: a burnt inch here spoils the stick.{_scribed(stick)}",
+        caution=_joined(
+            unsure(stick),
+            _scribed(stick),
+            "Check the tape's hook: a burnt inch here spoils the stick.",
+        ),
         stage=Stage.END,
     )
 
 
+def _body(stick: Stick) -> tuple[Beside, ...]:
+    """The length between the shoulders, where that is not the whole of it."""
+    if stick.body == stick.overall:
+        return ()
+    return (Beside(stick.body, "of it is body, shoulder to shoulder"),)
+
+
 def _housed(stick: Stick) -> tuple[Beside, ...]:
-    """What of the body lies in housings, and what shows between them."""
+    """What of the body lies inside the timbers it meets, and what shows between them."""
     inside = tuple(
-        Beside(size, f"of the body goes into the housing at the {stick.pose.words(end)}")
+        Beside(size, f"of the body goes into the other timber at the {stick.pose.words(end)}")
         for size, end in (
             (stick.near_housed, Face.REFERENCE_END),
             (stick.far_housed, Face.FAR_END),
@@ -118,10 +134,12 @@ def _housed(stick: Stick) -> tuple[Beside, ...]:
 
 
 def _scribed(stick: Stick) -> str:
-    ends = " and the ".join(map(stick.pose.words, stick.scribed))
-    if not ends:
+    if not stick.scribed:
         return ""
-    return f" The {ends} is scribed: leave it long, for this length is only about right."
+    ends = " and the ".join(map(stick.pose.words, stick.scribed))
+    one = len(stick.scribed) == 1
+    told = f"{ends} is scribed: leave it long" if one else f"{ends} are scribed: leave them long"
+    return f"The {told}, for this length is only about right."
 
 
 def _saw(stick: Stick) -> Task:
@@ -141,7 +159,7 @@ def _saw(stick: Stick) -> Task:
         ),
         waste=f"Towards the rough {finish}, beyond the overall line.",
         why="Only once every joint is laid out and the far end reads back right.",
-        caution=f"{SAW} {CHAINSAW}",
+        caution=_joined(unsure(stick), _scribed(stick), SAW, CHAINSAW),
     )
 
 
@@ -180,7 +198,10 @@ def too_long(stick: Stick, tape: Tape) -> Finding | None:
         timber=stick.id,
         feature=ENDS,
         message=f"The timber would be {tape.text(stick.overall)} overall",
-        remedy=f"check length and the names in it: at most {tape.text(LONGEST_TIMBER)}",
+        remedy=(
+            f"check {'the places' if stick.placed else 'length'} and the names in it: at most "
+            f"{tape.text(LONGEST_TIMBER)}"
+        ),
     )
 
 

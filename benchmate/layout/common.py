@@ -13,14 +13,14 @@ from benchmate.model.words import lower_first
 
 def stick_tasks(stick: Stick, features: tuple[Feature, ...]) -> tuple[Task, ...]:
     """Choosing, crown, back-check of all that waits for no other timber, and label."""
-    own = tuple(feature for feature in features if not feature.awaits)
-    return (_faces(stick), _crown(stick), _back_check(stick, own), _label(stick))
+    own = tuple(feature for feature in features if not feature.mated)
+    return (_crown(stick), _faces(stick), _back_check(stick, own), _label(stick))
 
 
 def mated_back_check(stick: Stick, feature: Feature) -> Task | None:
     """The back-check of marks that wait for another timber, on their own once they are struck."""
     readings = _marks_back(stick, (feature,))
-    if not feature.awaits or not readings:
+    if not feature.mated or not readings:
         return None
     end = stick.pose.words(Face.FAR_END)
     return Task(
@@ -110,7 +110,7 @@ def _marks_along(stick: Stick, features: tuple[Feature, ...]) -> Iterable[tuple[
 
 def _read_back(line: Line) -> bool:
     """Whether a line along the stick is one to cut to; a guide block's mark is not."""
-    return line.stage in (Stage.MARK, Stage.CHAMFER) and not line.faces
+    return line.stage is Stage.MARK or (line.stage is Stage.CHAMFER and not line.faces)
 
 
 def _label(stick: Stick) -> Task:

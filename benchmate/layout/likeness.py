@@ -65,22 +65,22 @@ class Alike:
 
 
 def hand(frame: Frame, timber: str) -> str:
-    """A timber's hand.
+    """A timber's hand, as drawn: what a stick measures does not turn it round.
 
     Seen on its first reference face with its reference end towards the viewer's feet, a right-hand
     timber has its second reference face on the right. Common practice tells left from right; which
     is which has no source, so this is our own word for it.
     """
-    if shape(frame, timber).mirrored:
+    if shape(frame.drawn(), timber).mirrored:
         return NEITHER
     return RIGHT if frame.timber(timber).pose.right_handed else LEFT
 
 
 def alike(frame: Frame) -> tuple[Alike, ...]:
-    """Like members in file order; of a frame without real sizes, as the drawing has them."""
+    """Like members in file order, as drawn."""
     groups: dict[Shape, list[str]] = {}
     for timber in frame.project.timbers:
-        groups.setdefault(shape(frame, timber.id), []).append(timber.id)
+        groups.setdefault(shape(frame.drawn(), timber.id), []).append(timber.id)
     return tuple(_group(frame, found, members) for found, members in groups.items())
 
 

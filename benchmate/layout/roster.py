@@ -22,13 +22,14 @@ class Meets:
     `words` say how: `south end bears in SW post`. `at` is from the reference shoulder, `from_end`
     from the squared reference end and `back` from the far end: of the shoulder, or of where the
     other's mortise or pocket starts. `own` says that it is this timber's end that bears, so deep
-    inside the other's face (`housed`).
+    inside the other's face (`housed`). Where a `scribed` joint comes is left to the framer.
     """
 
     timber: str
     words: str
     own: bool
     housed: Length
+    scribed: bool
     at: Length
     from_end: Length
     back: Length
@@ -76,25 +77,26 @@ def _ends(stick: Stick, place: Place | None) -> tuple[tuple[Length, Length, Leng
 
 
 def _meets(frame: Frame, timber: str) -> Iterator[Meets]:
-    features = {feature.id: feature for feature in features_on(frame, timber)}
+    features = features_on(frame, timber)
     for work in frame.works_on(timber):
         for bearing in work.bearings():
             if bearing.timber == timber:
                 yield _bears(frame, bearing)
             elif bearing.into == timber:
-                yield _takes(frame, bearing, features[bearing.place])
+                at = next(each for each in features if bearing.place in each.place)
+                yield _takes(frame, bearing, at)
 
 
 def _bears(frame: Frame, bearing: Bearing) -> Meets:
     stick, into = frame.stick(bearing.timber), frame.stick(bearing.into)
-    end = stick.pose.face(bearing.end)
+    end = stick.pose.end(bearing.end)
     words = f"{stick.pose.words(end)} bears in {into.name}"
     return _at(stick, bearing, words, stick.shoulder(end))
 
 
 def _takes(frame: Frame, bearing: Bearing, feature: Feature) -> Meets:
     stick, other = frame.stick(bearing.into), frame.stick(bearing.timber)
-    end = other.pose.words(other.pose.face(bearing.end))
+    end = other.pose.words(other.pose.end(bearing.end))
     return _at(stick, bearing, f"takes {other.name}'s {end}", feature.at)
 
 
@@ -105,6 +107,7 @@ def _at(stick: Stick, bearing: Bearing, words: str, at: Length) -> Meets:
         words=f"{words}{' (scribed)' if bearing.scribed else ''}",
         own=own,
         housed=bearing.depth,
+        scribed=bearing.scribed,
         at=at,
         from_end=at - stick.start,
         back=stick.finish - at,

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import NamedTuple
 
-from benchmate.layout.step import Layout, Step
+from benchmate.layout.step import LINE, Layout, Step
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.progress import Progress, Tick
@@ -43,7 +43,7 @@ def memory_of(step: Step) -> Memory:
     """What a tick on a step remembers now; a step that does not last is remembered as done only."""
     if not step.lasting:
         return Memory({}, "", "")
-    marked = {reading.name: reading.value for reading in step.readings}
+    marked = {reading.name: reading.value for reading in (*step.readings, *step.rests)}
     return Memory(marked, ", ".join(step.sides), step.waste_side)
 
 
@@ -67,14 +67,25 @@ def what_changed(step: Step, tick: Tick, tape: Tape) -> str:
     found = [
         f"marked at {_show(value, now.marked[name], tape)} from the {hooks[name]}"
         for name, value in tick.marked.items()
-        if name in now.marked and now.marked[name] != value
+        if name in hooks and now.marked[name] != value
     ]
-    found.append(_elsewhere(tick.marked, hooks))
+    lines = {rest.name: rest for rest in step.rests}
+    found += [
+        f"cut to the {lines[name].hook} at {_show(value, lines[name].value, tape)}"
+        for name, value in tick.marked.items()
+        if name in lines and lines[name].value != value
+    ]
+    found.append(_elsewhere(_of_marks(tick.marked), hooks))
     if tick.on != now.on:
         found.append(f"marked on {tick.on or 'no face'}, now on {now.on or 'no face'}")
     if tick.waste != now.waste:
         found.append(f"waste was {_towards(tick.waste)}, now {_towards(now.waste)}")
     return "; ".join(filter(None, found))
+
+
+def _of_marks(marked: Mapping[str, Length]) -> Mapping[str, Length]:
+    """What a tick remembers of its own figures, without the lines that a cut was made to."""
+    return {name: value for name, value in marked.items() if not name.endswith(LINE)}
 
 
 def _show(then: Length, now: Length, tape: Tape) -> str:

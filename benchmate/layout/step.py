@@ -6,6 +6,9 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Beside, Feature, Reading, Stage
 from benchmate.model.stick import Stick
 
+LINE = " (line)"
+"""What the name of a line that a cut was made to ends with, in a tick's memory."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
@@ -17,7 +20,7 @@ class Step:
     and `waste_side` the face that the waste of a struck line lies towards. `line` names the line it
     strikes, within its feature. A step that is not `lasting` asks for a fresh look at the stick, so
     its tick never goes out of date. `draws` is the line a drawing shows: the one struck, or the one
-    that a task works to.
+    that a task works to. `rests` are the places of the lines that a cut was made to.
     """
 
     id: str
@@ -38,6 +41,7 @@ class Step:
     lasting: bool
     line: str | None
     draws: str | None
+    rests: tuple[Reading, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

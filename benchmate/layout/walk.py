@@ -5,10 +5,10 @@ from benchmate.joinery import family_of
 from benchmate.layout.common import mated_back_check, stick_tasks
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck
-from benchmate.layout.step import Layout, Step
+from benchmate.layout.step import LINE, Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Asks, Feature, Line, Reading, Task
+from benchmate.model.feature import Asks, Feature, Line, Reading, Stage, Task
 from benchmate.model.project import Timber
 from benchmate.model.solids import Axis
 from benchmate.model.stick import STICK, Stick, reference_for
@@ -49,7 +49,8 @@ def lay_out(frame: Frame, timber: str) -> Layout:
         ]
         check = mated_back_check(stick, feature)
         tasks = (*feature.tasks, check) if check else feature.tasks
-        steps += [_task_step(stick, feature.id, title, task) for task in tasks]
+        rests = _rests(feature)
+        steps += [_task_step(stick, feature.id, title, task, rests) for task in tasks]
     return Layout(
         stick=stick,
         features=features,
@@ -98,7 +99,21 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
     )
 
 
-def _task_step(stick: Stick, feature: str, title: str, task: Task) -> Step:
+_MADE_TO_LINES = (Stage.KNIFE, Stage.CUT, Stage.FINISH)
+
+
+def _rests(feature: Feature) -> tuple[Reading, ...]:
+    """Where the lines of a joint lie, so that what was cut to one is told when it moves."""
+    return tuple(
+        Reading(value=line.at, hook=lower_first(line.title), way="", key=f"{line.id}{LINE}")
+        for line in feature.lines
+        if line.axis is not None and line.lasting
+    )
+
+
+def _task_step(
+    stick: Stick, feature: str, title: str, task: Task, rests: tuple[Reading, ...] = ()
+) -> Step:
     lead = f"{title}: {lower_first(task.title)}" if title else task.title
     return Step(
         id=f"{feature}/{task.id}",
@@ -119,6 +134,7 @@ def _task_step(stick: Stick, feature: str, title: str, task: Task) -> Step:
         lasting=task.lasting,
         line=None,
         draws=task.draws or None,
+        rests=rests if task.lasting and task.stage in _MADE_TO_LINES else (),
     )
 
 

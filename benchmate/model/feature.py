@@ -139,8 +139,9 @@ class Feature:
     """The work of one joint or chamfer on one timber.
 
     `at` orders features from the reference end; `place` names where its section is measured.
-    `awaits` is what its marks, all but measuring the stick, had better wait for. A `scribed` one is
-    marked by hand from its mate, so it has neither cuts nor lines.
+    `awaits` is what its marks, all but measuring the stick, had better wait for. A `mated` one is
+    marked for a finished part of another timber, so it comes after all else on its own. A `scribed`
+    one is marked by hand from its mate, so it has neither cuts nor lines.
     """
 
     id: str
@@ -154,4 +155,5 @@ class Feature:
     sizes: tuple[Size, ...] = ()
     findings: tuple[Finding, ...] = ()
     awaits: tuple[Awaits, ...] = ()
+    mated: bool = False
     scribed: bool = False

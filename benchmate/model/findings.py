@@ -27,3 +27,15 @@ class Finding:
     feature: str
     message: str
     remedy: str
+
+
+def stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:
+    """A finding that makes a joint's figures unfit to cut to."""
+    return Finding(
+        code=code,
+        severity=Severity.STOP,
+        timber=timber,
+        feature=feature,
+        message=message,
+        remedy=remedy,
+    )

@@ -154,6 +154,10 @@ class Timber(Record):
         """Whether it is said where the timber stands in the building."""
         return self.at is not None or self.incline is not None
 
+    def square_ruled(self, rule: str) -> bool:
+        """Whether its joints are reduced to a smaller perfect timber; `rule` is the project's."""
+        return (self.rule or rule) == "square"
+
     def sums(self) -> dict[str, Sum]:
         """The figures that may hold names, under the keys of the file."""
         found = {

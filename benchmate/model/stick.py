@@ -1,7 +1,8 @@
 """A stick: a timber with its real sizes, as the engine sees it."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
@@ -92,6 +93,14 @@ class Wood:
         return self.pose.words(end).replace(" ", "-")
 
 
+class Unmeasured(NamedTuple):
+    """A face that a shoulder follows and nobody has measured there: its words, timber and place."""
+
+    words: str
+    timber: str
+    place: str
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stick(Wood):
     """A timber with its real sizes.
@@ -100,6 +109,7 @@ class Stick(Wood):
     them (tenon and its end allowance), nothing where an end has no tenon. `near_housed` and
     `far_housed` are how much of the body lies inside the timbers its ends bear in. `placed` says
     that its shoulders follow from what it meets; at a `scribed` end they are marked by hand.
+    `unsure` says, by end, which face a shoulder follows that nobody has measured there yet.
     """
 
     body: Length
@@ -110,6 +120,7 @@ class Stick(Wood):
     far_housed: Length = ZERO
     placed: bool = False
     scribed: tuple[Face, ...] = ()
+    unsure: Mapping[Face, Unmeasured] = field(default_factory=dict)
 
     @property
     def start(self) -> Length:

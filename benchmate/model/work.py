@@ -16,11 +16,12 @@ if TYPE_CHECKING:
 
 
 class Extension(NamedTuple):
-    """Wood a joint needs beyond the shoulder at one end of a timber."""
+    """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not."""
 
     timber: str
     end: Direction
     length: Length
+    scribed: bool = False
 
 
 class Bearing(NamedTuple):

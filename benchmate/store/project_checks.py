@@ -6,6 +6,8 @@ from collections.abc import Iterable, Iterator
 from benchmate.frame import settling
 from benchmate.frame.levels import Levels
 from benchmate.frame.rake import rake
+from benchmate.measure.sums import Sum
+from benchmate.model.place import coordinate_along
 from benchmate.model.project import Timber
 from benchmate.model.work import Fault, Work
 from benchmate.store.document import Document
@@ -39,6 +41,23 @@ def check_timbers(document: Document, parts: Parts) -> None:
             )
         for key, total in timber.sums().items():
             check_sum(document, (*path, *key_path(key)), total, known)
+            _check_way(document, (*path, *key_path(key)), timber, total)
+
+
+def _check_way(document: Document, path: Path, timber: Timber, total: Sum) -> None:
+    """Note a plan line that is to say how high, and a level that is to say where on the plan."""
+    name = path[-1]
+    if name in ("reference_end_at", "far_end_at") and timber.incline is None:
+        name = coordinate_along(timber.reference_end)
+    tables = {"up": ("lines", "a plan line, which says nothing of height", "name a level")}
+    level = ("levels", "a level, which says nothing of where on the plan", "name a line")
+    tables |= {"east": level, "north": level}
+    if name not in tables:
+        return
+    table, what, remedy = tables[str(name)]
+    for each in total.names():
+        if each in document.table(table):
+            document.add(path, f'"{each}" is {what}', remedy)
 
 
 def check_places(document: Document, parts: Parts) -> None:

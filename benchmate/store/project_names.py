@@ -1,6 +1,6 @@
 """Names for lengths, levels and sections: each sayable, given once, and coming to something."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from benchmate.frame.levels import LevelError, section_names
 from benchmate.measure.length import Length
@@ -22,9 +22,10 @@ def check_names(document: Document, parts: Parts) -> None:
     _sayable(document)
     _given_once(document)
     known = known_names(document)
+    leads = _led_to_by(parts)
     for table, sums in parts.sums.items():
         for name, total in sums.items():
-            check_sum(document, (table, name), total, known)
+            check_sum(document, (table, name), total, known, chain=leads(name))
     _inner_sections(document)
     _Chains(document, parts).check()
 
@@ -39,13 +40,38 @@ def known_names(document: Document) -> dict[str, Path]:
     return {name: path for path, name in _names(document)}
 
 
-def check_sum(document: Document, path: Path, total: Sum, known: Mapping[str, Path]) -> None:
-    """Note the names in a sum that are not known."""
+def check_sum(
+    document: Document,
+    path: Path,
+    total: Sum,
+    known: Mapping[str, Path],
+    *,
+    chain: tuple[str, ...] = (),
+) -> None:
+    """Note the names in a sum that are not known; `chain` is what leads to it by way of names."""
     for name in dict.fromkeys(total.names()):
         if name not in known:
-            message = f'there is no line, length, level or section size called "{name}"'
+            led = f" ({' → '.join((*chain, name))})" if chain else ""
+            message = f'there is no line, length, level or section size called "{name}"{led}'
             remedy = document.nearest(name, known, none="give it under [lengths]")
             document.add(path, message, remedy)
+
+
+def _led_to_by(parts: Parts) -> Callable[[str], tuple[str, ...]]:
+    """Gives the names that lead to a name, itself last: of several ways the first in the file."""
+    users: dict[str, str] = {}
+    for sums in parts.sums.values():
+        for user, total in sums.items():
+            for name in total.names():
+                users.setdefault(name, user)
+
+    def chain(name: str) -> tuple[str, ...]:
+        found = [name]
+        while (user := users.get(found[0])) is not None and user not in found:
+            found.insert(0, user)
+        return tuple(found)
+
+    return chain
 
 
 def _names(document: Document) -> Iterator[tuple[Path, str]]:

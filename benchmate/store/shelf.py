@@ -40,18 +40,32 @@ def shipped_demos() -> Path:
     return installed if installed.is_dir() else package.parent / "projects"
 
 
+def own_projects(environ: Mapping[str, str]) -> Path:
+    """The folder of the user's own projects, among them his working copies of the demos."""
+    return data_folder(environ) / "projects"
+
+
 def working_copy(project_folder: Path, environ: Mapping[str, str]) -> Path:
     """The folder to open in place of this one: for a shipped demo, the user's own copy of it.
 
     The copy is made once and never written over. Raises ProjectError, KeepError.
     """
-    if not _ships(project_folder) or not read_project(project_folder).demo:
-        return project_folder
-    copies = data_folder(environ) / "projects"
-    copy = copies / project_folder.resolve().name
-    if not _is_project(copy):
+    copy = copy_made(project_folder, environ)
+    if copy == project_folder and _is_shipped_demo(project_folder):
+        copy = own_projects(environ) / project_folder.resolve().name
         _copy(project_folder, copy)
     return copy
+
+
+def copy_made(project_folder: Path, environ: Mapping[str, str]) -> Path:
+    """The folder to read in place of this one: the user's copy of a shipped demo, if he has one.
+
+    None is made. Raises ProjectError, KeepError.
+    """
+    copy = own_projects(environ) / project_folder.resolve().name
+    if _is_project(copy) and _is_shipped_demo(project_folder):
+        return copy
+    return project_folder
 
 
 def is_folder(path: Path) -> bool:
@@ -66,6 +80,10 @@ def is_project_file(path: Path) -> bool:
 
 def _is_project(folder: Path) -> bool:
     return is_project_file(folder / PROJECT_FILE)
+
+
+def _is_shipped_demo(folder: Path) -> bool:
+    return _ships(folder) and read_project(folder).demo
 
 
 def _ships(folder: Path) -> bool:

@@ -12,8 +12,15 @@ from benchmate.tui.desk_view import DeskView
 from benchmate.tui.names_form import NamesForm
 from benchmate.tui.outcome import DONE, Outcome
 from benchmate.tui.sizes_form import SizesForm
-from benchmate.tui.telling import all_done, elsewhere, not_ticked, only_waiting, out_of_order
-from benchmate.workbench.bench import NotKeptError
+from benchmate.tui.telling import (
+    all_done,
+    elsewhere,
+    measured,
+    not_ticked,
+    only_waiting,
+    out_of_order,
+)
+from benchmate.workbench.bench import NotKeptError, NotUndoneError
 from benchmate.workbench.find import Index
 from benchmate.workbench.jobs import next_job, nothing_left
 
@@ -118,20 +125,21 @@ class Desk(DeskView):
             return stopped
         if self.waiting:
             return Outcome(not_ticked(self.waiting), failed=True)
-        return self._ticked() or self.next_open()
+        ticked = self._ticked()
+        return ticked if ticked.failed else _told(ticked.words, self.next_open().words)
 
     def tick_out_of_order(self) -> Outcome:
         """Tick the step although it waits, and go on to the next open one, waiting or not."""
         waiting = self.waiting
         if not waiting:
             return self.tick()
-        refused = self._stopped() or self._ticked()
-        if refused:
-            return refused
+        ticked = self._stopped() or self._ticked()
+        if ticked.failed:
+            return ticked
         place = self.walk.next_open(self.place)
         if place is not None:
             self.take_step(place)
-        return Outcome(out_of_order(waiting))
+        return _told(ticked.words, out_of_order(waiting))
 
     def _stopped(self) -> Outcome | None:
         """Why the step in hand cannot be ticked in any order; None where it can."""
@@ -143,12 +151,16 @@ class Desk(DeskView):
             )
         return None
 
-    def _ticked(self) -> Outcome | None:
-        """Tick the step unless it is ticked and still true; None where that is kept."""
+    def _ticked(self) -> Outcome:
+        """Tick the step unless it is ticked and still true, and tell the sizes that it keeps."""
         if self.standing.state is State.TICKED:
-            return None
-        outcome = self._kept(lambda: self.bench.tick(self.timber, self.step))
-        return outcome if outcome.failed else None
+            return DONE
+        step = self.step
+        kept: list[Sizes | None] = []
+        outcome = self._kept(lambda: kept.append(self.bench.tick(self.timber, step)))
+        if outcome.failed or kept[0] is None:
+            return outcome
+        return Outcome(measured(step, kept[0], self.walk.tape))
 
     def untick(self) -> Outcome:
         """Take the step's tick off."""
@@ -208,13 +220,16 @@ class Desk(DeskView):
         return Outcome(" ".join(("Changed outside, and read again.", *filter(None, told))))
 
     def _kept(self, action: Callable[[], object]) -> Outcome:
-        step = self.step.id
+        """Do something that is kept, and hold on to the step in hand whether it was or not."""
+        step, outcome = self.step.id, DONE
         try:
             action()
-            self._settle(step)
+        except NotUndoneError as error:
+            outcome = Outcome(f"{error}.", failed=True)
         except NotKeptError as error:
-            return Outcome(f"Not kept: {error}", failed=True)
-        return DONE
+            outcome = Outcome(f"Not kept: {error}", failed=True)
+        self._settle(step)
+        return outcome
 
     def index(self) -> Index:
         """Everything that can be looked up, as it stands."""
@@ -227,3 +242,8 @@ class Desk(DeskView):
     def names_form(self) -> NamesForm:
         """The form for the project's lines, levels, lengths and sections."""
         return NamesForm(self.bench)
+
+
+def _told(*words: str) -> Outcome:
+    """Several things to tell as one."""
+    return Outcome(" ".join(filter(None, words)))

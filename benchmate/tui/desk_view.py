@@ -119,8 +119,9 @@ class DeskView:
         return self._bars[1]
 
     def about(self, timber: str) -> tuple[str, ...]:
-        """What a timber is and where it stands, line by line."""
-        return about(self.bench.frame, self._likes.of(self.bench.project), timber)
+        """What a timber is and where it stands, line by line, what stops it before all else."""
+        walk = self.bench.walk(timber)
+        return about(self.bench.frame, self._likes.of(self.bench.project), walk)
 
     def header(self) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
         """The header's left and right parts."""
@@ -132,8 +133,9 @@ class DeskView:
 
     @property
     def wordy(self) -> bool:
-        """Whether the step needs the drawing's room for its words: several figures, or no face."""
-        return bool(self.step.asks) or not self.step.faces
+        """Whether the words need the drawing's room: several figures, no face, or a stop."""
+        step = self.step
+        return bool(step.asks) or not step.faces or bool(self.walk.withheld(step))
 
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""

@@ -53,8 +53,8 @@ class LineList(ScrollView, can_focus=True):
         Binding("down,j", "step(1)", "Down", show=False, id="list.down"),
         Binding("pageup", "page(-1)", "Page up", show=False, id="list.page-up"),
         Binding("pagedown", "page(1)", "Page down", show=False, id="list.page-down"),
-        Binding("home,g", "first", "First", show=False, id="list.first"),
-        Binding("end,G", "last", "Last", show=False, id="list.last"),
+        Binding("home", "first", "First", show=False, id="list.first"),
+        Binding("end", "last", "Last", show=False, id="list.last"),
         Binding("enter", "open", "Open", show=False, id="list.open"),
     ]
 

@@ -146,11 +146,16 @@ class SizesForm:
         return (*self._read_back(sizes), *ripple_lines(ripple, self._bench.frame))
 
     def _read_back(self, sizes: Sizes) -> Iterator[str]:
-        """Each size that changes, as understood, and how far it is off."""
+        """Each size that changes: as understood and how far it is off, or that it is taken back."""
         for blank in self.blanks():
             size, kept = (_size_of(each, blank.id) for each in (sizes, self.kept))
             if size is not None and size != kept:
                 yield self._understood(blank, size)
+            elif size is None and kept is not None:
+                yield (
+                    f"{blank.label}: {kept.exact_text()} taken back, "
+                    f"as drawn again: {self.drawn_text(blank)}."
+                )
 
     def _understood(self, blank: Blank, size: Length) -> str:
         off = size - blank.drawn
@@ -160,7 +165,7 @@ class SizesForm:
         far = "CHECK THE TAPE: " if abs(off) >= FAR_OFF[blank.id in SECTION] else ""
         side = "over" if off > ZERO else "under"
         thicker = off > ZERO and blank.id not in SECTION
-        then = ": pare it, or its mortise grows." if thicker else "."
+        then = ": pare it, or what takes it grows." if thicker else "."
         return f"{far}{read}, {abs(off).exact_text()} {side}{then}"
 
     def _exactly(self, size: Length) -> str:

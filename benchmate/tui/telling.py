@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from benchmate.model.feature import Asks
 from benchmate.tui.lines import Part
 from benchmate.workbench.jobs import all_waits, waits_in_words
 
 if TYPE_CHECKING:
+    from benchmate.layout.step import Step
+    from benchmate.measure.printing import Tape
+    from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench
     from benchmate.workbench.jobs import Wait, Waits
     from benchmate.workbench.walk import Walk
@@ -80,3 +84,11 @@ def out_of_order(waits: tuple[Wait, ...]) -> str:
         f"Ticked out of order, before {waits_in_words(waits)}. "
         "Should that change this figure, the step will say: look again."
     )
+
+
+def measured(step: Step, sizes: Sizes, tape: Tape) -> str:
+    """That a measuring step keeps the sizes it showed, and which: `Kept as measured: 7" x 7".`."""
+    section = step.asks is Asks.SECTION
+    kept = sizes.measured if section else sizes.as_cut
+    shown = " x ".join(tape.text(size) for _, size in kept or () if size is not None)
+    return f"Kept as {'measured' if section else 'cut'}: {shown}."

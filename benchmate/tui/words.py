@@ -17,6 +17,10 @@ if TYPE_CHECKING:
     from benchmate.workbench.walk import Walk
 
 
+MEASURES = "press m to type what it measures; ticked without, these figures are kept as measured"
+"""What a measuring step is for, and what its tick does."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Saying:
     """One labelled sentence. A warning stands out without colour too."""
@@ -42,13 +46,16 @@ def sayings(
     own, which has no big figure beside it.
     """
     found = [*_state(walk, place)]
+    further: tuple[Saying, ...] = ()
     if withheld:
         found.append(Saying(label="stop", text=withheld, warning=True))
     else:
         if waits_for:
             found.append(Saying(label="waits", text=f"for {waits_for}", strong=True))
-        found += _figures(walk, place, swapped=swapped, whole=whole)
-    return (*found, *_rest(walk, place))
+        listed = whole or _listed(walk, place)
+        found += _figures(walk, place, swapped=swapped, listed=listed)
+        further = tuple(_further(walk, place, swapped=swapped, listed=listed))
+    return (*found, *further, *_rest(walk, place))
 
 
 def _state(walk: Walk, place: int) -> Iterator[Saying]:
@@ -58,10 +65,16 @@ def _state(walk: Walk, place: int) -> Iterator[Saying]:
         yield Saying(label="again", text=f"{standing.changed}: look again", warning=True)
 
 
-def _figures(walk: Walk, place: int, *, swapped: bool, whole: bool) -> Iterator[Saying]:
+def _listed(walk: Walk, place: int) -> bool:
+    """Whether a step works to several figures, which are all told in words."""
+    step = walk.steps[place]
+    return step.line is None and len(step.readings) > 1
+
+
+def _figures(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator[Saying]:
+    """What makes the mark and keeps it off the wrong side, and what can hurt."""
     step = walk.steps[place]
     readings = walk.readings(step, swapped=swapped)
-    listed = whole or (step.line is None and len(readings) > 1)
     if listed:
         yield from _all_of(walk, step, readings)
     elif readings:
@@ -70,12 +83,18 @@ def _figures(walk: Walk, place: int, *, swapped: bool, whole: bool) -> Iterator[
         yield Saying(label="on", text=step.on)
     if step.waste:
         yield Saying(label="waste", text=step.waste, strong=True)
-    others = [] if listed else [_reading_text(walk, reading) for reading in readings[1:]]
-    others += [f"{walk.tape.text(each.value)} {each.words}" for each in step.beside]
-    if others:
-        yield Saying(label="also", text="; ".join(others))
     if step.caution:
         yield Saying(label="care", text=step.caution, warning=True)
+
+
+def _further(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator[Saying]:
+    """The other ways to measure the mark, the figures beside it, and the stick as measured."""
+    step = walk.steps[place]
+    others = () if listed else walk.readings(step, swapped=swapped)[1:]
+    told = [_reading_text(walk, reading) for reading in others]
+    told += [f"{walk.tape.text(each.value)} {each.words}" for each in step.beside]
+    if told:
+        yield Saying(label="also", text="; ".join(told))
     yield from _measured(walk, step)
 
 
@@ -125,7 +144,7 @@ def _rest(walk: Walk, place: int) -> Iterator[Saying]:
         text = f"{finding.message}. To mend it: {finding.remedy}."
         yield Saying(label="look", text=text, warning=True)
     if step.asks:
-        yield Saying(label="type", text="press m to type what it measures")
+        yield Saying(label="type", text=MEASURES)
     yield Saying(label="why", text=step.why)
     if step.feature == STICK:
         yield from _notes(walk)

@@ -4,8 +4,10 @@ from benchmate.frame.frame import Frame
 from benchmate.layout.likeness import Alike, alike
 from benchmate.layout.roster import Entry, entry, looks
 from benchmate.measure.section import section_text
+from benchmate.model.findings import Severity
 from benchmate.model.project import Project
 from benchmate.workbench.frame_form import alike_line, meets_words, place_words
+from benchmate.workbench.walk import Walk
 
 
 class Likes:
@@ -22,18 +24,35 @@ class Likes:
         return self._groups
 
 
-def about(frame: Frame, groups: tuple[Alike, ...], timber: str) -> tuple[str, ...]:
-    """The lines about a timber, its name and kind first; `groups` are the frame's like members."""
-    found, tape = entry(frame, timber), frame.project.tape
+def about(frame: Frame, groups: tuple[Alike, ...], walk: Walk) -> tuple[str, ...]:
+    """The lines about a timber, its name and kind first; `groups` are the frame's like members.
+
+    What stops it comes next. No length of such a timber is told, nor where others meet it: none of
+    them is fit to cut to.
+    """
+    timber = walk.timber.id
+    found, tape, stops = entry(frame, timber), frame.project.tape, _stops(walk)
     stick = found.stick
+    alike_words, meets = like_words(frame, groups, timber), _meets(frame, found)
+    title = f"{found.timber.name}: {found.timber.what}, {section_text(stick.nominal, tape)}"
+    if stops:
+        return (title, *stops, f"{looks(found)}.", alike_words, meets)
     return (
-        f"{found.timber.name}: {found.timber.what}, {section_text(stick.nominal, tape)}",
+        title,
         f"{looks(found)}; {place_words(found, tape)}.",
         f"Shoulder to shoulder {tape.text(stick.body)}, overall {tape.text(stick.overall)}.",
-        like_words(frame, groups, timber),
-        _meets(frame, found),
-        *(meets_words(meets, tape) for meets in found.meets),
+        alike_words,
+        meets,
+        *(meets_words(each, tape) for each in found.meets),
     )
+
+
+def _stops(walk: Walk) -> tuple[str, ...]:
+    """Why nothing of a timber is to be cut yet, each once: it cannot be read, or cannot be."""
+    trouble = (f"STOP: {walk.trouble}",) if walk.trouble else ()
+    stops = (found for found in walk.findings if found.severity is Severity.STOP)
+    told = (f"STOP: {found.message}. To mend it: {found.remedy}." for found in stops)
+    return tuple(dict.fromkeys((*trouble, *told)))
 
 
 def like_words(frame: Frame, groups: tuple[Alike, ...], timber: str) -> str:

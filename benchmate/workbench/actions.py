@@ -1,13 +1,18 @@
 """What a framer does to a timber's progress: pure changes, each with the change that undoes it."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import TypeVar
 
 from benchmate.layout.standing import memory_of
 from benchmate.layout.step import Step
+from benchmate.measure.length import Length
+from benchmate.model.feature import Asks, Size
 from benchmate.model.progress import AsCut, Measured, Progress, Tick
+
+SECTION = ("first", "second")
+"""The depths of a measured section, in the order a measuring step shows them."""
 
 Change = Callable[[Progress], Progress]
 _Kept = TypeVar("_Kept")
@@ -20,6 +25,10 @@ class Sizes:
     place: str
     measured: Measured
     as_cut: AsCut | None = None
+
+
+class OvertakenError(Exception):
+    """What is to be taken back is no longer what was done: somebody changed it outside."""
 
 
 def tick_for(step: Step, at: datetime) -> Tick:
@@ -49,6 +58,54 @@ def with_sizes(sizes: Sizes) -> Change:
         return progress.model_copy(update={"measured": measured, "as_cut": as_cut})
 
     return change
+
+
+def sizes_back(done: Sizes, old: Sizes) -> Change:
+    """The change that puts old sizes back in place of those that were set.
+
+    It raises OvertakenError where the sizes there are no longer those.
+    """
+
+    def change(progress: Progress) -> Progress:
+        if sizes_at(progress, done.place, tenon=done.as_cut is not None) != done:
+            raise OvertakenError
+        return with_sizes(old)(progress)
+
+    return change
+
+
+def both(first: Change, second: Change) -> Change:
+    """Two changes as one: both are kept, or neither."""
+    return lambda progress: second(first(progress))
+
+
+def measured_by(step: Step, parts: tuple[Size, ...], kept: Sizes) -> Sizes:
+    """The sizes at a measuring step's place once it is ticked: what is not typed is as it shows.
+
+    `parts` are the sizes of the finished part there. Any other step measures nothing.
+    """
+    shown = tuple(reading.value for reading in step.readings)
+    if step.asks is Asks.SECTION:
+        found = dict(zip(SECTION, shown, strict=True))
+        return replace(kept, measured=Measured(**(found | _typed(kept.measured))))
+    if step.asks is Asks.AS_CUT:
+        found = dict(zip((part.name for part in parts), shown, strict=True))
+        return replace(kept, as_cut=AsCut(**(found | _typed(kept.as_cut or AsCut()))))
+    return kept
+
+
+def with_shown(step: Step, parts: tuple[Size, ...], place: Sizes) -> Change:
+    """The change that keeps what a measuring step shows where nothing is typed, then and there."""
+
+    def change(progress: Progress) -> Progress:
+        kept = sizes_at(progress, place.place, tenon=place.as_cut is not None)
+        return with_sizes(measured_by(step, parts, kept))(progress)
+
+    return change
+
+
+def _typed(sizes: Measured | AsCut) -> dict[str, Length]:
+    return {name: size for name, size in sizes if size is not None}
 
 
 def sizes_at(progress: Progress, place: str, *, tenon: bool) -> Sizes:

@@ -19,18 +19,23 @@ from benchmate.model.project import Project, Timber
 from benchmate.model.stick import ALL_ALONG
 from benchmate.model.words import visible
 from benchmate.store.document import key_text
-from benchmate.store.files import PROJECT_FILE
+from benchmate.store.files import PROJECT_FILE, progress_name
 from benchmate.store.keeper import Changes, Keeper
 from benchmate.store.problem import KeepError, ProjectError
 from benchmate.workbench.actions import (
     Change,
+    OvertakenError,
     Sizes,
+    both,
+    measured_by,
     sizes_at,
+    sizes_back,
     tick_for,
+    with_shown,
     with_sizes,
     with_tick,
 )
-from benchmate.workbench.names import Named, names_of
+from benchmate.workbench.names import Named, NewText, names_of
 from benchmate.workbench.ripple import Ripple, ripple
 from benchmate.workbench.walk import Walk
 from benchmate.workbench.walks import Walks
@@ -38,6 +43,10 @@ from benchmate.workbench.walks import Walks
 
 class NotKeptError(Exception):
     """An action that could not be kept on disk; nothing was changed."""
+
+
+class NotUndoneError(NotKeptError):
+    """An action that is not taken back, as somebody has changed the same thing outside since."""
 
 
 @contextmanager
@@ -145,8 +154,12 @@ class Bench:
 
     @property
     def broken(self) -> str:
-        """A file changed outside that cannot be read, so that what is shown is older; or empty."""
-        return next(iter(self._broken.values()), "")
+        """A file changed outside that cannot be read, so that what is shown is older; or empty.
+
+        The file of a timber that the project has no more spoils nothing that is shown.
+        """
+        files = {PROJECT_FILE, *(progress_name(timber.id) for timber in self.timbers)}
+        return next((told for file, told in self._broken.items() if file in files), "")
 
     @property
     def timbers(self) -> tuple[Timber, ...]:
@@ -160,12 +173,22 @@ class Bench:
         """
         return self._walks.of(timber)
 
-    def tick(self, timber: str, step: Step) -> None:
-        """Tick a step with what it reads now. Raises NotKeptError."""
-        old = self.walk(timber).progress.tick(step.id)
-        tick = tick_for(step, self._clock())
-        self._keep(timber, with_tick(step.id, tick))
-        self._note(f"tick on {step.title}", timber, step.id, with_tick(step.id, old))
+    def tick(self, timber: str, step: Step) -> Sizes | None:
+        """Tick a step with what it reads now. Raises NotKeptError.
+
+        A measuring step measures: the sizes it shows are kept with the tick where none were typed.
+        Gives what is kept at its place then, or None where the tick brings no size.
+        """
+        old, before = self.walk(timber).progress.tick(step.id), self.sizes(timber, step)
+        feature = self.walk(timber).layout.feature(step.feature)
+        parts = feature.sizes if feature else ()
+        sizes = measured_by(step, parts, before)
+        ticked, back = with_tick(step.id, tick_for(step, self._clock())), with_tick(step.id, old)
+        if sizes != before:
+            back = both(back, sizes_back(sizes, before))
+        self._keep(timber, both(ticked, with_shown(step, parts, before)))
+        self._note(f"tick on {step.title}", timber, step.id, back)
+        return None if sizes == before else sizes
 
     def untick(self, timber: str, step: Step) -> None:
         """Take a step's tick off. Raises NotKeptError."""
@@ -194,7 +217,8 @@ class Bench:
         tenon = sizes.as_cut is not None
         old = sizes_at(self.walk(timber).progress, sizes.place, tenon=tenon)
         self._keep(timber, with_sizes(sizes))
-        self._note(f"sizes at {sizes.place.replace('-', ' ')}", timber, step, with_sizes(old))
+        words = f"sizes at {sizes.place.replace('-', ' ')}"
+        self._note(words, timber, step, sizes_back(sizes, old))
 
     def names(self) -> tuple[Named, ...]:
         """The project's lines, levels, lengths and sections, as written and what they come to."""
@@ -214,15 +238,25 @@ class Bench:
         `timber` and `step` are where the framer stands, so that undoing brings him back there.
         """
         old = self._put_name(table, name, text)
-        if old != text:
-            words = f"{name} written as {text}"
-            self._done.append(Done(words, timber, step, partial(self._put_name, table, name, old)))
+        wrote = self._keeper.written()[table][name]
+        if old != wrote:
+            back = partial(self._name_back, NewText(table, name, wrote), old)
+            self._done.append(Done(f"{name} written as {text}", timber, step, back))
 
     def undo(self) -> Done | None:
-        """Take the last action back; None if there is none. Raises NotKeptError."""
+        """Take the last action back; None if there is none. Raises NotKeptError.
+
+        What somebody has changed outside since is left as it is, and that action can no longer be
+        taken back: NotUndoneError.
+        """
         if not self._done:
             return None
-        self._done[-1].back()
+        try:
+            self._done[-1].back()
+        except OvertakenError as error:
+            last = self._done.pop()
+            told = str(error) or f"{last.words}: these are others now"
+            raise NotUndoneError(f"{told}, changed outside; not undone") from error
         return self._done.pop()
 
     def strays(self) -> tuple[Finding, ...]:
@@ -312,7 +346,8 @@ class Bench:
 
     def _note(self, words: str, timber: str, step: str, back: Change) -> None:
         """Remember an action on a timber, so that it can be undone."""
-        self._done.append(Done(words, timber, step, partial(self._keep, timber, back)))
+        told = f"{self.frame.timber(timber).name}, {words}"
+        self._done.append(Done(told, timber, step, partial(self._keep, timber, back)))
 
     def _keep(self, timber: str, change: Change) -> None:
         with _told_if_not_kept():
@@ -329,3 +364,13 @@ class Bench:
         self._broken.pop(PROJECT_FILE, None)
         self._renew()
         return old
+
+    def _name_back(self, done: NewText, old: str) -> None:
+        """Write the text a name had before, unless somebody has written another since."""
+        self.look()
+        now_ = self._keeper.written().get(done.table, {}).get(done.name)
+        if now_ is None:
+            raise OvertakenError(f"{done.name} is gone")
+        if now_ != done.text:
+            raise OvertakenError(f"{done.name} is {now_} now")
+        self._put_name(done.table, done.name, old)

@@ -50,17 +50,21 @@ class Index:
         self._entries = tuple(_entries(bench))
 
     def find(self, words: str, most: int = 50) -> tuple[Hit, ...]:
-        """The answers that hold every word, best first; nothing for no words."""
+        """The answers that hold every word, best first; nothing for no words.
+
+        Of equal ones that which is called by the words in the order typed comes first, so that one
+        joint is not taken for its mirror image, then the shorter title, then the order of the file.
+        """
         typed = _words(words)
         if not typed:
             return ()
         scored = [
-            (score, place, entry.hit)
-            for place, entry in enumerate(self._entries)
+            (-score, not _in_order(typed, entry.title_words), len(entry.title_words), entry.hit)
+            for entry in self._entries
             if (score := _score(entry, typed))
         ]
-        scored.sort(key=lambda found: (-found[0], found[1]))
-        return tuple(hit for _, _, hit in scored[:most])
+        scored.sort(key=lambda found: found[:3])
+        return tuple(hit for *_, hit in scored[:most])
 
 
 def _words(text: str) -> tuple[str, ...]:
@@ -75,6 +79,12 @@ def _score(entry: _Entry, typed: tuple[str, ...]) -> int:
             return 0
         total += best
     return total
+
+
+def _in_order(typed: tuple[str, ...], title: tuple[str, ...]) -> bool:
+    """Whether a title holds the typed words one after the other, whatever lies between them."""
+    onward = iter(title)
+    return all(any(_match(word, found) for found in onward) for word in typed)
 
 
 def _best(word: str, among: tuple[str, ...]) -> int:

@@ -1,16 +1,20 @@
 """The frame as a list, in text and as plain data: places, lengths, what meets what."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Any
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.inner import safe_inner
 from benchmate.layout.likeness import Alike
 from benchmate.layout.roster import Entry, Meets, looks
+from benchmate.layout.walk import features_on
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.measure.section import Section, section_text
+from benchmate.model.directions import Face
 from benchmate.model.place import COORDINATES
+from benchmate.model.stick import ALL_ALONG, Wood
 from benchmate.workbench.data_form import length_data
 
 NO_PLACE = "no place in the frame: give it at or incline in project.toml to say where it stands"
@@ -56,8 +60,10 @@ def _coordinates(point: tuple[Length, Length, Length], axes: list[int], tape: Ta
 def meets_words(meets: Meets, tape: Tape) -> str:
     """How it meets another timber, with running figures for what it takes from others."""
     if meets.own:
-        housed = f", {tape.text(meets.housed)} inside its face" if meets.housed else ""
+        housed = f", housed {tape.text(meets.housed)}" if meets.housed else ""
         return f"{meets.words}{housed}"
+    if meets.scribed:
+        return meets.words
     return (
         f"{meets.words} from {tape.text(meets.at)}: {tape.text(meets.from_end)} from the squared "
         f"end, {tape.text(meets.back)} from the far end"
@@ -78,15 +84,37 @@ def alike_line(group: Alike, names: dict[str, str]) -> str:
 def inner_lines(frame: Frame, tape: Tape) -> Iterator[str]:
     """Each class that goes by square rule, and the largest inner section its sticks allow."""
     for name, inner in frame.project.inner.items():
-        most = largest_safe(frame, name)
-        told = section_text(most, tape) if most else "not known: nothing has been measured"
-        yield f"{name}: inner {section_text(inner, tape)}; largest that every stick allows {told}"
+        sticks = _sticks(frame, name)
+        if sticks:
+            most = largest_safe(frame, name)
+            told = section_text(most, tape) if most else "not known yet"
+            count = sum(bool(each.measured) for each in sticks)
+            yield (
+                f"{name}: inner {section_text(inner, tape)}; largest that the {count} of "
+                f"{len(sticks)} sticks measured allow: {told}"
+            )
 
 
 def largest_safe(frame: Frame, name: str) -> Section | None:
-    """The largest inner section all sticks of a class allow, as measured."""
-    sticks = (t.id for t in frame.project.timbers if t.section == name and frame.inner(t))
-    return safe_inner(frame.wood(each) for each in sticks)
+    """The largest inner section that every measured stick of a class allows, if any was measured.
+
+    Only sizes at places that the timbers have count.
+    """
+    return safe_inner(_sticks(frame, name))
+
+
+def _sticks(frame: Frame, name: str) -> tuple[Wood, ...]:
+    """The sticks of a class that go by square rule, with what was measured at their own places."""
+    own = (t.id for t in frame.project.timbers if t.section == name and frame.inner(t))
+    return tuple(_measured_where_it_counts(frame, each) for each in own)
+
+
+def _measured_where_it_counts(frame: Frame, timber: str) -> Wood:
+    wood = frame.wood(timber)
+    places = {place for feature in features_on(frame, timber) for place in feature.place}
+    places.add(ALL_ALONG)
+    measured = {place: size for place, size in wood.measured.items() if place in places}
+    return replace(wood, measured=measured)
 
 
 def entry_data(entry: Entry, tape: Tape) -> dict[str, Any]:
@@ -102,7 +130,8 @@ def entry_data(entry: Entry, tape: Tape) -> dict[str, Any]:
         "hand": entry.hand,
         "first_face": timber.first_face.word,
         "second_face": timber.second_face.word,
-        "reference_end": stick.pose.reference_end.word,
+        "reference_end": stick.pose.words(Face.REFERENCE_END),
+        "rule": "mill" if stick.inner is None else "square",
         "shoulders": [
             {name: length_data(at, tape) for name, at in zip(COORDINATES, point, strict=True)}
             for point in entry.ends
@@ -119,7 +148,11 @@ def _meets_data(meets: Meets, tape: Tape) -> dict[str, Any]:
         "timber": meets.timber,
         "how": meets.words,
         "housed": length_data(meets.housed, tape) if meets.own else None,
-        **{name: length_data(value, tape) for name, value in figures.items()},
+        "scribed": meets.scribed,
+        **{
+            name: None if meets.scribed else length_data(value, tape)
+            for name, value in figures.items()
+        },
     }
 
 

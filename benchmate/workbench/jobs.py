@@ -6,14 +6,21 @@ waits for it on the others at once.
 
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from benchmate.layout.standing import State
 from benchmate.layout.step import Step
 from benchmate.layout.waiting import awaited
 from benchmate.model.feature import Awaits, Stage
+from benchmate.model.stick import ENDS, STICK
 from benchmate.model.words import lower_first
 from benchmate.workbench.walk import Walk
+
+SAW = f"{ENDS}/saw"
+"""The step that cuts a timber to its length."""
+
+LABEL = f"{STICK}/label"
+"""The last step of a timber."""
 
 WalkOf = Callable[[str], Walk]
 """Gives the walk of a timber by its id."""
@@ -53,7 +60,21 @@ def waits_on(walk: Walk, walk_of: WalkOf) -> Waits:
         first = [outstanding[each] for each in awaited(walk.layout, step) if each in outstanding]
         if first and standing.tick is None:
             found[step.id] = tuple(dict.fromkeys(first))
-    return found
+    return {**found, **_held_up(walk, found)}
+
+
+def _held_up(walk: Walk, waits: Waits) -> Waits:
+    """The whole stick's last steps while others of the timber wait, which they come after.
+
+    The far end is sawn off only once every joint is laid out, and the label goes on last of all.
+    """
+    stages = {step.id: step.stage for step in walk.steps}
+    marking = {step: each for step, each in waits.items() if stages[step] is Stage.MARK}
+    return {
+        step: all_waits({**before, step: waits.get(step, ())})
+        for step, before in ((SAW, marking), (LABEL, waits))
+        if before and step in stages and walk.standing(step).tick is None
+    }
 
 
 def _outstanding(walk: Walk, walk_of: WalkOf) -> dict[Awaits, Wait]:
@@ -86,9 +107,13 @@ def all_waits(waits: Waits) -> tuple[Wait, ...]:
 
 
 class _Shop:
-    """Every timber as it stands, and what can be done on each."""
+    """Every timber as it stands, and what can be done on each.
 
-    def __init__(self, walks: tuple[Walk, ...]) -> None:
+    With `sound`, nothing is done on a timber that has a joint which cannot be.
+    """
+
+    def __init__(self, walks: tuple[Walk, ...], *, sound: bool = False) -> None:
+        self._sound = sound
         self.walks = {walk.timber.id: walk for walk in walks}
         self.waits = {walk.timber.id: waits_on(walk, self.walks.__getitem__) for walk in walks}
         self.waiting: defaultdict[str, list[str]] = defaultdict(list)
@@ -103,6 +128,8 @@ class _Shop:
 
     def ready(self, walk: Walk) -> Iterator[Step]:
         """The steps of a timber that can be done now, in order."""
+        if self._sound and walk.stopped:
+            return
         waits = self.waits[walk.timber.id]
         for step, standing in zip(walk.steps, walk.standings, strict=True):
             open_now = standing.state is not State.TICKED and step.id not in waits
@@ -127,8 +154,16 @@ def next_job(walks: tuple[Walk, ...], timber: str, step: str) -> Job | None:
        nothing waits, then in the order of the file.
 
     What is done already, what waits and what is stopped is no job; None where nothing else is left.
+    A timber with any stop on it comes after all the others: mending the stop may move the rest.
     """
-    shop = _Shop(walks)
+    job = _first(_Shop(walks, sound=True), timber, step) or _first(_Shop(walks), timber, step)
+    stopped = [walk.timber.name for walk in walks if walk.timber.id == timber and walk.stopped]
+    if job is None or job.timber == timber or not stopped:
+        return job
+    return replace(job, why=f"{job.why} {stopped[0]} is stopped.")
+
+
+def _first(shop: _Shop, timber: str, step: str) -> Job | None:
     return (
         _again(shop, timber)
         or _awaited(shop, timber, step)
@@ -157,9 +192,12 @@ def _again(shop: _Shop, timber: str) -> Job | None:
 
 
 def _is_cut(walk: Walk, step: Step) -> bool:
-    """Whether any wood of a step's part is gone."""
+    """Whether any wood of a step's part is gone; a step of the whole stick has the whole stick."""
+    whole = step.feature in (STICK, ENDS)
     return any(
-        other.feature == step.feature and other.stage is Stage.CUT and standing.tick is not None
+        (whole or other.feature == step.feature)
+        and other.stage >= Stage.CUT
+        and standing.tick is not None
         for other, standing in zip(walk.steps, walk.standings, strict=True)
     )
 

@@ -24,7 +24,7 @@ def choices(named: str, here: Path, environ: Mapping[str, str]) -> tuple[Path, .
     places = (
         (locate(named, here, environ),)
         if named
-        else (here / FOLDER, shelf.data_folder(environ) / FOLDER, shelf.shipped_demos())
+        else (here / FOLDER, shelf.own_projects(environ), shelf.shipped_demos())
     )
     try:
         for place in places:
@@ -36,6 +36,24 @@ def choices(named: str, here: Path, environ: Mapping[str, str]) -> tuple[Path, .
     raise NoProjectError(
         f"{visible(str(places[0]))} holds no project; name a folder with a project.toml"
     )
+
+
+def to_read(named: str, here: Path, environ: Mapping[str, str]) -> Path:
+    """The folder that the plain commands read: what the screen would open, and no copy is made.
+
+    Raises NoProjectError.
+    """
+    found = locate(named, here, environ)
+    try:
+        return shelf.copy_made(found, environ)
+    except (ProjectError, KeepError):
+        # What is wrong with it is told when it is read.
+        return found
+
+
+def is_own(folder: Path, environ: Mapping[str, str]) -> bool:
+    """Whether a project lies among the framer's own, where his copies of the demos are."""
+    return folder.resolve().parent == shelf.own_projects(environ).resolve()
 
 
 def _to_open(folder: Path, environ: Mapping[str, str]) -> Path:
@@ -52,7 +70,7 @@ def locate(named: str, here: Path, environ: Mapping[str, str]) -> Path:
     A bare name is also looked for in ./projects, among the framer's own and among the demos.
     """
     path = here / named
-    own = shelf.data_folder(environ) / FOLDER / named
+    own = shelf.own_projects(environ) / named
     tries = (path, here / FOLDER / named, own, shelf.shipped_demos() / named)
     for found in tries:
         if shelf.is_folder(found):

@@ -1,5 +1,7 @@
 """A project with its real sticks."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 
@@ -11,6 +13,7 @@ from benchmate.measure.length import ZERO
 from benchmate.measure.section import read_section
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction, Face
+from benchmate.model.feature import Line
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Timber
 from benchmate.model.work import Bearing
@@ -147,11 +150,16 @@ def test_a_joint_follows_from_places_as_from_figures_typed(case: Between) -> Non
     for one, other in zip(joints(placed), joints(typed), strict=True):
         for sides in zip(features(one, placed), features(other, typed), strict=True):
             here, there = sides
-            assert (here.cuts, here.lines) == (there.cuts, there.lines)
+            assert (here.cuts, bare(here.lines)) == (there.cuts, bare(there.lines))
             assert (here.at, here.sizes) == (there.at, there.sizes)
         (bearing,) = one.bearings()
         met = placed.meeting(bearing, at=None, inset=NO_INSET)
         assert met == typed.meeting(bearing, at=other.at, inset=other.inset)
+
+
+def bare(lines: tuple[Line, ...]) -> list[Line]:
+    """Lines without cautions: only a placed timber warns of faces that are not measured yet."""
+    return [replace(line, caution="") for line in lines]
 
 
 def joints(built: Frame) -> list[TenonJoint]:
@@ -236,7 +244,11 @@ def test_the_rule_of_a_timber() -> None:
     )
     inner = [built.inner(built.timber(name)) for name in "abc"]
     assert inner == [read_section("5-3/4 x 5-3/4"), None, read_section("5-1/2 x 5-1/2")]
-    assert [built.square_ruled(built.timber(name)) for name in "abc"] == [True, False, True]
+    assert [built.timber(name).square_ruled(built.project.rule) for name in "abc"] == [
+        True,
+        False,
+        True,
+    ]
     assert [built.wood(name).inner for name in "abc"] == inner
     with pytest.raises(KeyError):
         frame(timber("a"), rule="square").stick("a")

@@ -5,11 +5,12 @@ from itertools import chain
 from hypothesis import given
 from hypothesis import strategies as st
 
-from benchmate.frame.inner import safe_inner
+from benchmate.frame.inner import least_measured, safe_inner
 from benchmate.measure.section import read_section
 from benchmate.model.progress import Measured
+from benchmate.model.solids import Axis
 from benchmate.model.stick import Wood
-from tests.builders import frame, real, timber
+from tests.builders import frame, length, real, timber
 from tests.corner import measured
 
 PLACES = st.dictionaries(st.sampled_from(("all", "foot", "head", "tie")), measured(5, 9))
@@ -46,9 +47,12 @@ def test_nothing_measured_says_nothing() -> None:
     assert safe_inner(()) is None
 
 
-def test_a_side_nobody_measured_stays_as_drawn() -> None:
-    """Only the other side is known to be smaller."""
-    assert safe_inner(woods({"foot": {"first": "6-3/4"}})) == read_section("6-3/4 x 8")
+def test_a_side_nobody_measured_is_not_known() -> None:
+    """A size as drawn is no proof, so there is no section until both sides were measured."""
+    found = woods({"foot": {"first": "6-3/4"}})
+    assert safe_inner(found) is None
+    assert least_measured(found, Axis.FIRST) == length("6-3/4")
+    assert least_measured(found, Axis.SECOND) is None
 
 
 @given(st.lists(PLACES, min_size=1, max_size=4))
@@ -64,7 +68,6 @@ def test_it_fits_inside_every_measured_stick(sticks: list[dict[str, Measured]]) 
     sizes = list(chain.from_iterable(stick.values() for stick in sticks))
     firsts = [size.first for size in sizes if size.first]
     seconds = [size.second for size in sizes if size.second]
-    assert (found is None) is (not firsts and not seconds)
+    assert (found is None) is (not firsts or not seconds)
     if found is not None:
-        assert found.first == min(firsts, default=read_section("7 x 8").first)
-        assert found.second == min(seconds, default=read_section("7 x 8").second)
+        assert (found.first, found.second) == (min(firsts), min(seconds))

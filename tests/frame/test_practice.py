@@ -3,8 +3,11 @@
 import pytest
 
 from benchmate.frame import practice
+from benchmate.frame.practice import awaits_measuring, unsure
+from benchmate.layout.waiting import awaited
+from benchmate.layout.walk import lay_out
 from benchmate.model.feature import Asks, Stage
-from tests.builders import corners, length, real
+from tests.builders import corners, frame, girt_between, length, real, timber
 
 
 def test_measuring_a_stick_reads_both_ways_across_it() -> None:
@@ -31,3 +34,34 @@ def test_cautions_are_one_short_line(name: str) -> None:
     assert caution.endswith(".")
     assert "\n" not in caution
     assert len(caution) <= 120
+
+
+def test_a_length_that_follows_an_unmeasured_face_says_so() -> None:
+    """By mill rule a girt is as long as its posts leave it: measure them before it is cut."""
+    made = girt_between()
+    said = unsure(made.stick("girt"))
+    assert "Measure West's East face at the joint first" in said
+    assert "East's" not in said, "a reference face lies where the frame has it"
+    steps = lay_out(made, "girt")
+    for step in ("end/overall", "end/saw", "east-end-tenon/shoulder"):
+        assert said in steps.step(step).caution
+    (waits,) = awaits_measuring(made.stick("girt"))
+    assert (waits.timber, waits.step) == ("west", "girt-west-mortise/section")
+    assert lay_out(made, "west").step(waits.step).asks is Asks.SECTION
+
+
+def test_once_measured_there_is_nothing_to_wait_for() -> None:
+    """At that joint, or for the whole stick; a post that stands alone waits for nothing."""
+    for place in ("girt-west-mortise", "all"):
+        made = girt_between(west=real({place: {"second": "6-1/8"}}))
+        assert unsure(made.stick("girt")) == ""
+        assert awaits_measuring(made.stick("girt")) == ()
+    assert unsure(frame(timber("post")).stick("post")) == ""
+
+
+def test_the_length_waits_and_squaring_the_end_does_not() -> None:
+    """Nor does the reference shoulder, which is struck from its own end in any case."""
+    layout = lay_out(girt_between(), "girt")
+    waiting = {step.id for step in layout.steps if awaited(layout, step)}
+    assert {"end/overall", "end/saw", "east-end-tenon/shoulder", "stick/back-check"} <= waiting
+    assert not waiting & {"end/square", "west-end-tenon/shoulder", "east-end-tenon/section"}

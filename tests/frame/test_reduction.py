@@ -178,8 +178,11 @@ def test_a_stick_under_its_inner_timber_stops_the_work(actual: str, told: int) -
     for finding in found:
         assert (finding.code, finding.severity) == ("stick-under-inner", Severity.STOP)
         assert (finding.timber, finding.feature) == ("post", "foot-tenon")
-        for remedy in ("another stick", "scribe", "inner section"):
+        for remedy in ("another stick", "inner section"):
             assert remedy in finding.remedy
+        assert "scribe" not in finding.remedy
+    for finding in under_inner(wood, "foot-tenon", PLACES, TAPE, scribable=True):
+        assert "scribe this joint" in finding.remedy
 
 
 def test_the_remedy_says_how_small_the_inner_timber_would_have_to_be() -> None:
@@ -189,14 +192,14 @@ def test_the_remedy_says_how_small_the_inner_timber_would_have_to_be() -> None:
     assert '7-1/4" in from the South face' in finding.message
     assert '1/4" less' in finding.message
     assert "inner timber's 7-1/2\"" in finding.message
-    assert finding.remedy.endswith('at most 7-1/8" x 7-3/4" for this one')
+    assert finding.remedy.endswith('at most 7-1/8" in from the South face for this stick')
 
 
 def test_a_section_drawn_too_small_is_told_without_a_measurement() -> None:
     """An inner timber larger than the stick as drawn is a slip in the file."""
     post = timber("post", section="7 x 8", rule="square", inner="7-1/2 x 7-1/2")
     (finding,) = under_inner(frame(post).stick("post"), "foot-tenon", PLACES, TAPE)
-    assert "at most" not in finding.remedy
+    assert finding.remedy.endswith('at most 7" in from the South face for this stick')
 
 
 @given(st.sampled_from(ACROSS), sixtyfourths(5, 10))

@@ -8,7 +8,7 @@ from benchmate.measure.length import Length
 from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Feature, Stage
 from benchmate.model.project import Timber
-from tests.builders import codes, corners, frame, length, line, sill, tenon, timber
+from tests.builders import codes, corners, frame, girt_between, length, line, sill, tenon, timber
 
 
 def _check_post() -> Feature:
@@ -48,12 +48,12 @@ def test_a_timber_without_tenons_is_as_long_as_its_body() -> None:
     built = frame(sill())
     (feature,) = features(built.timber("sill"), built)
     overall = line(feature.lines, "overall")
-    assert (overall.at, len(overall.beside)) == (length("16'"), 1)
+    assert (overall.at, len(overall.beside)) == (length("16'"), 0)
 
 
 @pytest.mark.parametrize(
     ("ends", "said"),
-    [((), "bears on its ends"), (("head",), "its shoulder"), (("foot", "head"), "both shoulders")],
+    [((), "has no tenons"), (("head",), "its shoulder"), (("foot", "head"), "both shoulders")],
 )
 def test_the_overall_length_says_what_lies_beyond_shoulders(
     ends: tuple[str, ...], said: str
@@ -134,28 +134,12 @@ def test_a_timber_longer_than_any_tree_is_stopped(length: str, found: tuple[str,
 
 def test_housings_are_counted_in_and_told_apart() -> None:
     """Shoulder to shoulder is the clear span and both housings (trade notes 2.2, computed)."""
-    posts = (
-        timber("west", length="8'", at={"east": "0", "north": "0"}, reference_end_at="0"),
-        timber("east", length="8'", at={"east": "10'", "north": "0"}, reference_end_at="0"),
-    )
-    girt = timber(
-        "girt",
-        length=None,
-        first_face="up",
-        second_face="south",
-        reference_end="west",
-        at={"north": "0", "up": "4'"},
-    )
-    ends = [
-        tenon(id=f"girt-{end}", timber="girt", end=end, into=end, housing=housing, length="3")
-        for end, housing in (("west", "1/2"), ("east", "3/4"))
-    ]
-    built = frame(*posts, girt, *ends)
+    built = girt_between()
     (feature,) = features(built.timber("girt"), built)
     beside = {each.words: each.value for each in line(feature.lines, "overall").beside}
     assert beside["clear between the timbers it meets"] == length("9' 6")
     assert beside["of it is body, shoulder to shoulder"] == length("9' 7-1/4")
-    assert beside["of the body goes into the housing at the east end"] == length("3/4")
+    assert beside["of the body goes into the other timber at the east end"] == length("3/4")
 
 
 def test_a_timber_placed_beyond_what_it_meets_has_no_body() -> None:
@@ -179,6 +163,24 @@ def test_a_scribed_end_is_left_long() -> None:
         tenon(into="sill", scribed=True),
     )
     (feature,) = features(built.timber("post"), built)
-    assert "The foot is scribed: leave it long" in line(feature.lines, "overall").caution
+    (saw,) = feature.tasks
+    for caution in (line(feature.lines, "overall").caution, saw.caution):
+        assert "The foot is scribed: leave it long" in caution
     (plain,) = features(built.timber("sill"), built)
     assert "scribed" not in line(plain.lines, "overall").caution
+
+
+def test_ends_scribed_to_a_mate_without_a_place_are_left_long_too() -> None:
+    """Or to one that is not in the frame at all."""
+    joints = [tenon(id=f"post-{end}", end=end, scribed=True) for end in ("foot", "head")]
+    built = frame(timber("post"), *joints)
+    (feature,) = features(built.timber("post"), built)
+    caution = line(feature.lines, "overall").caution
+    assert "The foot and the head are scribed: leave them long" in caution
+
+
+def test_a_timber_without_tenons_is_one_length() -> None:
+    """Shoulder to shoulder is told only where it is another figure than the overall."""
+    built = frame(timber("post"))
+    (feature,) = features(built.timber("post"), built)
+    assert line(feature.lines, "overall").beside == ()

@@ -4,7 +4,7 @@ import pytest
 
 from benchmate.layout.likeness import LEFT, NEITHER, RIGHT, alike, hand, shape
 from benchmate.model.work import Work
-from tests.builders import corners, frame, sill, tenon, timber
+from tests.builders import corners, frame, real, sill, tenon, timber
 
 CORNERS = {
     "sw": ("south", "west"),
@@ -73,3 +73,12 @@ def test_a_scribed_timber_is_like_no_other() -> None:
     groups = alike(frame(*parts))
     assert [group.timbers for group in groups] == [("sill",), ("one",), ("two",)]
     assert all(not group.either for group in groups)
+
+
+def test_a_hand_is_as_drawn() -> None:
+    """What a stick measures at one end does not make a left out of neither."""
+    joints = (tenon(length="4"), tenon(id="post-head", end="head", length="4"))
+    odd = {"post": real({"foot-tenon": {"first": "6-1/4", "second": "6-1/8"}})}
+    made = frame(timber("post"), *joints, real=odd)
+    assert hand(made, "post") == NEITHER
+    assert alike(made)[0].hand("post") == NEITHER

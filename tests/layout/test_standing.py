@@ -14,7 +14,7 @@ from benchmate.layout.standing import (
     standings,
     what_changed,
 )
-from benchmate.layout.step import Layout, Step
+from benchmate.layout.step import LINE, Layout, Step
 from benchmate.layout.walk import lay_out
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
@@ -81,7 +81,7 @@ def test_one_joint_changed_leaves_the_ticks_of_the_others() -> None:
         for step, found in zip(layout.steps, states, strict=True)
         if found.state is State.LOOK_AGAIN
     }
-    own = ("finish", "back-check", "pare-ends")
+    own = ("finish", "back-check", "knife", "bore", "pare-ends")
     assert again == {f"sw-foot-mortise/{name}" for name in own}
 
 
@@ -250,3 +250,23 @@ def test_a_hook_that_has_gone_or_changed_is_told() -> None:
         "no longer measured from the chalk line"
     )
     assert told(squared_west_end=value) == ""
+
+
+def test_a_cut_made_to_a_line_that_moved_is_told() -> None:
+    """Striking the line anew does not put back the wood: the saw cut is to be looked at too."""
+    then, now = corners(), corners({"post-sw": real({"foot-tenon": {"first": "6-1/4"}})})
+    assert _changed("foot-tenon/saw-far-first", then, now, "post-sw").startswith("marked at 2")
+    moved = frame(timber("post", length="7' 10"), tenon(id="post-head", end="head"))
+    was = frame(timber("post"), tenon(id="post-head", end="head"))
+    said = _changed("head-tenon/saw-first", was, moved, "post")
+    assert said == "cut to the shoulder line at 7' 11\", now 7' 10\""
+
+
+def test_an_older_tick_that_knows_no_lines_stays_good() -> None:
+    """What was never kept cannot have changed."""
+    layout = lay_out(corners(), "post-sw")
+    step = layout.step("head-tenon/saw-first")
+    tick = _ticked(step)
+    kept = {name: value for name, value in tick.marked.items() if not name.endswith(LINE)}
+    assert len(kept) < len(tick.marked)
+    assert what_changed(step, tick.model_copy(update={"marked": kept}), TAPE) == ""

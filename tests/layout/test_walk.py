@@ -48,8 +48,8 @@ def test_the_marks_of_the_check_post_in_order() -> None:
     """Stage by stage, and within a stage joint by joint from the reference end."""
     layout = lay_out(corners(), "post-sw")
     assert tuple(step.id for step in layout.steps) == (
-        "stick/faces",
         "stick/crown",
+        "stick/faces",
         "foot-tenon/section",
         "head-tenon/section",
         "end/square",

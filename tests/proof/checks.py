@@ -6,7 +6,7 @@ How it works
    much; a gap g would leave them area times g short of that.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from enum import Enum
 from itertools import combinations
 from typing import NamedTuple
@@ -56,6 +56,13 @@ def faults(raising: Raising) -> tuple[Fault, ...]:
     for joint in raising.joints:
         found += joint_faults(raising, joint)
     return tuple(found)
+
+
+def told(found: Iterable[Fault]) -> str:
+    """What is wrong, one line to a fault; nothing where all is well."""
+    return "\n".join(
+        f"{' and '.join(fault.timbers)}: {fault.kind.value} ({fault.figures})" for fault in found
+    )
 
 
 def overlaps(raising: Raising) -> Iterator[Fault]:

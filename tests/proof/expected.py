@@ -19,11 +19,6 @@ from tests.space import Box, Span
 UP = 2
 """The building axis that runs up."""
 
-LIP = 100_000
-"""How much is left out at each end of a part that is pushed by itself, in nanometres: a tenth of a
-millimetre. From its version 3.4 on the kernel leaves fins where a cut lies flush with a face, which
-have no volume until they are pushed; so no part is cut off flush."""
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Snug:
@@ -69,8 +64,8 @@ def _tenon(met: Meeting, joint: TenonJoint, room: Length) -> Expected:
     broad = {met.stick.placed.inward[cheeks][0]: wide, met.stick.placed.inward[edges][0]: thick}
     seat = met.stick.placed.plane(ALONG, met.stick.rule.place(met.feature, "shoulder").at)
     recess = joint.housing.nm + met.over
-    point = met.past(seat + met.sense * LIP)
-    walls = {vector(axis, sense): (long - LIP) * broad[axis] for axis, sense in met.aside}
+    point = met.past(seat)
+    walls = {vector(axis, sense): long * broad[axis] for axis, sense in met.aside}
     return Expected(
         bearing=met.inward,
         bears=_shoulder(met, met.across(spans), seat, recess),
@@ -121,9 +116,9 @@ def _shoulder(met: Meeting, root: Box, seat: int, recess: int) -> int:
 
 def _collar(met: Meeting, seat: int, recess: int) -> tuple[Snug, ...]:
     """The end inside its housing, which is open wherever it comes to the framed timber's side."""
-    if recess <= 2 * LIP:
+    if not recess:
         return ()
-    low, high = sorted((seat - met.sense * (recess - LIP), seat - met.sense * LIP))
+    low, high = sorted((seat - met.sense * recess, seat))
     part = meet(_goes_in(met), between(met.axis, low, high))
     walls = {}
     for axis, sense in met.aside:
@@ -141,9 +136,8 @@ def _joist(met: Meeting, joint: JoistPocket, room: Length) -> Expected:
     wide = stock.cut(feature, "width") or stock.framed(3 - plumb, feature)
     top, recess = met.stick.placed.origin[UP], joint.bearing.nm + met.over
     high = min(top, met.wood[UP][1]) - (top - deep)
-    face = met.wood[met.axis][met.sense < 0]
-    point = met.past(face + met.sense * LIP)
-    walls = {vector(met.grain, sense): (recess - LIP) * high for sense in (1, -1)}
+    point = met.past(met.wood[met.axis][met.sense < 0])
+    walls = {vector(met.grain, sense): recess * high for sense in (1, -1)}
     return Expected(
         bearing=vector(UP, -1),
         bears=recess * wide,

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from functools import cache
 
+from hypothesis import Phase
 from hypothesis import strategies as st
 
 from benchmate.frame.frame import Frame, Real
@@ -22,8 +23,12 @@ MOST_OFF = 32
 MOST_OVER = 80
 """How far a stick may be over its inner timber by square rule, in quarters of a millimetre."""
 
-OUT = 16
-"""How far an end may be cut off its size as laid out, in sixty-fourths: a quarter of an inch."""
+MOST_UNDER, MOST_LEFT_ON = 16, 8
+"""How far an end may be cut under its size as laid out, and over it, in sixty-fourths: a quarter of
+an inch and an eighth. Much more left on would break through to the next mortise."""
+
+UNSHRUNK = (Phase.explicit, Phase.reuse, Phase.generate)
+"""How these sizes are tried: a fault names its joint, and a simpler frame takes minutes to find."""
 
 SIXTYFOURTH, QUARTER_MM = Length(NM_PER_SIXTYFOURTH), Length.hundredths_mm(25)
 
@@ -135,4 +140,5 @@ def _over_sizes(joint: Joint, rule: str) -> set[str]:
 
 
 def _cut(laid_out: Length, *, over: bool) -> st.SearchStrategy[Length]:
-    return st.integers(-OUT, OUT if over else 0).map(lambda count: laid_out + count * SIXTYFOURTH)
+    out = st.integers(-MOST_UNDER, MOST_LEFT_ON if over else 0)
+    return out.map(lambda count: laid_out + count * SIXTYFOURTH)

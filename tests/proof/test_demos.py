@@ -9,7 +9,7 @@ from functools import cache
 import pytest
 
 from benchmate.joinery.tenon.record import TenonJoint
-from tests.proof.checks import Fault, Kind, faults
+from tests.proof.checks import Fault, Kind, faults, told
 from tests.proof.demos import RULES, SHED, STORE, demo, kept
 from tests.proof.raising import joints_of, raised
 from tests.proof.sizes import settled
@@ -26,19 +26,19 @@ def drawn(name: str, rule: str) -> tuple[Fault, ...]:
 @pytest.mark.parametrize(("name", "rule"), RULES)
 def test_mates_bear_on_their_shoulders(name: str, rule: str) -> None:
     """Every end meets all the wood it should at once: no gap of a nanometre, at either end."""
-    assert not [fault for fault in drawn(name, rule) if fault.kind in BEARS]
+    assert not told(fault for fault in drawn(name, rule) if fault.kind in BEARS)
 
 
 @pytest.mark.parametrize(("name", "rule"), RULES)
 def test_no_two_timbers_are_in_one_place(name: str, rule: str) -> None:
     """No timber takes any of the room of another."""
-    assert not [fault for fault in drawn(name, rule) if fault.kind in ALONE]
+    assert not told(fault for fault in drawn(name, rule) if fault.kind in ALONE)
 
 
 @pytest.mark.parametrize(("name", "rule"), RULES)
 def test_every_joint_is_a_fit(name: str, rule: str) -> None:
     """Sides are snug all along, and there is exactly the stated room past every end."""
-    assert not [fault for fault in drawn(name, rule) if fault.kind in FITS]
+    assert not told(fault for fault in drawn(name, rule) if fault.kind in FITS)
 
 
 @pytest.mark.parametrize(("name", "rule"), RULES)
@@ -62,4 +62,4 @@ def test_a_demo_fits_as_its_sticks_came_out(name: str, rule: str) -> None:
     sizes = settled(name, rule, kept(name))
     assert any(each.measured for each in sizes.values())
     assert any(each.as_cut for each in sizes.values())
-    assert not faults(raised(demo(name, rule), sizes))
+    assert not told(faults(raised(demo(name, rule), sizes)))

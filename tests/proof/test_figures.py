@@ -10,7 +10,7 @@ from benchmate.model.feature import Stage
 from tests.proof.demos import RULES, demo
 from tests.proof.marks import Rule
 from tests.proof.raising import Raising, raised
-from tests.proof.sizes import real_sizes
+from tests.proof.sizes import UNSHRUNK, real_sizes
 
 EXAMPLES = 6
 """Frames laid out for each demo and rule: each has some five hundred such figures."""
@@ -48,7 +48,7 @@ def _wrong(raising: Raising) -> list[str]:
 
 
 @pytest.mark.parametrize(("name", "rule"), RULES)
-@settings(max_examples=EXAMPLES)
+@settings(max_examples=EXAMPLES, phases=UNSHRUNK)
 @given(data=st.data())
 def test_every_cut_goes_to_a_line(name: str, rule: str, data: st.DataObject) -> None:
     """So deep from a face is as far as the line that was struck, whatever the stick measures."""

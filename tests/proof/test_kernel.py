@@ -3,8 +3,10 @@
 import pytest
 
 from tests.proof.areas import content
-from tests.proof.demos import RULES, demo
+from tests.proof.boxes import box
+from tests.proof.demos import RULES, SHED, demo
 from tests.proof.kernel import block, hull, touching
+from tests.proof.marks import ALONG
 from tests.proof.raising import Piece, raised
 
 SILL = ((0, 4_241_800_000), (0, 203_200_000), (-203_200_000, 0))
@@ -39,6 +41,20 @@ def test_a_snug_tenon_meets_its_walls_at_once(way: tuple[int, int, int]) -> None
     east, north, up = (1000 * step for step in way)
     shared = block(FOOT).moved((east, north, up)).within(sill).volume
     assert shared == pytest.approx(1000 * wall, rel=FINEST)
+
+
+def test_a_part_cut_off_flush_with_a_face_is_that_part_alone() -> None:
+    """A tenon sawn off at its shoulder takes nothing of the shoulder with it.
+
+    The kernel's versions 3.4 to 3.5.4 leave a fin there: it has no volume as it stands, but has
+    some, out of nothing, as soon as the tenon is pushed. Versions 3.2 and 3.3 are sound.
+    """
+    girder = raised(demo(SHED, "mill"), {}).pieces["girder"]
+    shoulder = girder.rule.place("south-end-tenon", "shoulder").at
+    tenon = girder.part(girder.placed.box(box({ALONG: (0, shoulder)})))
+    high, thick = 50_800_000, 50_800_000
+    low_corner, high_corner = tenon.corners
+    assert (low_corner[2], high_corner[2]) == (-high - thick, -high)
 
 
 def test_a_wedge_is_the_hull_of_its_corners() -> None:

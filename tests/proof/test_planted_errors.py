@@ -11,7 +11,7 @@ import pytest
 from benchmate.frame.frame import Real
 from benchmate.measure.length import Length
 from tests.builders import real
-from tests.proof.checks import Kind, faults
+from tests.proof.checks import Kind, faults, told
 from tests.proof.demos import SHED, STORE, demo
 from tests.proof.raising import Raising, Slip, raised, with_slip
 from tests.proof.slips import forgotten, hooked_on, in_turn, longer, mirrored, misread, swapped
@@ -34,7 +34,7 @@ def measured(frame: tuple[str, str], sizes: Mapping[str, Real]) -> Raising:
 
 
 def _checked(raising: Raising) -> Raising:
-    assert not faults(raising)
+    assert not told(faults(raising))
     return raising
 
 

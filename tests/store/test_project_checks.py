@@ -208,3 +208,16 @@ def test_a_head_lies_where_it_is_said_to(good: str, bad: str, problems: list[str
     text = HEAD + BRACE
     assert text.count(good) == 1 or not good
     assert [key for key, _ in told(checked(text.replace(good, bad) if good else text))] == problems
+
+
+def test_a_plan_line_says_nothing_of_height_nor_a_level_of_the_plan() -> None:
+    """Swapped, the timber would stand somewhere else without a word."""
+    names = '[lines]\n"line a" = "4\'"\n[levels]\n"tie top" = "9\'"\n'
+    place = 'at = { east = "tie top", north = "line a" }\nreference_end_at = "line a"\n'
+    alone = 'length = "7\' 11"\n'
+    assert alone in POST
+    document = checked(HEAD + names + POST.replace(alone, f"{alone}{place}"))
+    assert sorted(told(document)) == [
+        ("timber[1].at.east", '"tie top" is a level, which says nothing of where on the plan'),
+        ("timber[1].reference_end_at", '"line a" is a plan line, which says nothing of height'),
+    ]

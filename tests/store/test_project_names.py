@@ -55,9 +55,20 @@ def test_an_unknown_name_is_told_once_for_each_sum() -> None:
     """However often it stands in it."""
     document = checked('[lengths]\ndeck = "plank + plank"\n')
     assert told(document) == [
-        ("lengths.deck", 'there is no line, length, level or section size called "plank"')
+        (
+            "lengths.deck",
+            'there is no line, length, level or section size called "plank" (deck → plank)',
+        )
     ]
     assert not names_sound(document)
+
+
+def test_an_unknown_name_is_told_with_all_that_leads_to_it() -> None:
+    """So that a framer sees which level cannot be worked out for want of it."""
+    names = 'joists = "sill + plank"\n"floor top" = "joists + 1"\nsill = "0"\n'
+    ((where, message),) = told(checked(f"[levels]\n{names}"))
+    assert where == "levels.joists"
+    assert message.endswith('called "plank" (floor top → joists → plank)')
 
 
 def test_a_circle_is_told_once_with_the_way_round() -> None:

@@ -1,4 +1,5 @@
 import errno
+import shutil
 from pathlib import Path
 
 import pytest
@@ -6,7 +7,14 @@ import pytest
 import benchmate
 from benchmate.store import shelf
 from benchmate.store.problem import KeepError, ProjectError
-from benchmate.store.shelf import data_folder, projects_in, shipped_demos, working_copy
+from benchmate.store.shelf import (
+    copy_made,
+    data_folder,
+    own_projects,
+    projects_in,
+    shipped_demos,
+    working_copy,
+)
 from tests.store.samples import HEAD, STORE, put
 
 DEMO = STORE.replace(HEAD, HEAD + "demo = true\n")
@@ -92,6 +100,25 @@ def test_a_copy_is_opened_as_it_is(shipped: Path, tmp_path: Path) -> None:
     environ = {"XDG_DATA_HOME": str(tmp_path / "data")}
     copy = working_copy(shipped / "apple-store", environ)
     assert working_copy(copy, environ) == copy
+
+
+def test_reading_makes_no_copy_and_takes_one_that_was_made(shipped: Path, tmp_path: Path) -> None:
+    """Until the demo is opened for work it is read where it ships."""
+    environ = {"XDG_DATA_HOME": str(tmp_path / "data")}
+    demo = shipped / "apple-store"
+    assert copy_made(demo, environ) == demo
+    assert not (tmp_path / "data").exists()
+    copy = working_copy(demo, environ)
+    assert copy_made(demo, environ) == copy
+    assert copy.parent == own_projects(environ)
+
+
+def test_a_project_of_the_same_name_elsewhere_is_no_demo(shipped: Path, tmp_path: Path) -> None:
+    """Only what ships is read in its copy's place."""
+    environ = {"XDG_DATA_HOME": str(tmp_path / "data")}
+    working_copy(shipped / "apple-store", environ)
+    elsewhere = Path(shutil.copytree(shipped / "apple-store", tmp_path / "elsewhere/apple-store"))
+    assert copy_made(elsewhere, environ) == elsewhere
 
 
 @pytest.mark.parametrize(

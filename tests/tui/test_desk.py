@@ -318,7 +318,7 @@ def test_undo_of_a_tick_on_a_timber_taken_away_stays_where_one_is(desk: Desk, de
     path.write_text(path.read_text().replace('"post-se"', '"post-xx"'))
     desk.look()
     here = (desk.timber, desk.step.id)
-    assert desk.undo().words.startswith("Undone: tick on Foot tenon")
+    assert desk.undo().words.startswith("Undone: SE post, tick on Foot tenon")
     assert (desk.timber, desk.step.id) == here
     assert "far-cheek" not in (demo / "progress" / "post-se.toml").read_text()
 
@@ -342,3 +342,34 @@ def test_a_name_that_cannot_stand_is_not_kept(desk: Desk) -> None:
     assert outcome.failed
     assert outcome.words.startswith("Not kept: ")
     assert desk.bench.walk("post-sw").look_again == 0
+
+
+def test_a_measuring_step_says_what_it_keeps(desk: Desk) -> None:
+    """Ticked unmeasured, it tells the sizes it takes for measured; ticked again, nothing."""
+    desk.go_to("post-nw", "foot-tenon/section")
+    assert desk.tick().words == 'Kept as measured: 7" x 7".'
+    desk.go_to("post-nw", "foot-tenon/section")
+    assert desk.tick().words == ""
+    assert desk.undo().words == (
+        "Undone: NW post, tick on Foot tenon: check square and wind, measure the section."
+    )
+    assert desk.walk.progress.measured == {}
+
+
+def test_a_mortise_measured_out_of_order_says_both(desk: Desk) -> None:
+    """What is kept as cut and what the tick went before."""
+    desk.go_to("post-ne", "foot-tenon/as-cut")
+    assert desk.tick_out_of_order().words.startswith("Kept as cut: ")
+
+
+def test_what_an_editor_overtook_is_not_undone(desk: Desk, demo: Path) -> None:
+    """The refusal says what the name is now, and the step in hand stays."""
+    desk.set_name(NewText("lengths", "overhang", "1' 3"))
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('overhang = "1\' 3"', 'overhang = "1\' 4"'))
+    here = (desk.timber, desk.step.id)
+    outcome = desk.undo()
+    assert outcome.failed
+    assert outcome.words == "overhang is 1' 4 now, changed outside; not undone."
+    assert (desk.timber, desk.step.id) == here
+    assert desk.undo().words == "Nothing to undo since the program was started."

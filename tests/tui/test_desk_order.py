@@ -117,7 +117,7 @@ def test_when_only_waiting_steps_are_left_it_is_said(desk: Desk) -> None:
         f"All that is open on South sill waits for {TENON}. Press g for the next best job."
     )
     assert desk.step.id == here
-    assert tails(desk)["South sill"] == "waits  20/31"
+    assert tails(desk)["South sill"] == "waits  18/31"
 
 
 def test_a_timber_is_taken_up_at_a_step_that_does_not_wait(desk: Desk) -> None:
@@ -135,7 +135,7 @@ def test_the_tenon_ticked_its_mortise_is_free_at_once(desk: Desk) -> None:
     finish_what_does_not_wait(desk, "sill-south")
     desk.go_to("post-se", "foot-tenon/as-cut")
     desk.tick()
-    assert tails(desk)["South sill"] == "20/31"
+    assert tails(desk)["South sill"] == "18/31"
     desk.go_to("sill-south", "se-foot-mortise/start")
     assert said(desk, "waits") == ""
     assert desk.tick().words == ""

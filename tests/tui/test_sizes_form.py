@@ -125,5 +125,27 @@ def test_a_tenon_fatter_than_laid_out_is_questioned(desk: Desk) -> None:
     typed = form.read({"thickness": "2-1/4"})
     assert typed.sizes is not None
     assert form.effect(typed.sizes)[0] == (
-        'CHECK THE TAPE: tenon thickness, as cut: 2-1/4", 1/2" over: pare it, or its mortise grows.'
+        'CHECK THE TAPE: tenon thickness, as cut: 2-1/4", 1/2" over: '
+        "pare it, or what takes it grows."
+    )
+
+
+def test_a_size_taken_back_is_read_back(desk: Desk) -> None:
+    """An emptied field is a change too: what it was, and what is drawn there."""
+    form = form_at(desk, "post-se", "foot-tenon/section")
+    typed = form.read({"first": '7-3/16"', "second": ""})
+    assert typed.sizes is not None
+    first, *rest = form.effect(typed.sizes)
+    assert first == 'East face to West face: 6-15/16" taken back, as drawn again: 7".'
+    assert not any("taken back" in line for line in rest)
+
+
+def test_a_size_as_cut_taken_back_is_read_back(desk: Desk) -> None:
+    """The tenon counts as laid out again, and its mortise with it."""
+    form = form_at(desk, "post-sw", "foot-tenon/as-cut")
+    texts = {blank.id: blank.text for blank in form.blanks()}
+    typed = form.read({**texts, "width": ""})
+    assert typed.sizes is not None
+    assert form.effect(typed.sizes)[0] == (
+        'tenon width, as cut: 5-7/16" taken back, as drawn again: 5-1/2".'
     )

@@ -2,10 +2,12 @@
 
 from pathlib import Path
 
+from benchmate.model.progress import AsCut, Measured
 from benchmate.store.keeper import Keeper
 from benchmate.tui.desk import Desk
 from benchmate.tui.glyphs import UNICODE
-from benchmate.tui.telling import elsewhere, greeting, header
+from benchmate.tui.telling import elsewhere, greeting, header, measured
+from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
 
 
@@ -46,3 +48,16 @@ def test_back_returns_from_a_look_up(demo: Path) -> None:
     assert desk.step.id == "ne-foot-mortise/depth"
     desk.back()
     assert (desk.timber, desk.step.id) == before
+
+
+def test_a_measurement_kept_is_read_back(desk: Desk) -> None:
+    """On the tape, the section or the sizes as cut, whichever the step asked for."""
+    layout, tape = desk.bench.walk("post-nw").layout, desk.bench.project.tape
+    sizes = Sizes(
+        place="foot-tenon",
+        measured=Measured.model_validate({"first": "7", "second": "6-7/8"}),
+        as_cut=AsCut.model_validate({"thickness": "2", "length": "4"}),
+    )
+    section, cut = layout.step("foot-tenon/section"), layout.step("foot-tenon/as-cut")
+    assert measured(section, sizes, tape) == 'Kept as measured: 7" x 6-7/8".'
+    assert measured(cut, sizes, tape) == 'Kept as cut: 2" x 4".'

@@ -2,8 +2,11 @@
 
 import pytest
 
+from benchmate.measure.length import Length
+from benchmate.model.progress import Measured
 from benchmate.tui.desk import Desk
 from benchmate.tui.panes.words_pane import set_lines
+from benchmate.workbench.actions import Sizes
 
 WIDTH, WITH_DRAWING, WAITING, WITHOUT = 49, 7, 9, 15
 """The words pane's cells, and its rows at 80 x 24: with the drawing below it, with the lower one
@@ -13,6 +16,12 @@ of a step that waits, and without.
 NEEDED = {"", "again", "waits", "from", "set", "and", "on", "waste"}
 """What a framer must see without pressing a key: figure, hook, faces, waste side, what to wait for.
 """
+
+ORDER = (
+    *("", "again", "stop", "waits", "from", "set", "and", "or", "on", "waste", "care"),
+    *("also", "stick", "look", "type", "why", "what", "note", "ticked"),
+)
+"""The labels, what is needed first before what comes after."""
 
 
 @pytest.mark.parametrize("timber", ["post-sw", "post-se", "sill-south", "plate-south"])
@@ -28,3 +37,35 @@ def test_nothing_needed_for_a_cut_is_folded_away_in_a_small_window(desk: Desk, t
         room = WITHOUT if desk.wordy else WAITING if desk.waiting else WITH_DRAWING
         more = len(set_lines(words, WIDTH)) > room
         assert len(set_lines(words[: last + 1], WIDTH)) <= room - more, step.id
+
+
+@pytest.mark.parametrize("timber", ["post-sw", "post-se", "sill-south", "plate-south"])
+@pytest.mark.parametrize("whole", [False, True])
+def test_what_keeps_one_off_the_wrong_side_comes_before_further_figures(
+    desk: Desk, timber: str, *, whole: bool
+) -> None:
+    """Hook, faces, waste and what can hurt, then other figures, then the reasons."""
+    desk.take_timber(timber)
+    for place, step in enumerate(desk.walk.steps):
+        desk.take_step(place)
+        places = [ORDER.index(saying.label) for saying in desk.words(whole=whole)]
+        assert sorted(places) == places, step.id
+        assert places[0] == 0, step.id
+
+
+def test_a_caution_comes_before_the_figure_beside(desk: Desk) -> None:
+    """At the far cheek: never from the far face, and only then what comes off it."""
+    labels = [saying.label for saying in desk.words()]
+    assert labels.index("waste") < labels.index("care") < labels.index("also")
+    assert labels.index("also") < labels.index("stick") < labels.index("why")
+
+
+def test_a_stop_leaves_the_room_to_its_words(desk: Desk) -> None:
+    """No drawing is made of what cannot be cut, so its rows go to the remedy."""
+    assert not desk.wordy
+    kept = desk.bench.sizes(desk.timber, desk.step)
+    thin = Sizes(place=kept.place, measured=Measured(first=Length.inches(3)), as_cut=kept.as_cut)
+    desk.set_sizes(thin)
+    assert desk.wordy
+    labels = [saying.label for saying in desk.words()]
+    assert labels.index("stop") < labels.index("why")

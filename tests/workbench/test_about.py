@@ -2,8 +2,13 @@
 
 from benchmate.frame.frame import Frame
 from benchmate.layout.likeness import alike
+from benchmate.layout.walk import lay_out
+from benchmate.measure.length import Length
+from benchmate.model.progress import Measured, Progress
 from benchmate.workbench.about import Likes, about
+from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
+from benchmate.workbench.walk import Walk, walk_of
 from tests.builders import frame, sill, tenon, timber
 
 
@@ -16,9 +21,20 @@ def _placed() -> Frame:
     return frame(post, ground, timber("spare"), tenon(into="sill", length="4", set_back="1"))
 
 
+def _walk(made: Frame, timber_id: str, trouble: str = "") -> Walk:
+    """A timber of a frame on which nothing is done yet."""
+    return walk_of(
+        made.timber(timber_id),
+        lay_out(made, timber_id),
+        Progress(timber=timber_id),
+        made.project.tape,
+        trouble,
+    )
+
+
 def _about(timber_id: str) -> tuple[str, ...]:
     made = _placed()
-    return about(made, alike(made), timber_id)
+    return about(made, alike(made), _walk(made, timber_id))
 
 
 def test_a_timber_in_its_place() -> None:
@@ -50,7 +66,34 @@ def test_like_members_are_told_with_their_hands(bench: Bench) -> None:
     """A framer counts lefts and rights before he saws."""
     likes = Likes()
     groups = likes.of(bench.project)
-    said = about(bench.frame, groups, "post-nw")[3]
+    said = about(bench.frame, groups, bench.walk("post-nw"))[3]
     assert said == "Marked alike: 2 post: 1 right hand (NW post); 1 left hand (NE post)."
     assert likes.of(bench.project) is groups, "worked out once for one project"
     assert likes.of(bench.project.model_copy()) is not groups
+
+
+def test_a_stop_comes_first_and_no_figure_is_told(bench: Bench) -> None:
+    """A post measured too thin for its tenon: why and what to do, and nothing to cut to."""
+    thin = Measured(first=Length.inches(3, 1, 4))
+    place = bench.sizes("post-ne", bench.walk("post-ne").layout.step("foot-tenon/section"))
+    bench.set_sizes(
+        "post-ne",
+        "foot-tenon/section",
+        Sizes(place=place.place, measured=thin, as_cut=place.as_cut),
+    )
+    title, stop, *rest = about(bench.frame, alike(bench.frame), bench.walk("post-ne"))
+    assert title == 'NE post: post, white pine, 7" x 7"'
+    assert stop.startswith("STOP: ")
+    assert "To mend it: " in stop
+    assert len(rest) == 3
+    assert rest[-1] == "Meets North sill, North plate."
+    assert not any('"' in line for line in rest)
+
+
+def test_trouble_comes_first_and_no_figure_is_told() -> None:
+    """A timber whose file cannot be read may be any length."""
+    made = _placed()
+    title, trouble, *rest = about(made, alike(made), _walk(made, "post", "progress is broken"))
+    assert title.startswith("Post: ")
+    assert trouble == "STOP: progress is broken"
+    assert not any('"' in line for line in rest)

@@ -2,8 +2,21 @@
 
 from datetime import UTC, datetime
 
+import pytest
+
 from benchmate.model.progress import AsCut, Measured, Progress
-from benchmate.workbench.actions import Sizes, sizes_at, tick_for, with_sizes, with_tick
+from benchmate.workbench.actions import (
+    OvertakenError,
+    Sizes,
+    both,
+    measured_by,
+    sizes_at,
+    sizes_back,
+    tick_for,
+    with_shown,
+    with_sizes,
+    with_tick,
+)
 from benchmate.workbench.bench import Bench
 
 AT = datetime(2026, 3, 2, tzinfo=UTC)
@@ -47,3 +60,53 @@ def test_a_place_without_a_tenon_has_no_as_cut_sizes() -> None:
     sizes = sizes_at(kept, "se-foot-mortise", tenon=False)
     assert sizes.as_cut is None
     assert with_sizes(sizes)(kept) == kept
+
+
+NOTHING = Sizes(place="foot-tenon", measured=Measured(), as_cut=AsCut())
+
+
+def test_each_measuring_step_measures_what_it_asks_for(bench: Bench) -> None:
+    """The section by its two faces, the tenon by its sizes in order; no other step measures."""
+    layout = bench.walk("post-nw").layout
+    tenon = layout.feature("foot-tenon")
+    assert tenon is not None
+    section = measured_by(layout.step("foot-tenon/section"), tenon.sizes, NOTHING)
+    assert section.measured == Measured.model_validate({"first": "7", "second": "7"})
+    assert section.as_cut == AsCut()
+    cut = measured_by(layout.step("foot-tenon/as-cut"), tenon.sizes, NOTHING)
+    assert cut.measured == Measured()
+    assert cut.as_cut is not None
+    for size in tenon.sizes:
+        assert cut.as_cut.get(size.name) == size.laid_out
+    assert measured_by(layout.step("foot-tenon/shoulder"), tenon.sizes, NOTHING) == NOTHING
+
+
+def test_what_a_step_shows_never_writes_over_what_is_typed(bench: Bench) -> None:
+    """The sizes looked at are those kept when the change is made."""
+    step = bench.walk("post-nw").layout.step("foot-tenon/section")
+    typed = Measured.model_validate({"first": "7-1/8"})
+    change = with_shown(step, (), NOTHING)
+    after = change(Progress(timber="post-nw", measured={"foot-tenon": typed}))
+    assert after.measured["foot-tenon"] == Measured.model_validate(
+        {"first": "7-1/8", "second": "7"}
+    )
+
+
+def test_sizes_go_back_only_from_what_was_set() -> None:
+    """Where others have been typed since, nothing is put back."""
+    done = Sizes(
+        place="foot-tenon", measured=Measured.model_validate({"first": "7"}), as_cut=AsCut()
+    )
+    progress = with_sizes(done)(Progress(timber="post-nw"))
+    assert sizes_back(done, NOTHING)(progress) == Progress(timber="post-nw")
+    with pytest.raises(OvertakenError):
+        sizes_back(NOTHING, done)(progress)
+
+
+def test_two_changes_are_made_as_one(bench: Bench) -> None:
+    """A tick and its sizes: the second is made on top of the first."""
+    step = bench.walk("post-nw").layout.step("foot-tenon/section")
+    change = both(with_tick(step.id, tick_for(step, AT)), with_shown(step, (), NOTHING))
+    after = change(Progress(timber="post-nw"))
+    assert after.tick(step.id) is not None
+    assert after.measured["foot-tenon"] != Measured()

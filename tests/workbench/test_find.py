@@ -1,8 +1,11 @@
 """The look-up."""
 
+from pathlib import Path
+
 import pytest
 
 from benchmate.measure.reading import read_length
+from benchmate.store.keeper import Keeper
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.find import Index
 
@@ -47,3 +50,41 @@ def test_a_figure_not_fit_to_cut_to_is_not_given(bench: Bench) -> None:
     hits = [hit for hit in Index(bench).find("sw shoulder") if hit.step]
     assert hits
     assert all(hit.value is None for hit in hits if hit.timber == "post-sw")
+
+
+ORCHARD = Path(__file__).parents[2] / "projects" / "orchard-tool-shed"
+
+
+@pytest.fixture(scope="module")
+def orchard() -> Index:
+    """Everything of a whole frame, in which many joints are called by the same words."""
+    return Index(Bench(Keeper.read(ORCHARD)))
+
+
+@pytest.mark.parametrize("name", ["girder", "east joist 3", "West joist 1"])
+def test_a_timber_typed_by_its_whole_name_comes_first(orchard: Index, name: str) -> None:
+    """Before its own steps, and before the timbers that it meets."""
+    first = orchard.find(name)[0]
+    assert first.title.casefold() == name.casefold()
+    assert first.step == ""
+
+
+def test_words_in_the_order_of_the_title_come_before_its_mirror_image(orchard: Index) -> None:
+    """East joist 3's west end and West joist 3's east end hold the same words."""
+    east = orchard.find("east joist 3 west bearing")
+    assert east[0].title.startswith("East joist 3: west end bearing")
+    west = orchard.find("west joist 3 east bearing")
+    assert west[0].title.startswith("West joist 3: east end bearing")
+
+
+def test_of_equal_answers_the_shorter_title_comes_first(orchard: Index) -> None:
+    """A title that says little else is more likely the one meant."""
+    words = [len(hit.title.split()) for hit in orchard.find("girder")]
+    assert words[0] == 1
+    assert words[0] < words[1]
+
+
+def test_equal_titles_stay_in_the_order_of_the_file(orchard: Index) -> None:
+    """Like timbers are given as the project lists them."""
+    posts = [hit.title for hit in orchard.find("post", most=300) if not hit.step and hit.timber]
+    assert posts[:2] == ["SW post", "SE post"]

@@ -35,7 +35,7 @@ def test_a_timber_in_a_few_lines() -> None:
         "  shoulder to shoulder 16' 0\", overall 16' 0\"",
         "  takes Post's foot from 2' 0\": 2' 0\" from the squared end, 14' 0\" from the far end",
     ]
-    assert _told("post")[-1] == '  foot bears in Sill, 1/2" inside its face'
+    assert _told("post")[-1] == '  foot bears in Sill, housed 1/2"'
 
 
 def test_a_timber_alone_says_so() -> None:
@@ -59,7 +59,7 @@ def test_like_members_are_counted_by_hand() -> None:
 
 
 def test_the_largest_safe_inner_section_of_a_class() -> None:
-    """The smallest of all that was measured on its sticks, each depth on its own."""
+    """The smallest measured on its sticks, at places that they have; each depth on its own."""
     words: dict[str, Any] = {
         "rule": "square",
         "sections": {"post": "8 x 8"},
@@ -68,14 +68,17 @@ def test_the_largest_safe_inner_section_of_a_class() -> None:
     parts = (timber("a", section="post"), timber("b", section="post"))
     bare = frame(*parts, **words)
     (said,) = inner_lines(bare, bare.project.tape)
-    assert said.endswith("not known: nothing has been measured")
+    assert said.endswith("largest that the 0 of 2 sticks measured allow: not known yet")
     typed = {
-        "a": real({"foot": {"first": "7-7/8", "second": "8-1/4"}}),
+        "a": real({"all": {"first": "7-7/8", "second": "8-1/4"}, "gone": {"first": "6"}}),
         "b": real({"all": {"first": "8", "second": "7-5/8"}}),
     }
     made = frame(*parts, real=typed, **words)
     (said,) = inner_lines(made, made.project.tape)
-    assert said == 'post: inner 7-1/2" x 7-1/2"; largest that every stick allows 7-7/8" x 7-5/8"'
+    assert said == (
+        'post: inner 7-1/2" x 7-1/2"; '
+        'largest that the 2 of 2 sticks measured allow: 7-7/8" x 7-5/8"'
+    )
     largest = inner_data(made, made.project.tape)["post"]["largest_safe"]
     assert largest["second"]["nm"] == length("7-5/8").nm
 
@@ -88,3 +91,14 @@ def test_a_timber_as_plain_data() -> None:
     assert data["overall"] == {"nm": length("8' 8").nm, "shown": "8' 8\""}
     assert data["meets"][0]["timber"] == "sill"
     assert data["meets"][0]["housed"] == {"nm": 0, "shown": '0"'}
+
+
+def test_where_a_scribed_joint_comes_is_left_to_the_framer() -> None:
+    """It is listed on both timbers without a figure, in text and as data."""
+    joint = tenon(timber="post", into="sill", at="2'", scribed=True)
+    made = frame(sill(), timber("post"), joint)
+    entries = {entry.timber.id: entry for entry in roster(made)}
+    tape = made.project.tape
+    assert list(entry_lines(entries["sill"], tape))[-1] == "  takes Post's foot (scribed)"
+    (meets,) = entry_data(entries["sill"], tape)["meets"]
+    assert (meets["scribed"], meets["at"], meets["from_end"]) == (True, None, None)

@@ -1,11 +1,13 @@
 """What waits for another timber, and the next best job in the frame."""
 
+import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
 import pytest
 
 from benchmate.layout.standing import State
+from benchmate.model.feature import Stage
 from benchmate.model.progress import AsCut, Measured
 from benchmate.store.keeper import Keeper
 from benchmate.workbench.actions import Sizes
@@ -108,10 +110,10 @@ def fresh(demo: Path) -> Bench:
 
 
 def test_a_mortise_waits_for_its_tenon_as_cut(bench: Bench) -> None:
-    """All but measuring the stick; the mortise whose tenon has been measured does not wait."""
+    """All but measuring the stick; the sill's last steps wait too, and no mortise measured for."""
     found = waits(bench, "sill-south")
     own = {step.id for step in bench.walk("sill-south").steps if step.feature == "se-foot-mortise"}
-    assert set(found) == own - {"se-foot-mortise/section"}
+    assert set(found) == own - {"se-foot-mortise/section"} | {"end/saw", "stick/label"}
     (wait,) = all_waits(found)
     assert (wait.timber, wait.step) == ("post-se", "foot-tenon/as-cut")
     assert wait.words == "SE post: foot tenon, measure the tenon as cut"
@@ -249,7 +251,7 @@ def test_a_timber_that_others_wait_for_comes_before_those_that_wait(demo: Path) 
     """Rule 4: with nothing begun the posts come first, wherever they stand in the file."""
     bench = fresh(demo)
     found = job(bench, "plate-north")
-    assert (found.timber, found.step) == ("post-sw", "stick/faces")
+    assert (found.timber, found.step) == ("post-sw", "stick/crown")
     assert found.why == "South sill and South plate wait for it."
     turned = next_job(walks(bench)[::-1], "plate-north", "stick/faces")
     assert turned is not None
@@ -280,7 +282,7 @@ def test_a_timber_on_which_nothing_waits_comes_before_one_that_will(tmp_path: Pa
     assert job(bench, "sill").why == "Sill waits for it."
     stop_the_post(bench)
     found = job(bench, "sill")
-    assert (found.timber, found.why) == ("girt", "It is the next to begin.")
+    assert (found.timber, found.why) == ("girt", "It is the next to begin. Sill is stopped.")
     tick_all(bench, "girt")
     assert job(bench, "girt").timber == "sill"
 
@@ -332,3 +334,104 @@ def test_following_the_jobs_finishes_the_frame_without_a_step_out_of_order(
         tick(bench, found.timber, found.step)
         place = (found.timber, found.step)
     assert next_job(walks(bench), *place) is None
+
+
+DEMOS = Path(__file__).parents[2] / "projects"
+
+
+@pytest.mark.parametrize("demo_name", ["orchard-tool-shed", "hillside-wood-store"])
+def test_a_demo_is_finished_from_scratch_by_its_jobs_alone(tmp_path: Path, demo_name: str) -> None:
+    """No two timbers wait for each other, and nothing is ever ticked out of order."""
+    folder = Path(shutil.copytree(DEMOS / demo_name, tmp_path / demo_name))
+    bench = fresh(folder)
+    place = (bench.timbers[0].id, "stick/faces")
+    for _ in range(sum(len(walk.steps) for walk in walks(bench))):
+        found = next_job(walks(bench), *place)
+        assert found is not None, nothing_left(walks(bench))
+        assert found.step not in waits(bench, found.timber)
+        tick(bench, found.timber, found.step)
+        place = (found.timber, found.step)
+    assert nothing_left(walks(bench)) == "Every step of every timber is ticked."
+
+
+def test_the_far_end_is_sawn_only_once_every_joint_is_laid_out(bench: Bench) -> None:
+    """Sawing to length waits for what the timber's marks wait for, and for no cutting."""
+    assert waits_in_words(waits(bench, "sill-south")["end/saw"]) == (
+        "SE post: foot tenon, measure the tenon as cut"
+    )
+    tick(bench, "post-se", "foot-tenon/as-cut")
+    assert "end/saw" not in waits(bench, "sill-south")
+    bench.untick("post-se", bench.walk("post-se").layout.step("foot-tenon/as-cut"))
+    marks = [each.id for each in bench.walk("sill-south").steps if each.stage is Stage.MARK]
+    tick(bench, "sill-south", *marks)
+    found = waits(bench, "sill-south")
+    assert "end/saw" not in found
+    assert found["stick/label"] == found["se-foot-mortise/knife"]
+
+
+def test_the_label_waits_while_any_other_step_does(bench: Bench) -> None:
+    """It goes on last of all; one that is on already waits no more."""
+    assert "stick/label" in waits(bench, "sill-north")
+    tick(bench, "sill-north", "stick/label", "end/saw")
+    assert not {"stick/label", "end/saw"} & set(waits(bench, "sill-north"))
+
+
+def test_a_mark_of_the_whole_stick_is_not_cut_until_any_of_it_is(bench: Bench) -> None:
+    """The overall line of a post is past saving once a tenon of it is sawn."""
+    tick(bench, "sill-south", "sw-foot-mortise/finish")
+    tick(bench, "post-nw", "end/overall")
+    make_posts_longer(bench)
+    for walk in walks(bench):
+        if walk.timber.id != "post-nw":
+            again = zip(walk.steps, walk.standings, strict=True)
+            stale = [step.id for step, each in again if each.state is State.LOOK_AGAIN]
+            tick(bench, walk.timber.id, *stale)
+    found = job(bench, "post-nw")
+    assert (found.step, found.why) == (
+        "end/overall",
+        "It no longer reads as it was marked, and it is not cut yet.",
+    )
+    tick(bench, "post-nw", "foot-tenon/as-cut")
+    assert job(bench, "post-nw").why == "It no longer reads as it was marked."
+
+
+def make_posts_longer(bench: Bench) -> None:
+    """Have an editor make every post longer, so that its overall line no longer holds."""
+    path = bench.folder / "project.toml"
+    path.write_text(path.read_text().replace('length = "7\' 4"', 'length = "7\' 5"'))
+    bench.look()
+
+
+def test_a_joint_pared_or_measured_is_cut(bench: Bench) -> None:
+    """A tick from the cut on tells that wood is gone, not the sawing alone."""
+    tick(bench, "sill-south", "sw-foot-mortise/finish")
+    tick(bench, "sill-north", "ne-foot-mortise/start")
+    pared = next(
+        each.id
+        for each in bench.walk("sill-north").steps
+        if each.feature == "ne-foot-mortise" and each.stage is Stage.PARE
+    )
+    tick(bench, "sill-north", pared)
+    narrow = AsCut.model_validate({"width": "5-1/4"})
+    sizes = Sizes(place="foot-tenon", measured=Measured(), as_cut=narrow)
+    bench.set_sizes("post-ne", "foot-tenon/as-cut", sizes)
+    found = job(bench, "sill-north")
+    assert (found.step, found.why) == (
+        "ne-foot-mortise/start",
+        "It no longer reads as it was marked.",
+    )
+
+
+def test_a_stopped_timber_is_no_job_while_another_has_one(tmp_path: Path) -> None:
+    """With the post in hand stopped, the job is elsewhere and says so; then it is the last."""
+    bench = shed(tmp_path)
+    tick(bench, "post", "stick/faces")
+    thin = Measured.model_validate({"first": "3"})
+    sizes = Sizes(place="foot-tenon", measured=thin, as_cut=AsCut())
+    bench.set_sizes("post", "foot-tenon/section", sizes)
+    assert bench.walk("post").stopped
+    found = job(bench, "post")
+    assert (found.timber, found.why) == ("girt", "It is the next to begin. Post is stopped.")
+    tick_all(bench, "girt")
+    last = job(bench, "girt")
+    assert bench.walk(last.timber).stopped

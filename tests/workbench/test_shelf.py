@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from benchmate.workbench.shelf import NoProjectError, choices, locate
+from benchmate.workbench.shelf import NoProjectError, choices, is_own, locate, to_read
 
 
 def project(folder: Path, name: str) -> Path:
@@ -78,3 +78,33 @@ def test_nothing_there_is_one_clear_error(tmp_path: Path) -> None:
         choices("barn", tmp_path, environ(tmp_path))
     with pytest.raises(NoProjectError, match="holds no project"):
         choices("empty", tmp_path, environ(tmp_path))
+
+
+def test_the_plain_commands_read_the_copy_that_the_screen_works_on(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The demo itself until there is a copy, which reading never makes."""
+    demo = Path(__file__).parents[2] / "projects" / "orchard-tool-shed"
+    clone = tmp_path / "clone"
+    shipped = Path(shutil.copytree(demo, clone / "projects" / demo.name))
+    monkeypatch.chdir(clone)
+    env = environ(tmp_path)
+    for named in (demo.name, f"projects/{demo.name}"):
+        assert to_read(named, clone, env) == shipped
+    assert not (tmp_path / "data").exists()
+    (copy,) = choices("", clone, env)
+    for named in (demo.name, f"projects/{demo.name}", str(copy)):
+        assert to_read(named, clone, env) == copy
+    assert is_own(copy, env)
+    assert not is_own(shipped, env)
+
+
+def test_a_broken_demo_is_read_where_it_lies(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Whether it is a demo cannot be told, so its own errors are."""
+    broken = project(tmp_path / "projects", "barn")
+    (broken / "project.toml").write_text("format =")
+    project(tmp_path / "data" / "benchmate" / "projects", "barn")
+    monkeypatch.chdir(tmp_path)
+    assert to_read("barn", tmp_path, environ(tmp_path)) == broken

@@ -1,7 +1,7 @@
 """The joist's own side: what comes off its end, and measuring it as it came out."""
 
 from benchmate.frame.practice import measure_task
-from benchmate.frame.reduction import reduction_tasks
+from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.joist.shape import EndShape
 from benchmate.model.directions import Direction
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
@@ -12,9 +12,10 @@ AS_CUT = "as-cut"
 
 
 def end_tasks(shape: EndShape) -> tuple[Task, ...]:
-    """Measuring the section, cutting the end down, measuring it as cut."""
+    """Measuring the section, knifing and cutting the end down, measuring it as cut."""
     return (
         measure_task(shape.stick, *shape.places),
+        *reduction_knife(shape.reduction),
         *reduction_tasks(shape.reduction),
         _as_cut(shape),
     )

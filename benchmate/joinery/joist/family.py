@@ -4,11 +4,13 @@ from dataclasses import replace
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
+from benchmate.frame.practice import awaits_measuring
 from benchmate.frame.reduction import reduction_cuts, reduction_lines
 from benchmate.joinery.joist import end, findings, pocket
 from benchmate.joinery.joist.record import JoistPocket
 from benchmate.joinery.joist.shape import EndShape, PocketShape, shapes
 from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
 from benchmate.model.findings import Finding
 
@@ -35,6 +37,7 @@ def _end(shape: EndShape, told: tuple[Finding, ...]) -> Feature:
         lines=reduction_lines(shape.reduction),
         tasks=end.end_tasks(shape),
         sizes=end.end_sizes(shape),
+        awaits=awaits_measuring(shape.stick) if shape.end is Face.FAR_END else (),
         findings=told,
     )
 
@@ -51,6 +54,7 @@ def _pocket(shape: PocketShape, told: tuple[Finding, ...], tape: Tape) -> Featur
         tasks=pocket.pocket_tasks(shape),
         findings=told,
         awaits=(Awaits(shape.joist.stick.id, f"{shape.joist.feature}/{end.AS_CUT}"),),
+        mated=True,
     )
 
 

@@ -4,7 +4,7 @@ from benchmate.frame.reduction import under_inner
 from benchmate.joinery.joist.shape import EndShape, PocketShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
-from benchmate.model.findings import Finding, Severity
+from benchmate.model.findings import Finding, stop
 
 
 def end_too_deep(shape: EndShape, tape: Tape) -> Finding | None:
@@ -16,7 +16,7 @@ def end_too_deep(shape: EndShape, tape: Tape) -> Finding | None:
     real = shape.stick.depth(shape.plumb, *shape.places)
     if shape.deep <= real or real < shape.stick.framed(shape.plumb, *shape.places):
         return None
-    return _stop(
+    return stop(
         "joist-end-too-deep",
         shape.stick.id,
         shape.feature,
@@ -33,7 +33,7 @@ def no_pocket(shape: PocketShape, tape: Tape) -> Finding | None:
     """
     if shape.from_top > ZERO:
         return None
-    return _stop(
+    return stop(
         "pocket-none",
         shape.stick.id,
         shape.feature,
@@ -50,7 +50,7 @@ def through_below(shape: PocketShape, tape: Tape) -> Finding | None:
     """
     if shape.left_below > ZERO:
         return None
-    return _stop(
+    return stop(
         "pocket-through-below",
         shape.stick.id,
         shape.feature,
@@ -67,7 +67,7 @@ def through_behind(shape: PocketShape, tape: Tape) -> Finding | None:
     """
     if shape.left_behind > ZERO:
         return None
-    return _stop(
+    return stop(
         "pocket-through-behind",
         shape.stick.id,
         shape.feature,
@@ -86,7 +86,7 @@ def past_a_shoulder(shape: PocketShape, tape: Tape) -> Finding | None:
     over = max(-shape.along[0], shape.along[1] - stick.body)
     if over <= ZERO:
         return None
-    return _stop(
+    return stop(
         "pocket-past-shoulder",
         stick.id,
         shape.feature,
@@ -107,15 +107,4 @@ def told(end: EndShape, pocket: PocketShape, tape: Tape) -> tuple[Finding, ...]:
         *(finding for finding in found if finding),
         *under_inner(end.stick, end.feature, end.places, tape),
         *under_inner(pocket.stick, pocket.feature, (pocket.feature,), tape),
-    )
-
-
-def _stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:
-    return Finding(
-        code=code,
-        severity=Severity.STOP,
-        timber=timber,
-        feature=feature,
-        message=message,
-        remedy=remedy,
     )

@@ -1,1 +1,1 @@
-"""The tenon: a tenon on a post's foot or head, and the mortise that receives it."""
+"""The tenon on any end of a timber, and the mortise in the side that receives it."""

@@ -1,7 +1,7 @@
 """What to do at a tenon besides striking lines: one figure to one task, so none can be missed."""
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
-from benchmate.frame.reduction import reduction_tasks, unmeasured
+from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.joinery.tenon.flush import depths, loses_wood, only_outside, shouldered
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import Length
@@ -25,6 +25,7 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
     found = [
         measure_task(shape.stick, *shape.places),
         _knife(shape),
+        *reduction_knife(shape.reduction),
         *_saw_shoulders(shape),
     ]
     if loses_wood(shape, shape.cheeks):

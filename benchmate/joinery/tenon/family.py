@@ -4,11 +4,13 @@ from dataclasses import replace
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
+from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
 from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import TenonShape, meeting, shape
 from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
 from benchmate.model.findings import Finding, Severity
 
@@ -71,6 +73,7 @@ def _tenon(joint: TenonJoint, made: TenonShape, told: tuple[Finding, ...]) -> Fe
         lines=tenoned.lines(made, joint.end_allowance),
         tasks=cutting.tasks(made, joint.end_allowance, received=joint.into is not None),
         sizes=cutting.sizes(made, joint.end_allowance),
+        awaits=awaits_measuring(made.stick) if made.end is Face.FAR_END else (),
         findings=_told_on(joint.timber, made.feature, told),
     )
 
@@ -86,6 +89,7 @@ def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> F
         lines=mortise.lines(received, tape),
         tasks=mortise.tasks(received),
         awaits=(Awaits(received.tenon.stick.id, f"{received.tenon.feature}/{cutting.AS_CUT}"),),
+        mated=True,
         findings=_told_on(received.stick.id, received.feature, told),
     )
 

@@ -5,7 +5,8 @@ from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
-from benchmate.model.findings import Finding, Severity
+from benchmate.model.directions import Face
+from benchmate.model.findings import Finding, Severity, stop
 from benchmate.model.stick import reference_for
 
 
@@ -20,7 +21,7 @@ def cheek_outside(shape: TenonShape, tape: Tape) -> Finding | None:
     room = shape.framed_cheeks if inner else shape.real_cheeks
     if shape.far <= room:
         return None
-    return _stop(
+    return stop(
         "tenon-cheek-outside",
         shape.stick.id,
         shape.feature,
@@ -39,7 +40,7 @@ def no_tenon_left(shape: TenonShape, tape: Tape) -> Finding | None:
     """
     if shape.width > ZERO:
         return None
-    return _stop(
+    return stop(
         "tenon-relief-too-wide",
         shape.stick.id,
         shape.feature,
@@ -57,7 +58,7 @@ def edge_outside(shape: TenonShape, tape: Tape) -> Finding | None:
     if shape.far_edge <= shape.real_edges or shape.real_edges < shape.framed_edges:
         return None
     far = shape.stick.pose.words(reference_for(shape.edges).opposite)
-    return _stop(
+    return stop(
         "tenon-edge-outside",
         shape.stick.id,
         shape.feature,
@@ -74,7 +75,7 @@ def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
     """
     if shape.left_below > ZERO:
         return None
-    return _stop(
+    return stop(
         "mortise-through",
         shape.stick.id,
         shape.feature,
@@ -94,7 +95,7 @@ def off_the_end(shape: MortiseShape, tape: Tape) -> Finding | None:
     if relish >= ZERO:
         return None
     words = shape.stick.pose.words(end)
-    return _stop(
+    return stop(
         "mortise-off-the-end",
         shape.stick.id,
         shape.feature,
@@ -119,7 +120,7 @@ def into_a_tenon(shape: MortiseShape, tape: Tape) -> Finding | None:
     relish, _ = shape.relish
     if over <= ZERO or relish < ZERO:
         return None
-    return _stop(
+    return stop(
         "mortise-into-tenon",
         stick.id,
         shape.feature,
@@ -157,14 +158,64 @@ def outside_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
     near, far = shape.across
     if near >= ZERO and far <= shape.real_sides:
         return None
-    return _stop(
+    return stop(
         "mortise-outside",
         shape.stick.id,
         shape.feature,
         f"The mortise runs from {tape.text(near)} to {tape.text(far)} in from the reference face "
         f"of a stick that is {tape.text(shape.real_sides)} there",
-        "check the inset, the set-back and which way the reference faces look",
+        "check where the two stand, the set-back and which way the reference faces look",
     )
+
+
+def open_at_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:  # noqa: ARG001 - a check
+    """A side of the mortise lies in a face of its timber, so it is open all along.
+
+    Its tenon is held on three sides only, and shows. Remedy: more set-back, or stand the tenoned
+    timber further in.
+    """
+    near, far = shape.across
+    if near and far != shape.real_sides:
+        return None
+    side = reference_for(shape.sides)
+    return Finding(
+        code="mortise-open-at-side",
+        severity=Severity.LOOK,
+        timber=shape.stick.id,
+        feature=shape.feature,
+        message=f"The mortise has no wall at the {_side_words(shape, side if not near else None)}",
+        remedy="give the tenon more set-back, or stand its timber further in",
+    )
+
+
+def end_past_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """The tenoned timber stands out past a face of the one that receives it.
+
+    Part of its shoulder bears on nothing. Example: a tie 2" clear of its post's outside face.
+    Remedy: check where the two stand.
+    """
+    near, far = shape.end_across
+    low, high = -near, far - shape.framed_sides
+    over = max(low, high)
+    if over <= ZERO:
+        return None
+    side = reference_for(shape.sides)
+    return Finding(
+        code="end-past-side",
+        severity=Severity.LOOK,
+        timber=shape.stick.id,
+        feature=shape.feature,
+        message=(
+            f"{shape.tenon.stick.name} stands {tape.text(over)} out past the "
+            f"{_side_words(shape, side if low == over else None)} of {shape.stick.name}"
+        ),
+        remedy="check where the two stand, if that is not meant",
+    )
+
+
+def _side_words(shape: MortiseShape, reference: Face | None) -> str:
+    """The reference face of the mortise's sides, or without one the face across from it."""
+    return shape.stick.pose.words(reference or reference_for(shape.sides).opposite)
 
 
 def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
@@ -172,8 +223,9 @@ def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
 
     The receiving timber's reference face then stands too high, or too low, at this joint by as
     much as the stick is over or under there. Remedy: reduce the stick to its drawn depth at the
-    bearing, or make the post that much shorter or longer.
+    bearing, or make the tenoned timber that much shorter or longer.
     """
+    name = shape.tenon.stick.name
     over = shape.real_into - shape.drawn_into
     follows = shape.tenon.stick.placed or shape.stick.inner is not None
     if shape.entry.is_reference or follows or not over:
@@ -191,10 +243,10 @@ def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
             f"{tape.text(abs(over))} {'proud' if over > ZERO else 'low'} here"
         ),
         remedy=(
-            f"reduce the stick to {tape.text(shape.drawn_into)} at the bearing, or make the post "
+            f"reduce the stick to {tape.text(shape.drawn_into)} at the bearing, or make {name} "
             f"{tape.text(over)} shorter"
             if over > ZERO
-            else f"make the post {tape.text(-over)} longer, or choose another stick"
+            else f"make {name} {tape.text(-over)} longer, or choose another stick"
         ),
     )
 
@@ -203,10 +255,10 @@ def under_inner_section(
     tenon: TenonShape, mortise: MortiseShape | None, tape: Tape
 ) -> tuple[Finding, ...]:
     """Either stick is smaller at the joint than its inner timber: see `under_inner`."""
-    found = under_inner(tenon.stick, tenon.feature, tenon.places, tape)
-    if mortise is None:
-        return found
-    return (*found, *under_inner(mortise.stick, mortise.feature, (mortise.feature,), tape))
+    sides = [(tenon.stick, tenon.feature, tenon.places)]
+    if mortise is not None:
+        sides.append((mortise.stick, mortise.feature, (mortise.feature,)))
+    return tuple(finding for side in sides for finding in under_inner(*side, tape, scribable=True))
 
 
 TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)
@@ -216,16 +268,7 @@ MORTISE_CHECKS = (
     into_a_tenon,
     open_at_the_end,
     outside_the_side,
+    open_at_the_side,
+    end_past_the_side,
     bearing_face_off,
 )
-
-
-def _stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:
-    return Finding(
-        code=code,
-        severity=Severity.STOP,
-        timber=timber,
-        feature=feature,
-        message=message,
-        remedy=remedy,
-    )

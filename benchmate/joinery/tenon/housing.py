@@ -178,12 +178,35 @@ def _strike_anew(shape: MortiseShape) -> Task:
         id="strike-floor",
         stage=Stage.CUT,
         title="Strike the mortise anew on the housing floor, knife its ends",
-        faces=(shape.entry,),
+        readings=_mortise_readings(shape),
         waste="Inside the four lines only.",
         why=(
             "Cutting the housing took its lines away. Measure each as it was first struck, never "
             "from the housing's edges."
         ),
+    )
+
+
+def _mortise_readings(shape: MortiseShape) -> tuple[Reading, ...]:
+    """The mortise's four lines, each from where it was first struck."""
+    words = shape.stick.pose.words
+    end, far_end = words(Face.REFERENCE_END), words(Face.FAR_END)
+    across = words(reference_for(shape.sides))
+    along = f"{end} shoulder line" if shape.stick.near else f"squared {end}"
+    lines = (
+        ("start", along, far_end, shape.along[0]),
+        ("finish", along, far_end, shape.along[1]),
+        ("near-side", across, words(reference_for(shape.sides).opposite), shape.across[0]),
+        ("far-side", across, words(reference_for(shape.sides).opposite), shape.across[1]),
+    )
+    return tuple(
+        Reading(
+            value=at,
+            hook=hook,
+            way=f"towards the {way}, {name.replace('-', ' ')} line",
+            key=f"{name} of the mortise",
+        )
+        for name, hook, way, at in lines
     )
 
 

@@ -117,6 +117,7 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
             ),
         ),
         beside=(
+            *_from_the_face(shape),
             Beside(shape.clearance, "deeper than the tenon is long"),
             Beside(shape.left_below, f"left to the {other}"),
         ),
@@ -127,6 +128,14 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         ),
         caution="Measure after the chips are out.",
     )
+
+
+def _from_the_face(shape: MortiseShape) -> tuple[Beside, ...]:
+    """How deep the mortise is from the face itself, for boring before the housing is cut."""
+    if not shape.housed:
+        return ()
+    entry = shape.stick.pose.words(shape.entry)
+    return (Beside(shape.recess + shape.depth, f"deep in all, from the {entry}"),)
 
 
 def _opening(shape: MortiseShape) -> str:

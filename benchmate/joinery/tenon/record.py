@@ -80,7 +80,8 @@ class TenonJoint(Work):
 
     def extensions(self) -> tuple[Extension, ...]:
         """The tenon and its end allowance."""
-        return (Extension(self.timber, self.end, self.length + self.end_allowance),)
+        length = self.length + self.end_allowance
+        return (Extension(self.timber, self.end, length, self.scribed),)
 
     def bearings(self) -> tuple[Bearing, ...]:
         """The shoulder, on the face of the receiving timber or in its housing."""

@@ -1,5 +1,6 @@
-"""The tenon's own side: what comes off the post, and the lines that bound it."""
+"""The tenon's own side: what comes off its timber, and the lines that bound it."""
 
+from benchmate.frame.practice import unsure
 from benchmate.frame.reduction import reduction_cuts, reduction_lines, side_words
 from benchmate.joinery.tenon.flush import depths, lightly
 from benchmate.joinery.tenon.shape import TenonShape
@@ -62,8 +63,15 @@ def _shoulder(shape: TenonShape) -> Line:
             if reference
             else "The timber bears here: shoulder to shoulder is the length that counts."
         ),
-        caution=" ".join(filter(None, ("" if reference else NOT_OVERALL, lightly(shape)))),
+        caution=" ".join(filter(None, _shoulder_cautions(shape))),
     )
+
+
+def _shoulder_cautions(shape: TenonShape) -> tuple[str, ...]:
+    """The most dangerous first; a reference shoulder is struck from its own end in any case."""
+    if shape.end is Face.REFERENCE_END:
+        return (lightly(shape),)
+    return (unsure(shape.stick), NOT_OVERALL, lightly(shape))
 
 
 def _near_cheek(shape: TenonShape) -> Line:
@@ -89,7 +97,7 @@ def _far_cheek(shape: TenonShape) -> Line:
         ),
         why=(
             "Set-back and thickness together, from the reference face. What the stick is over or "
-            "under shows only on the far side."
+            f"under shows only on the far side.{_runs_on(shape, shape.cheeks)}"
         ),
         caution=f"Never measure this from the {far}.",
     )
@@ -121,11 +129,19 @@ def _far_edge(shape: TenonShape) -> Line:
         ),
         why=(
             "Square rule: the tenon is as wide as the inner timber, whatever the stick."
+            f"{_runs_on(shape, shape.edges)}"
             if inner
             else "The far narrow edge is cut back; its line still comes from the reference face."
         ),
         caution=f"Never measure this from the {far}.",
     )
+
+
+def _runs_on(shape: TenonShape, axis: Axis) -> str:
+    """That a line is struck on past the shoulder, where the end is reduced to it."""
+    if axis not in shape.reduction.struck or axis not in shape.reduction.to:
+        return ""
+    return " Run it on past the shoulder, as far as the reduction end line."
 
 
 def _tenon_end(shape: TenonShape, allowance: Length) -> Line:

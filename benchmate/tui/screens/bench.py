@@ -19,7 +19,6 @@ if TYPE_CHECKING:
     from benchmate.tui.outcome import Outcome
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.find import Hit
-    from benchmate.workbench.names import NewText
 
 NO_PLACES = (
     "No timber of this project has a place in the frame. "
@@ -127,11 +126,12 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.names import NamesScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        self.app.push_screen(NamesScreen(desk.names_form(), self._glyphs), self._name_typed)
+        screen = NamesScreen(desk.names_form(), desk.set_name, self._glyphs)
+        self.app.push_screen(screen, self._name_kept)
 
-    def _name_typed(self, new: NewText | None) -> None:
-        if new is not None:
-            self._do(lambda desk: desk.set_name(new))
+    def _name_kept(self, outcome: Outcome | None) -> None:
+        if outcome is not None:
+            self._do(lambda _desk: outcome)
 
     def action_find(self) -> None:
         """Look something up."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from rich.cells import cell_len
 from textual import on
 from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
@@ -144,9 +145,10 @@ class BenchView(Screen[None]):
         """Show a message in the footer's place until the next move."""
         self._notice.say(words, warning=warning)
         self.add_class("-notice")
+        self.set_class(cell_len(words) + 2 > self.size.width, "-notice-long")
 
     def _hush(self) -> None:
-        self.remove_class("-notice")
+        self.remove_class("-notice", "-notice-long")
 
     def _timber_moved(self, row: int) -> None:
         desk = self.desk

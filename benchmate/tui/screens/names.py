@@ -14,20 +14,25 @@ from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.names_form import TITLE
 from benchmate.tui.panes.effect_pane import EffectPane
-from benchmate.workbench.names import NewText
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from textual.app import ComposeResult
 
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.names_form import NamesForm, Weighed
-    from benchmate.workbench.names import Named
+    from benchmate.tui.outcome import Outcome
+    from benchmate.workbench.names import Named, NewText
 
 HOW = "Enter changes the name under the cursor; what that would move shows before it is accepted."
 
 
-class NamesScreen(ModalScreen[NewText | None]):
-    """The names of a project. Gives what one is to be written as, or None to change nothing."""
+class NamesScreen(ModalScreen["Outcome | None"]):
+    """The names of a project. Gives what keeping a change had to tell, or None for no change.
+
+    `keep` writes a name otherwise; where it fails the text stays in its field, to be tried again.
+    """
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape,ctrl+g", "leave", "Leave", show=False),
@@ -36,9 +41,10 @@ class NamesScreen(ModalScreen[NewText | None]):
         Binding("pagedown", "scroll(1)", "Effects down", show=False),
     ]
 
-    def __init__(self, form: NamesForm, glyphs: Glyphs) -> None:
+    def __init__(self, form: NamesForm, keep: Callable[[NewText], Outcome], glyphs: Glyphs) -> None:
         super().__init__()
         self._form = form
+        self._keep = keep
         self._header = HeaderLine(glyphs=glyphs, id="names-title")
         self._list = LineList(
             on_move=self._moved,
@@ -135,10 +141,20 @@ class NamesScreen(ModalScreen[NewText | None]):
         """Accept the text, if its effect has been shown; with nothing changed, just go back."""
         if self._weighed is None:
             self._weigh()
-        elif self._weighed.changed:
-            self.dismiss(self._weighed.new)
         elif self._weighed.new is not None:
-            self._choose()
+            if self._weighed.changed:
+                self._accept(self._weighed.new)
+            else:
+                self._choose()
+
+    def _accept(self, new: NewText) -> None:
+        """Keep the text and leave; one that could not be kept stays, and says why."""
+        outcome = self._keep(new)
+        if outcome.failed:
+            self._weighed = None
+            self._effect.tell((outcome.words,))
+        else:
+            self.dismiss(outcome)
 
     def action_leave(self) -> None:
         """Leave the field as it was; from among the names, leave the screen."""

@@ -85,7 +85,14 @@ class WhereScreen(ModalScreen["str | None"]):
         title, *place = self._tell(timber)
         count = f" {self._place + 1} of {len(self._timbers)} "
         self._header.show((Part(text=f" {title} ", strong=True),), (Part(text=count),))
-        self._about.show(tuple(Saying(label="", text=line) for line in place))
+        stops = [line.startswith("STOP") for line in place]
+        self.set_class(any(stops), "-stopped")
+        self._about.show(
+            tuple(
+                Saying(label="", text=line, warning=stop)
+                for line, stop in zip(place, stops, strict=True)
+            )
+        )
         self._key.show_timber(self._bars, timber, self._turn)
 
     def action_step(self, timbers: int) -> None:

@@ -31,12 +31,13 @@ def _steps(floor: Floor, **words: str) -> dict[str, Step]:
 
 
 def test_the_steps_of_a_square_rule_end_in_order() -> None:
-    """Measure the stick, strike, cut both far faces down, measure the end as cut."""
+    """Measure the stick, strike, knife, cut both far faces down, measure the end as cut."""
     assert list(_steps(SQUARE)) == [
         "section",
         "reduction-stop",
         "reduced-first",
         "reduced-second",
+        "knife-reduction",
         *REDUCED,
         AS_CUT,
     ]
@@ -52,7 +53,12 @@ def test_a_joist_cut_down_at_its_end_loses_its_underside_alone() -> None:
     """4 x 6 joists cut to 4 x 4 at the ends (TFG-joist, trade.md 2.4): 2" off below."""
     floor = Floor(joist={"section": "6 x 4"})
     steps = _steps(floor, bearing="3", end_depth="4")
-    assert list(steps) == ["section", "reduction-stop", "reduced-first", "reduce-first", AS_CUT]
+    assert [name for name in steps if "reduc" in name] == [
+        "reduction-stop",
+        "reduced-first",
+        "knife-reduction",
+        "reduce-first",
+    ]
     assert read(steps["reduce-first"]) == lengths("2")
     assert read(steps["reduced-first"]) == lengths("4")
 
@@ -128,8 +134,18 @@ def test_a_face_that_lies_at_its_line_has_no_step() -> None:
     assert [name for name in _steps(floor) if "reduc" in name] == [
         "reduction-stop",
         "reduced-second",
+        "knife-reduction",
         "reduce-second",
     ]
+
+
+def test_what_comes_off_is_hatched_before_it_is_cut() -> None:
+    """Trade.md 5.3: the waste is crossed on every face it comes off, and on the end grain."""
+    task = _tasks(SQUARE)["knife-reduction"]
+    assert (task.stage, task.draws) == (Stage.KNIFE, "reduction-stop")
+    assert task.faces == (Face.FAR_FIRST, Face.FAR_SECOND, Face.REFERENCE_END)
+    assert task.waste == "Towards the south end, outside the lines."
+    assert _tasks(SQUARE, end="north")["knife-reduction"].faces[-1] is Face.FAR_END
 
 
 def test_what_hurts_carries_its_caution() -> None:

@@ -304,6 +304,7 @@ def test_a_housed_end_is_reduced_once_its_tenon_is_sawn() -> None:
     assert list(_housed(relief_reference="1")) == [
         "section",
         "knife",
+        "knife-reduction",
         "saw-first",
         "saw-second",
         "saw-far-first",

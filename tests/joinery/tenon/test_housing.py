@@ -238,9 +238,9 @@ def test_the_figures_and_waste_of_a_blind_housing() -> None:
 
 
 def test_no_step_has_two_figures_to_cut_to() -> None:
-    """Of two figures on one step, one is missed."""
+    """Of two figures on one step, one is missed; measuring and striking cut no wood."""
     for task in _mortise(inset="1").tasks:
-        if task.id != "section":
+        if task.id not in ("section", "strike-floor"):
             assert len(task.readings) <= 1, task
 
 

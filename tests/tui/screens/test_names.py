@@ -76,7 +76,7 @@ async def test_a_bad_text_is_told_and_not_accepted(demo: Path) -> None:
     async with opened(demo, (80, 24)) as (pilot, desk):
         await pilot.press("down", "down", "enter", *"sill top + deckk")
         await pilot.pause()
-        assert 'called "deckk"; did you mean "deck"?' in words_on(pilot)
+        assert 'called "deckk" (floor top → deckk); did you mean "deck"?' in words_on(pilot)
         await pilot.press("enter")
         assert isinstance(pilot.app.screen, NamesScreen)
         await pilot.press("escape")
@@ -86,6 +86,29 @@ async def test_a_bad_text_is_told_and_not_accepted(demo: Path) -> None:
         await pilot.press("q")
         assert isinstance(pilot.app.screen, BenchScreen)
         assert desk.bench.undo() is None
+
+
+async def test_what_could_not_be_kept_stays_in_its_field(demo: Path) -> None:
+    """The reason is told where the effect was; once it is put right, enter keeps the text."""
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        await pilot.press(*DOWN_TO_DECK, "enter", *"1-1/2")
+        await pilot.pause()
+        path = demo / "project.toml"
+        whole = path.read_text()
+        path.write_text(whole + "broken")
+        await pilot.press("enter")
+        screen = pilot.app.screen
+        assert isinstance(screen, NamesScreen)
+        assert screen._input.value == "1-1/2"
+        assert "project.toml" in words_on(pilot)
+        path.write_text(whole)
+        await pilot.press("enter")
+        await pilot.pause()
+        assert 'deck 1-1/4" becomes 1-1/2".' in words_on(pilot)
+        await pilot.press("enter")
+        assert isinstance(pilot.app.screen, BenchScreen)
+        assert desk.bench.names()
+        assert 'deck = "1-1/2"' in path.read_text()
 
 
 async def test_nothing_is_accepted_before_its_effect_has_been_shown(demo: Path) -> None:
@@ -149,7 +172,7 @@ async def test_a_project_without_names_says_so(demo: Path) -> None:
         screen = app.screen
         assert isinstance(screen, BenchScreen)
         assert screen.desk is not None
-        app.push_screen(NamesScreen(NamesForm(screen.desk.bench), UNICODE))
+        app.push_screen(NamesScreen(NamesForm(screen.desk.bench), screen.desk.set_name, UNICODE))
         await pilot.pause()
         assert "no names yet" in screen_text(app)
         await pilot.press("down", "enter", "q")

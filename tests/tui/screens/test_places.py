@@ -62,7 +62,7 @@ async def test_a_timber_is_taken_up_from_where_it_stands(
         assert "Loft girt: girt" in text
         assert 'from 0" east to 12\' 4" east.' in " ".join(text.split())
         await pilot.press("enter")
-        assert (desk.timber, desk.step.id) == ("girt", "stick/faces")
+        assert (desk.timber, desk.step.id) == ("girt", "stick/crown")
         await pilot.press("b")
         assert desk.timber == "post-se"
         await pilot.press("w", "q")

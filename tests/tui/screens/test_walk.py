@@ -33,6 +33,13 @@ async def opened(demo: Path, size: tuple[int, int]) -> AsyncIterator[tuple[Pilot
         yield pilot, screen.desk
 
 
+def panes_words(pilot: Pilot[None]) -> str:
+    """Everything right of the lists as one line of words."""
+    lines = screen_text(pilot.app).splitlines()
+    edge = max(line.find("\u2502") for line in lines)
+    return " ".join(" ".join(line[edge + 1 :] for line in lines).split())
+
+
 @pytest.mark.parametrize("size", SIZES)
 async def test_a_framer_walks_a_post(demo: Path, size: tuple[int, int]) -> None:
     """Tick, move, undo, measure, find and help, at every size, with the keyboard alone."""
@@ -53,7 +60,7 @@ async def test_a_framer_walks_a_post(demo: Path, size: tuple[int, int]) -> None:
         await pilot.press("backspace")
         assert desk.step.id == "foot-tenon/far-cheek"
         assert desk.walk.progress.tick("foot-tenon/far-cheek") is None
-        assert "Undone: tick on Foot tenon: far cheek line." in screen_text(pilot.app)
+        assert "Undone: SE post, tick on Foot tenon: far cheek line." in screen_text(pilot.app)
 
         await pilot.press("down", "j", "up", "k", "j")
         assert desk.step.id == "foot-tenon/reference-edge"
@@ -137,7 +144,7 @@ async def test_face_swap_next_and_untick(demo: Path) -> None:
         await pilot.press("n")
         assert desk.step.id == "foot-tenon/reference-edge"
         await pilot.press("home", "x")
-        assert desk.walk.progress.tick("stick/faces") is None
+        assert desk.walk.progress.tick("stick/crown") is None
         await pilot.press("t")
         assert "already open" in screen_text(pilot.app)
 
@@ -167,11 +174,55 @@ async def test_a_stop_is_plain_on_the_screen(demo: Path) -> None:
         await pilot.press("m", "end", *["backspace"] * 10, *"3", "enter")
         text = screen_text(pilot.app)
         assert "STOP" in text
-        assert "choose another stick" in text
+        (stop,) = (saying.text for saying in desk.words() if saying.label == "stop")
+        assert stop in panes_words(pilot), "the remedy is whole, as no drawing needs the room"
         done = desk.walk.done
         await pilot.press("space")
         assert desk.walk.done == done
         assert "cannot be ticked" in screen_text(pilot.app)
+
+
+@pytest.mark.parametrize("size", [(80, 24), (100, 30)])
+@pytest.mark.parametrize("lines", [2, 4])
+async def test_a_long_message_leaves_the_drawing_whole(
+    demo: Path, size: tuple[int, int], lines: int
+) -> None:
+    """The words give up the rows: which end is where stays in sight under the drawing."""
+    async with opened(demo, size) as (pilot, _):
+        before = drawing_of(pilot)
+        assert "foot" in before[-1]
+        screen = pilot.app.screen
+        assert isinstance(screen, BenchScreen)
+        screen._say("word " * (lines * size[0] // 5 - 4))
+        await pilot.pause()
+        assert screen.query_one("#notice").size.height == lines
+        after = drawing_of(pilot)
+        assert after[-1] == before[-1]
+        assert after[-1] in screen_text(pilot.app)
+
+
+@pytest.mark.parametrize("size", SIZES)
+async def test_words_without_a_drawing_have_all_its_rows(demo: Path, size: tuple[int, int]) -> None:
+    """Nothing is folded away while blank rows follow, with a long message and without."""
+    async with opened(demo, size) as (pilot, desk):
+        desk.go_to("post-nw", "stick/back-check")
+        screen = pilot.app.screen
+        assert isinstance(screen, BenchScreen)
+        screen._show_all()
+        for message in ("", "word " * (size[0] // 2)):
+            if message:
+                screen._say(message)
+            await pilot.pause()
+            words, body = screen.query_one("#words"), screen.query_one("#body")
+            assert words.region.bottom == body.region.bottom
+
+
+def drawing_of(pilot: Pilot[None]) -> list[str]:
+    """The rows of the face's drawing that are in sight and not blank."""
+    pane = pilot.app.screen.query_one("#face")
+    across, down = pane.region, pilot.app.screen.query_one("#body").region.bottom
+    rows = screen_text(pilot.app).splitlines()[across.y : min(across.bottom, down)]
+    return [row[across.x : across.right].rstrip() for row in rows if row[across.x :].strip()]
 
 
 async def test_a_change_outside_shows_by_itself(demo: Path) -> None:

@@ -1,18 +1,25 @@
 """The frame as large as the window: going through it, turning it, taking a timber up."""
 
+import shutil
 from pathlib import Path
 
 import pytest
 from textual.app import App
 
 import benchmate
+from benchmate.measure.length import Length
+from benchmate.model.progress import Measured
+from benchmate.tui.app import BenchmateApp
 from benchmate.tui.glyphs import ASCII, UNICODE, Glyphs
+from benchmate.tui.screens.bench import BenchScreen
 from benchmate.tui.screens.where import WhereScreen
+from benchmate.workbench.actions import Sizes
 from tests.tui.drawing.key_frames import shed
 from tests.tui.pictures import screen_text
 
 SIZES = [(80, 24), (120, 40)]
 LOOSE = "loose-brace"
+ORCHARD = Path(__file__).parents[3] / "projects" / "orchard-tool-shed"
 
 
 def about(timber: str) -> tuple[str, ...]:
@@ -127,3 +134,25 @@ async def test_the_keys_in_the_footer_can_be_clicked() -> None:
         assert "from the North" in screen_text(app)
         await pilot.click(offset=(footer.index("take"), 23))
         assert app.given == ["nw-post"]
+
+
+async def test_what_stops_a_timber_is_told_whole_before_all_else(tmp_path: Path) -> None:
+    """At 80 x 24 with its remedy, and no length of the timber is told beside it."""
+    folder = Path(shutil.copytree(ORCHARD, tmp_path / "orchard"))
+    app = BenchmateApp(str(folder), UNICODE)
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        screen = app.screen
+        assert isinstance(screen, BenchScreen)
+        desk = screen.desk
+        assert desk is not None
+        desk.go_to("post-se", "foot-tenon/section")
+        kept = desk.bench.sizes("post-se", desk.step)
+        thin = Measured(first=Length.inches(3))
+        desk.set_sizes(Sizes(place=kept.place, measured=thin, as_cut=kept.as_cut))
+        await pilot.press("w")
+        stops = [line for line in desk.about("post-se") if line.startswith("STOP")]
+        shown = " ".join(screen_text(app).split())
+        assert stops
+        assert all(" ".join(stop.split()) in shown for stop in stops)
+        assert "houlder to shoulder" not in shown
