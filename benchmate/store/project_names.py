@@ -1,6 +1,7 @@
 """Names for lengths, levels and sections: each sayable, given once, and coming to something."""
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
+from functools import partial
 
 from benchmate.frame.levels import LevelError, section_names
 from benchmate.measure.length import Length
@@ -25,7 +26,7 @@ def check_names(document: Document, parts: Parts) -> None:
     leads = _led_to_by(parts)
     for table, sums in parts.sums.items():
         for name, total in sums.items():
-            check_sum(document, (table, name), total, known, chain=leads(name))
+            check_sum(document, (table, name), total, known, led=partial(leads, name))
     _inner_sections(document)
     _Chains(document, parts).check()
 
@@ -46,19 +47,23 @@ def check_sum(
     total: Sum,
     known: Mapping[str, Path],
     *,
-    chain: tuple[str, ...] = (),
+    led: Callable[[], tuple[str, ...]] = tuple,
 ) -> None:
-    """Note the names in a sum that are not known; `chain` is what leads to it by way of names."""
+    """Note the names in a sum that are not known; `led` gives the names that lead to it."""
     for name in dict.fromkeys(total.names()):
         if name not in known:
-            led = f" ({' → '.join((*chain, name))})" if chain else ""
-            message = f'there is no line, length, level or section size called "{name}"{led}'
+            chain = led()
+            shown = f" ({' → '.join((*chain, name))})" if chain else ""
+            message = f'there is no line, length, level or section size called "{name}"{shown}'
             remedy = document.nearest(name, known, none="give it under [lengths]")
             document.add(path, message, remedy)
 
 
 def _led_to_by(parts: Parts) -> Callable[[str], tuple[str, ...]]:
-    """Gives the names that lead to a name, itself last: of several ways the first in the file."""
+    """Gives the names that lead to a name, itself last, and no more than a framer would follow.
+
+    Of several ways it is the first in the file.
+    """
     users: dict[str, str] = {}
     for sums in parts.sums.values():
         for user, total in sums.items():
@@ -67,8 +72,8 @@ def _led_to_by(parts: Parts) -> Callable[[str], tuple[str, ...]]:
 
     def chain(name: str) -> tuple[str, ...]:
         found = [name]
-        while (user := users.get(found[0])) is not None and user not in found:
-            found.insert(0, user)
+        while len(found) < DEEPEST and (user := users.get(found[0])) not in (None, *found):
+            found.insert(0, str(user))
         return tuple(found)
 
     return chain
