@@ -137,9 +137,8 @@ def _scribed(stick: Stick) -> str:
     if not stick.scribed:
         return ""
     ends = " and the ".join(map(stick.pose.words, stick.scribed))
-    one = len(stick.scribed) == 1
-    told = f"{ends} is scribed: leave it long" if one else f"{ends} are scribed: leave them long"
-    return f"The {told}, for this length is only about right."
+    scribed = f"{ends} is scribed" if len(stick.scribed) == 1 else f"{ends} are scribed"
+    return f"Leave it long: the {scribed}, so this length is only about right."
 
 
 def _saw(stick: Stick) -> Task:

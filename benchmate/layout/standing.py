@@ -71,7 +71,8 @@ def what_changed(step: Step, tick: Tick, tape: Tape) -> str:
     ]
     lines = {rest.name: rest for rest in step.rests}
     found += [
-        f"cut to the {lines[name].hook} at {_show(value, lines[name].value, tape)}"
+        f"cut to the {lines[name].hook} at {_show(value, lines[name].value, tape)} "
+        f"{lines[name].way}"
         for name, value in tick.marked.items()
         if name in lines and lines[name].value != value
     ]

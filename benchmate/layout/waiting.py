@@ -1,7 +1,7 @@
 """What a step had better wait for: a mortise is cut to the tenon that was really made."""
 
 from benchmate.layout.step import Layout, Step
-from benchmate.model.feature import Awaits, Stage
+from benchmate.model.feature import Asks, Awaits, Stage
 from benchmate.model.stick import STICK
 
 
@@ -15,4 +15,5 @@ def awaited(layout: Layout, step: Step) -> tuple[Awaits, ...]:
         own = (feature for feature in layout.features if not feature.mated)
         return tuple(dict.fromkeys(each for feature in own for each in feature.awaits))
     feature = layout.feature(step.feature)
-    return () if feature is None or not step.lasting else feature.awaits
+    fresh_look = not step.lasting and step.asks is not Asks.AS_CUT
+    return () if feature is None or fresh_look else feature.awaits

@@ -11,7 +11,7 @@ from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Feature, Line, Reading, Stage, Task
 from benchmate.model.project import Timber
 from benchmate.model.solids import Axis
-from benchmate.model.stick import STICK, Stick, reference_for
+from benchmate.model.stick import ENDS, STICK, Stick, reference_for
 from benchmate.model.words import lower_first
 from benchmate.model.work import Work
 
@@ -49,7 +49,7 @@ def lay_out(frame: Frame, timber: str) -> Layout:
         ]
         check = mated_back_check(stick, feature)
         tasks = (*feature.tasks, check) if check else feature.tasks
-        rests = _rests(feature)
+        rests = _rests(stick, feature)
         steps += [_task_step(stick, feature.id, title, task, rests) for task in tasks]
     return Layout(
         stick=stick,
@@ -102,13 +102,29 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
 _MADE_TO_LINES = (Stage.KNIFE, Stage.CUT, Stage.FINISH)
 
 
-def _rests(feature: Feature) -> tuple[Reading, ...]:
-    """Where the lines of a joint lie, so that what was cut to one is told when it moves."""
+def _rests(stick: Stick, feature: Feature) -> tuple[Reading, ...]:
+    """Where the lines of a joint lie, so that what was cut to one is told when it moves.
+
+    The saw cut at an end has its own figure, so the ends have none.
+    """
     return tuple(
-        Reading(value=line.at, hook=lower_first(line.title), way="", key=f"{line.id}{LINE}")
+        Reading(
+            value=line.at,
+            hook=lower_first(line.title),
+            way=f"from the {_from(stick, line.axis)}",
+            key=f"{line.id}{LINE}",
+        )
         for line in feature.lines
-        if line.axis is not None and line.lasting
+        if line.axis is not None and line.lasting and feature.id != ENDS
     )
+
+
+def _from(stick: Stick, axis: Axis) -> str:
+    """What a reading on an axis counts from."""
+    if axis is not Axis.ALONG:
+        return stick.pose.words(reference_for(axis))
+    end = stick.pose.words(Face.REFERENCE_END)
+    return f"{end} shoulder" if stick.near else f"squared {end}"
 
 
 def _task_step(

@@ -18,7 +18,7 @@ from benchmate.tui.listing import StepRows, step_rows, timber_row
 from benchmate.tui.telling import greeting, header
 from benchmate.tui.words import Saying, sayings
 from benchmate.workbench.about import Likes, about
-from benchmate.workbench.jobs import waits_in_words, waits_on
+from benchmate.workbench.jobs import comes_first, waits_in_words, waits_on
 
 if TYPE_CHECKING:
     from benchmate.frame.frame import Frame
@@ -88,7 +88,7 @@ class DeskView:
     @property
     def waiting(self) -> tuple[Wait, ...]:
         """What the step in hand waits for; nothing where it may be done."""
-        return self.waits.get(self.step.id, ())
+        return self.waits.get(self.step.id, ()) or comes_first(self.walk, self.step)
 
     def timber_rows(self) -> tuple[Row, ...]:
         """One row a timber."""

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from benchmate.layout.standing import State
 from benchmate.layout.step import Step
 from benchmate.layout.waiting import awaited
-from benchmate.model.feature import Awaits, Stage
+from benchmate.model.feature import Asks, Awaits, Stage
 from benchmate.model.stick import ENDS, STICK
 from benchmate.model.words import lower_first
 from benchmate.workbench.walk import Walk
@@ -61,6 +61,33 @@ def waits_on(walk: Walk, walk_of: WalkOf) -> Waits:
         if first and standing.tick is None:
             found[step.id] = tuple(dict.fromkeys(first))
     return {**found, **_held_up(walk, found)}
+
+
+def comes_first(walk: Walk, step: Step) -> tuple[Wait, ...]:
+    """The first open step of the same timber that this one must come after, if it is open itself.
+
+    Measuring a part as cut comes after cutting it, or its mate would be cut to a wish; a plain end
+    is made when the timber is sawn to length. Sawing to length comes after laying all of it out.
+    """
+    if walk.standing(step.id).tick is not None:
+        return ()
+    if step.id == SAW:
+        before = [each for each in walk.steps if each.stage in _LAYOUT]
+    elif step.asks is Asks.AS_CUT:
+        made = [each for each in walk.steps if _makes(each, step)]
+        before = made or [each for each in walk.steps if each.id == SAW]
+    else:
+        return ()
+    left = (each.id for each in before if walk.standing(each.id).tick is None)
+    return tuple(Wait(walk.timber.id, each, _called(walk, each)) for each in left)[:1]
+
+
+_LAYOUT = (Stage.END, Stage.MARK, Stage.BACK_CHECK)
+
+
+def _makes(step: Step, measured: Step) -> bool:
+    """Whether a step cuts or pares the part that another measures."""
+    return step.feature == measured.feature and step.stage in (Stage.CUT, Stage.PARE)
 
 
 def _held_up(walk: Walk, waits: Waits) -> Waits:

@@ -165,7 +165,7 @@ def test_a_scribed_end_is_left_long() -> None:
     (feature,) = features(built.timber("post"), built)
     (saw,) = feature.tasks
     for caution in (line(feature.lines, "overall").caution, saw.caution):
-        assert "The foot is scribed: leave it long" in caution
+        assert "Leave it long: the foot is scribed" in caution
     (plain,) = features(built.timber("sill"), built)
     assert "scribed" not in line(plain.lines, "overall").caution
 
@@ -176,7 +176,7 @@ def test_ends_scribed_to_a_mate_without_a_place_are_left_long_too() -> None:
     built = frame(timber("post"), *joints)
     (feature,) = features(built.timber("post"), built)
     caution = line(feature.lines, "overall").caution
-    assert "The foot and the head are scribed: leave them long" in caution
+    assert "Leave it long: the foot and the head are scribed" in caution
 
 
 def test_a_timber_without_tenons_is_one_length() -> None:

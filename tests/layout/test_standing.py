@@ -259,7 +259,7 @@ def test_a_cut_made_to_a_line_that_moved_is_told() -> None:
     moved = frame(timber("post", length="7' 10"), tenon(id="post-head", end="head"))
     was = frame(timber("post"), tenon(id="post-head", end="head"))
     said = _changed("head-tenon/saw-first", was, moved, "post")
-    assert said == "cut to the shoulder line at 7' 11\", now 7' 10\""
+    assert said == "cut to the shoulder line at 7' 11\", now 7' 10\" from the squared foot"
 
 
 def test_an_older_tick_that_knows_no_lines_stays_good() -> None:

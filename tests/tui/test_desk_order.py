@@ -134,7 +134,10 @@ def test_the_tenon_ticked_its_mortise_is_free_at_once(desk: Desk) -> None:
     """No size need be typed for it: a tenon that came out as drawn is ticked, and that is all."""
     finish_what_does_not_wait(desk, "sill-south")
     desk.go_to("post-se", "foot-tenon/as-cut")
-    desk.tick()
+    refused = desk.tick()
+    assert refused.failed, "the tenon is not cut yet"
+    assert "saw the shoulder" in refused.words
+    assert not desk.tick_out_of_order().failed
     assert tails(desk)["South sill"] == "18/31"
     desk.go_to("sill-south", "se-foot-mortise/start")
     assert said(desk, "waits") == ""

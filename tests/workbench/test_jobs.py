@@ -16,6 +16,7 @@ from benchmate.workbench.jobs import (
     Job,
     Waits,
     all_waits,
+    comes_first,
     next_job,
     nothing_left,
     stuck,
@@ -435,3 +436,31 @@ def test_a_stopped_timber_is_no_job_while_another_has_one(tmp_path: Path) -> Non
     tick_all(bench, "girt")
     last = job(bench, "girt")
     assert bench.walk(last.timber).stopped
+
+
+def test_a_part_is_measured_as_cut_only_once_it_is_cut(bench: Bench) -> None:
+    """Its mate is cut to what was kept, so a tenon that is not there must not be kept."""
+    walk = bench.walk("post-ne")
+    step = walk.layout.step("foot-tenon/as-cut")
+    (first,) = comes_first(walk, step)
+    assert (first.timber, first.step) == ("post-ne", "foot-tenon/saw-first")
+    for each in walk.steps:
+        if each.feature == "foot-tenon" and each.stage in (Stage.CUT, Stage.PARE):
+            tick(bench, "post-ne", each.id)
+    assert comes_first(bench.walk("post-ne"), step) == ()
+    tick(bench, "post-ne", step.id)
+    assert comes_first(bench.walk("post-ne"), step) == ()
+
+
+def test_a_stick_is_sawn_to_length_only_once_it_is_laid_out(bench: Bench) -> None:
+    """Not with its ends unsquared, a line to strike or the back-check open; other steps may be."""
+    walk = bench.walk("post-ne")
+    saw = walk.layout.step("end/saw")
+    (first,) = comes_first(walk, saw)
+    assert first.step == "end/square"
+    for each in walk.steps:
+        if each.stage in (Stage.END, Stage.MARK, Stage.BACK_CHECK):
+            assert comes_first(bench.walk("post-ne"), saw)
+            tick(bench, "post-ne", each.id)
+    assert comes_first(bench.walk("post-ne"), saw) == ()
+    assert comes_first(walk, walk.layout.step("foot-tenon/knife")) == ()

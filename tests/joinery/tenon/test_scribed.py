@@ -127,5 +127,5 @@ def _overall_of_placed(**words: object) -> Step:
 
 def test_a_timber_with_a_scribed_end_is_left_long() -> None:
     """Where its shoulder comes is only about right, and the overall line says so."""
-    assert "leave it long" in _overall_of_placed(scribed=True).caution
-    assert "leave it long" not in _overall_of_placed().caution
+    assert "Leave it long" in _overall_of_placed(scribed=True).caution
+    assert "Leave it long" not in _overall_of_placed().caution

@@ -54,6 +54,8 @@ async def test_a_framer_waits_for_a_tenon_or_does_not(demo: Path, size: tuple[in
         await find(pilot, "se post foot as cut")
         assert desk.step.id == "foot-tenon/as-cut"
         await pilot.press("space")
+        assert desk.standing.tick is None, "the tenon is not cut yet"
+        await pilot.press("o")
         await find(pilot, "south sill se near side")
         assert "measure the tenon as cut" not in words(pilot)
         assert f"{UNICODE.waiting} " not in words(pilot)
