@@ -141,7 +141,9 @@ def _on_timber(walk: Walk, then: Walk) -> Iterator[Moved]:
     for step in (*then.steps, *(step for step in walk.steps if step.id not in now)):
         standing = standings.get(step.id)
         ticked = walk.progress.tick(step.id) is not None
-        for before, after in _differences(was.get(step.id), now.get(step.id)):
+        own = (*_differences(was.get(step.id), now.get(step.id)),)
+        lines = _lines_moved(was.get(step.id), now.get(step.id)) if ticked and not own else ()
+        for before, after in (*own, *lines):
             figure = after or before or _Figure("")
             yield Moved(
                 timber=walk.timber.id,
@@ -171,6 +173,18 @@ def _differences(old: Step | None, new: Step | None) -> Iterator[_Pair]:
         yield from ((None, _Figure(words)) for words in _turned(old, new))
     elif not was and not now:
         yield None, _Figure("is new" if new else "falls away")
+
+
+def _lines_moved(old: Step | None, new: Step | None) -> Iterator[_Pair]:
+    """The lines that a cut was made to and that move, where the cut has no figure that does."""
+    if old is None or new is None:
+        return
+    was = {rest.name: rest for rest in old.rests}
+    for rest in new.rests:
+        before = was.get(rest.name)
+        if before is not None and before.value != rest.value:
+            words = f"{rest.way}, the {rest.hook} it was cut to"
+            yield _Figure(words, before.value), _Figure(words, rest.value)
 
 
 def _turned(old: Step, new: Step) -> Iterator[str]:

@@ -82,7 +82,10 @@ def test_what_is_cut_is_told_first(form: NamesForm, desk: Desk) -> None:
     assert "already cut" in lines[2]
     assert lines[3].startswith("ALREADY CUT: NE post, chamfer, South-West arris: chamfer stop")
     assert "(ticked)" not in lines[3]
-    assert lines[5].startswith("SW post, ")
+    cut = next(line for line in lines if "cut the chamfer (ticked)" in line)
+    assert cut.startswith("ALREADY CUT: NE post, ")
+    assert "chamfer stop, foot it was cut to" in cut
+    assert any(line.startswith("SW post, ") for line in lines[lines.index(cut) + 1 :])
 
 
 def test_a_bad_text_is_one_clear_error(form: NamesForm) -> None:

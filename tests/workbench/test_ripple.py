@@ -19,7 +19,7 @@ from benchmate.workbench.ripple import (
     ripple,
 )
 from benchmate.workbench.walk import Walk, walk_of
-from tests.builders import corners, length, real
+from tests.builders import corners, frame, length, real, tenon, timber
 
 AT = datetime(2026, 3, 2, tzinfo=UTC)
 
@@ -225,3 +225,16 @@ def test_a_mark_turned_to_another_face_is_told() -> None:
     assert "waste was towards South face, now North face" in words
     saw = {each.words for each in told(found, "post-sw", "foot-tenon/saw-far-first")}
     assert any(each.startswith("was on ") for each in saw)
+
+
+def test_a_ticked_cut_is_told_with_the_line_it_was_made_to() -> None:
+    """The saw cut has no figure that moves, but its line does, and the wood is gone there."""
+    longer = frame(timber("post", length="8'"), tenon(id="post-head", end="head"))
+    short = frame(timber("post"), tenon(id="post-head", end="head"))
+    kept = progress_of(short, "post", "head-tenon/saw-first")
+    found = ripple(short, longer, walks(short, kept))
+    (moved,) = told(found, "post", "head-tenon/saw-first")
+    assert (moved.ticked, moved.cut) == (True, True)
+    assert (moved.before, moved.after) == (length("7' 11"), length("8'"))
+    assert "the shoulder line it was cut to" in moved.words
+    assert told(ripple(short, longer, walks(short)), "post", "head-tenon/saw-first") == ()
