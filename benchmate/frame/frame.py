@@ -20,6 +20,9 @@ from benchmate.model.work import Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
+_DRAWN = "the frame as drawn"
+"""What a frame without real sizes is kept under."""
+
 
 @dataclass(frozen=True, slots=True)
 class Real:
@@ -46,8 +49,6 @@ class Frame:
         self.levels = Levels(project.names, section_table(project.sections, project.inner))
         self._real = real
         self._timbers = {timber.id: timber for timber in project.timbers}
-        self._woods: dict[str, Wood] = {}
-        self._sticks: dict[str, Stick] = {}
         self._made: dict[str, object] = {}
         self._works: defaultdict[str, list[Work]] = defaultdict(list)
         for work in project.works:
@@ -75,17 +76,11 @@ class Frame:
 
     def wood(self, timber: str) -> Wood:
         """A timber's section: drawn, inner and real. Raises KeyError for an unknown id."""
-        found = self._woods.get(timber)
-        if found is None:
-            found = self._woods[timber] = Wood(**self._section_of(self._timbers[timber]))
-        return found
+        return self.once(f"wood of {timber}", lambda: Wood(**self._section_of(timber)))
 
     def stick(self, timber: str) -> Stick:
         """A timber with its real sizes. Raises KeyError for an unknown id."""
-        found = self._sticks.get(timber)
-        if found is None:
-            found = self._sticks[timber] = self._make_stick(self._timbers[timber])
-        return found
+        return self.once(f"stick of {timber}", lambda: self._make_stick(self._timbers[timber]))
 
     def place(self, timber: str) -> Place | None:
         """Where a timber stands in the building; None for one without a place."""
@@ -93,7 +88,18 @@ class Frame:
 
     def drawn(self) -> "Frame":
         """The same frame without real sizes, as the drawing has it."""
-        return self.once("the frame as drawn", lambda: Frame(self.project, {}))
+        if not self._real:
+            return self
+        return self.once(_DRAWN, lambda: Frame(self.project, {}))
+
+    def carry_over(self, before: "Frame") -> None:
+        """Take over what others worked out that comes to the same here.
+
+        Those are the names that are defined as they were, and the drawing of the same project.
+        """
+        self.levels.carry_over(before.levels)
+        if before.project is self.project:
+            self._made |= {_DRAWN: before.drawn()}
 
     def once(self, key: str, make: Callable[[], _Made]) -> _Made:
         """What `make` gives, worked out when first asked for under a key, and kept."""
@@ -124,6 +130,15 @@ class Frame:
         else:
             across = (ZERO if at is None else self.value(at), self.value(inset))
         return meet(stick, end, receiver, at=across[0], inset=across[1])
+
+    def recess(self, bearing: Bearing, met: Meeting) -> Length:
+        """How deep an end goes in through the real face of the timber it bears in.
+
+        Under square rule what that stick has over its inner timber counts, on a far face.
+        """
+        if met.entry.is_reference:
+            return bearing.depth
+        return bearing.depth + self.wood(bearing.into).over(met.into, bearing.place)
 
     def neighbours(self, timber: str) -> tuple[str, ...]:
         """The timbers that share a joint with this one, itself first."""
@@ -162,8 +177,8 @@ class Frame:
             return timber.inner
         return self.project.inner[str(timber.section)]
 
-    def _section_of(self, timber: Timber) -> dict[str, Any]:
-        real = self._real.get(timber.id, Real())
+    def _section_of(self, timber_id: str) -> dict[str, Any]:
+        timber, real = self._timbers[timber_id], self._real.get(timber_id, Real())
         return {
             "id": timber.id,
             "name": timber.name,
@@ -180,8 +195,8 @@ class Frame:
         bearings = [self.bearing(timber.id, end) for end in ends]
         near_housed, far_housed = (each.depth if each else ZERO for each in bearings)
         return Stick(
-            **self._section_of(timber),
-            body=self._body(timber, near + far),
+            **self._section_of(timber.id),
+            body=self._site.body(timber.id),
             near=near,
             far=far,
             trim=self.project.practice.trim,
@@ -207,14 +222,6 @@ class Frame:
             return None
         words = f"{wood.name}'s {wood.pose.words(entry)}"
         return Unmeasured(words, bearing.into, bearing.place)
-
-    def _body(self, timber: Timber, beyond: Length) -> Length:
-        if timber.placed:
-            return self._site.body(timber.id)
-        if timber.length is None:
-            raise ValueError(f"{timber.name} has neither a place nor a length")
-        length = self.value(timber.length)
-        return length - beyond if timber.length_is == "overall" else length
 
     def _extensions(self, timber: str) -> Iterator[Extension]:
         """The tenons on the ends of a timber."""

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
 from benchmate.model.directions import Direction, Pose
 
@@ -45,12 +45,11 @@ class Place:
 
     def corners(self, section: Section, start: Length, finish: Length) -> tuple[Point, ...]:
         """Eight corners: round the section at `start`, then in the same order at `finish`."""
-        zero = Length(0)
         ring = (
-            (zero, zero),
-            (section.first, zero),
+            (ZERO, ZERO),
+            (section.first, ZERO),
             (section.first, section.second),
-            (zero, section.second),
+            (ZERO, section.second),
         )
         return tuple(self.point(x, u, v) for x in (start, finish) for u, v in ring)
 

@@ -50,8 +50,12 @@ class Site:
         return self.value(total).nm
 
     def body(self, timber: str) -> Length:
-        """From the reference shoulder of a placed timber to its far shoulder."""
+        """From a timber's reference shoulder to its far shoulder: by its place, or its length."""
         record = self.timber(timber)
+        if not record.placed and record.length is None:
+            raise ValueError(f"{record.name} has neither a place nor a length")
+        if not record.placed:
+            return self.typed_body(record)
         if record.incline is not None:
             return Length(rake(record.incline, self.value).length)
         near, far = self._shoulders(record)
@@ -83,9 +87,9 @@ class Site:
         near_end, far_end = record.reference_end, record.reference_end.opposite
         near, far = self._settled(record, near_end), self._settled(record, far_end)
         if near is None and far is not None:
-            near = far + sense(near_end) * self._typed_body(record)
+            near = far + sense(near_end) * self.typed_body(record).nm
         elif far is None and near is not None:
-            far = near + sense(far_end) * self._typed_body(record)
+            far = near + sense(far_end) * self.typed_body(record).nm
         if near is None or far is None:
             raise ValueError(f"nothing settles where {record.name} starts and ends")
         return near, far
@@ -108,11 +112,12 @@ class Site:
         framed = self.wood(bearing.into).framed(axis_from(entry), bearing.place)
         return arris - forward * (framed.nm - bearing.depth.nm)
 
-    def _typed_body(self, record: Timber) -> int:
+    def typed_body(self, record: Timber) -> Length:
+        """From shoulder to shoulder by a timber's own length. Raises ValueError if it has none."""
         if record.length is None:
             raise ValueError(f"{record.name} has no length")
-        length = self.value(record.length).nm
+        length = self.value(record.length)
         if record.length_is == "overall":
             ends = (record.reference_end, record.reference_end.opposite)
-            return length - sum(self.beyond(record.id, end).nm for end in ends)
+            return length - self.beyond(record.id, ends[0]) - self.beyond(record.id, ends[1])
         return length

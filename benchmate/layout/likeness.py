@@ -77,11 +77,16 @@ def hand(frame: Frame, timber: str) -> str:
 
 
 def alike(frame: Frame) -> tuple[Alike, ...]:
-    """Like members in file order, as drawn."""
+    """Like members in file order, as drawn; worked out once for one drawing."""
+    drawn = frame.drawn()
+    return drawn.once("like members", lambda: _groups(drawn))
+
+
+def _groups(drawn: Frame) -> tuple[Alike, ...]:
     groups: dict[Shape, list[str]] = {}
-    for timber in frame.project.timbers:
-        groups.setdefault(shape(frame.drawn(), timber.id), []).append(timber.id)
-    return tuple(_group(frame, found, members) for found, members in groups.items())
+    for timber in drawn.project.timbers:
+        groups.setdefault(shape(drawn, timber.id), []).append(timber.id)
+    return tuple(_group(drawn, found, members) for found, members in groups.items())
 
 
 def _group(frame: Frame, found: Shape, members: list[str]) -> Alike:

@@ -7,7 +7,7 @@ from benchmate.frame.frame import Frame
 from benchmate.frame.place import Place
 from benchmate.layout.likeness import hand
 from benchmate.layout.walk import features_on
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature
 from benchmate.model.project import Timber
@@ -37,15 +37,15 @@ class Meets:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Entry:
-    """One timber of the frame; `place` is None for one that stands alone.
+    """One timber of the frame.
 
-    `ends` are the building coordinates of its two shoulders along its arris, reference end first.
+    `ends` are the building coordinates of its two shoulders along its arris, reference end first;
+    one that stands alone has none.
     """
 
     timber: Timber
     stick: Stick
     hand: str
-    place: Place | None
     ends: tuple[tuple[Length, Length, Length], ...]
     meets: tuple[Meets, ...]
 
@@ -57,13 +57,12 @@ def roster(frame: Frame) -> tuple[Entry, ...]:
 
 def entry(frame: Frame, timber: str) -> Entry:
     """One timber. Raises KeyError for an unknown id."""
-    stick, place = frame.stick(timber), frame.place(timber)
+    stick = frame.stick(timber)
     return Entry(
         timber=frame.timber(timber),
         stick=stick,
         hand=hand(frame, timber),
-        place=place,
-        ends=_ends(stick, place),
+        ends=_ends(stick, frame.place(timber)),
         meets=tuple(sorted(_meets(frame, timber), key=lambda each: each.at)),
     )
 
@@ -71,8 +70,7 @@ def entry(frame: Frame, timber: str) -> Entry:
 def _ends(stick: Stick, place: Place | None) -> tuple[tuple[Length, Length, Length], ...]:
     if place is None:
         return ()
-    zero = Length(0)
-    points = (place.point(along, zero, zero) for along in (zero, stick.body))
+    points = (place.point(along, ZERO, ZERO) for along in (ZERO, stick.body))
     return tuple((Length(east), Length(north), Length(up)) for east, north, up in points)
 
 

@@ -1,6 +1,6 @@
 """A finding: something in a design that would spoil a timber, with its remedy."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import IntEnum
 
 
@@ -38,4 +38,18 @@ def stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Fin
         feature=feature,
         message=message,
         remedy=remedy,
+    )
+
+
+def look(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:
+    """A finding to look at before cutting."""
+    return replace(stop(code, timber, feature, message, remedy), severity=Severity.LOOK)
+
+
+def told_on(timber: str, feature: str, found: tuple[Finding, ...]) -> tuple[Finding, ...]:
+    """What to tell on one side of a joint: its own findings, and what stops the other."""
+    return tuple(
+        replace(finding, timber=timber, feature=feature)
+        for finding in found
+        if finding.severity is Severity.STOP or finding.timber == timber
     )

@@ -17,7 +17,7 @@ from benchmate.tui.drawing.face import draw_face
 from benchmate.tui.listing import StepRows, step_rows, timber_row
 from benchmate.tui.telling import greeting, header
 from benchmate.tui.words import Saying, sayings
-from benchmate.workbench.about import Likes, about
+from benchmate.workbench.about import about
 from benchmate.workbench.jobs import comes_first, waits_in_words, waits_on
 
 if TYPE_CHECKING:
@@ -45,7 +45,6 @@ class DeskView:
         self.turned = 0
         self.timber, self.place = "", 0
         self._bars: tuple[Frame | None, tuple[Bar, ...]] = (None, ())
-        self._likes = Likes()
         self._start()
 
     def _start(self) -> None:
@@ -121,7 +120,7 @@ class DeskView:
     def about(self, timber: str) -> tuple[str, ...]:
         """What a timber is and where it stands, line by line, what stops it before all else."""
         walk = self.bench.walk(timber)
-        return about(self.bench.frame, self._likes.of(self.bench.project), walk)
+        return about(self.bench.frame, walk)
 
     def header(self) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
         """The header's left and right parts."""

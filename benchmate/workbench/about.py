@@ -1,31 +1,15 @@
 """One timber of the frame in a few lines: what it is, where it stands, its like, what meets it."""
 
 from benchmate.frame.frame import Frame
-from benchmate.layout.likeness import Alike, alike
+from benchmate.layout.likeness import alike
 from benchmate.layout.roster import Entry, entry, looks
 from benchmate.measure.section import section_text
-from benchmate.model.findings import Severity
-from benchmate.model.project import Project
 from benchmate.workbench.frame_form import alike_line, meets_words, place_words
 from benchmate.workbench.walk import Walk
 
 
-class Likes:
-    """The like members of a project, as drawn; worked out anew when the project is another."""
-
-    def __init__(self) -> None:
-        self._project: Project | None = None
-        self._groups: tuple[Alike, ...] = ()
-
-    def of(self, project: Project) -> tuple[Alike, ...]:
-        """The groups of timbers that are marked alike, in file order."""
-        if project is not self._project:
-            self._project, self._groups = project, alike(Frame(project, {}))
-        return self._groups
-
-
-def about(frame: Frame, groups: tuple[Alike, ...], walk: Walk) -> tuple[str, ...]:
-    """The lines about a timber, its name and kind first; `groups` are the frame's like members.
+def about(frame: Frame, walk: Walk) -> tuple[str, ...]:
+    """The lines about a timber, its name and kind first.
 
     What stops it comes next. No length of such a timber is told, nor where others meet it: none of
     them is fit to cut to.
@@ -33,7 +17,7 @@ def about(frame: Frame, groups: tuple[Alike, ...], walk: Walk) -> tuple[str, ...
     timber = walk.timber.id
     found, tape, stops = entry(frame, timber), frame.project.tape, _stops(walk)
     stick = found.stick
-    alike_words, meets = like_words(frame, groups, timber), _meets(frame, found)
+    alike_words, meets = like_words(frame, timber), _meets(frame, found)
     title = f"{found.timber.name}: {found.timber.what}, {section_text(stick.nominal, tape)}"
     if stops:
         return (title, *stops, f"{looks(found)}.", alike_words, meets)
@@ -50,14 +34,13 @@ def about(frame: Frame, groups: tuple[Alike, ...], walk: Walk) -> tuple[str, ...
 def _stops(walk: Walk) -> tuple[str, ...]:
     """Why nothing of a timber is to be cut yet, each once: it cannot be read, or cannot be."""
     trouble = (f"STOP: {walk.trouble}",) if walk.trouble else ()
-    stops = (found for found in walk.findings if found.severity is Severity.STOP)
-    told = (f"STOP: {found.message}. To mend it: {found.remedy}." for found in stops)
+    told = (f"STOP: {found.message}. To mend it: {found.remedy}." for found in walk.stops)
     return tuple(dict.fromkeys((*trouble, *told)))
 
 
-def like_words(frame: Frame, groups: tuple[Alike, ...], timber: str) -> str:
+def like_words(frame: Frame, timber: str) -> str:
     """The timbers marked like it, with a count of each hand."""
-    group = next(group for group in groups if timber in group.timbers)
+    group = next(group for group in alike(frame) if timber in group.timbers)
     if len(group.timbers) == 1:
         return f"No other is marked like it ({group.hand(timber)})."
     names = {each.id: each.name for each in frame.project.timbers}

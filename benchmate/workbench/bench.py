@@ -289,7 +289,7 @@ class Bench:
         return changes
 
     def _note_broken(self, changes: Changes) -> None:
-        read = {f"progress/{timber}.toml" for timber in changes.timbers}
+        read = {progress_name(timber) for timber in changes.timbers}
         if changes.project:
             read.add(PROJECT_FILE)
         for file in read:
@@ -315,9 +315,9 @@ class Bench:
         return _RealSizes(self._progress, tuple(timber.id for timber in self.timbers))
 
     def _frame_of(self, project: Project, real: Mapping[str, Real]) -> Frame:
-        """A frame that works out only the names that can have changed."""
+        """A frame that works out only what can have changed."""
         frame = Frame(project, real)
-        frame.levels.carry_over(self.frame.levels)
+        frame.carry_over(self.frame)
         return frame
 
     def _renew(self) -> None:

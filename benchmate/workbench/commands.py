@@ -7,10 +7,9 @@ from enum import IntEnum
 from pathlib import Path
 from typing import Any
 
+from benchmate.layout.likeness import alike
 from benchmate.layout.roster import roster
-from benchmate.model.findings import Severity
 from benchmate.model.words import LAYOUT_ONLY, visible
-from benchmate.workbench.about import Likes
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.data_form import hit_data, walk_data
 from benchmate.workbench.find import Index
@@ -84,7 +83,7 @@ def frame(folder: Path, *, as_json: bool = False) -> Output:
     """Every timber with its place, lengths and what meets it. Raises CannotOpenError."""
     bench = read_bench(folder)
     tape, entries = bench.project.tape, roster(bench.frame)
-    groups = Likes().of(bench.project)
+    groups = alike(bench.frame)
     walks = [bench.walk(timber.id) for timber in bench.timbers]
     troubles = _troubles(walks)
     code = Code.BAD_INPUT if troubles else Code.FINE
@@ -123,8 +122,8 @@ def frame(folder: Path, *, as_json: bool = False) -> Output:
 
 def _stops(walk: Walk) -> tuple[str, ...]:
     """What stops a timber, so that its lengths are not fit to cut to."""
-    stops = (found for found in walk.findings if found.severity is Severity.STOP)
-    return tuple(dict.fromkeys(f"  ! stop: {found.message}; {found.remedy}." for found in stops))
+    told = (f"  ! stop: {found.message}; {found.remedy}." for found in walk.stops)
+    return tuple(dict.fromkeys(told))
 
 
 def _troubles(walks: list[Walk]) -> tuple[str, ...]:

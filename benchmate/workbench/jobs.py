@@ -55,6 +55,8 @@ def waits_on(walk: Walk, walk_of: WalkOf) -> Waits:
     A step that has a tick waits no more, even where it is to be looked at again.
     """
     outstanding = _outstanding(walk, walk_of)
+    if not outstanding:
+        return {}
     found: dict[str, tuple[Wait, ...]] = {}
     for step, standing in zip(walk.steps, walk.standings, strict=True):
         first = [outstanding[each] for each in awaited(walk.layout, step) if each in outstanding]
@@ -71,23 +73,25 @@ def comes_first(walk: Walk, step: Step) -> tuple[Wait, ...]:
     """
     if walk.standing(step.id).tick is not None:
         return ()
-    if step.id == SAW:
-        before = [each for each in walk.steps if each.stage in _LAYOUT]
-    elif step.asks is Asks.AS_CUT:
-        made = [each for each in walk.steps if _makes(each, step)]
-        before = made or [each for each in walk.steps if each.id == SAW]
-    else:
-        return ()
-    left = (each.id for each in before if walk.standing(each.id).tick is None)
-    return tuple(Wait(walk.timber.id, each, _called(walk, each)) for each in left)[:1]
+    before = _before(walk, step)
+    for each, standing in zip(walk.steps, walk.standings, strict=True):
+        if each.id in before and standing.tick is None:
+            return (Wait(walk.timber.id, each.id, _called(walk, each.id)),)
+    return ()
 
 
 _LAYOUT = (Stage.END, Stage.MARK, Stage.BACK_CHECK)
+_MAKING = (Stage.CUT, Stage.PARE)
 
 
-def _makes(step: Step, measured: Step) -> bool:
-    """Whether a step cuts or pares the part that another measures."""
-    return step.feature == measured.feature and step.stage in (Stage.CUT, Stage.PARE)
+def _before(walk: Walk, step: Step) -> frozenset[str]:
+    """The steps of the same timber that come before one, whatever other timbers do."""
+    if step.id == SAW:
+        return frozenset(each.id for each in walk.steps if each.stage in _LAYOUT)
+    if step.asks is not Asks.AS_CUT:
+        return frozenset()
+    part = (each for each in walk.steps if each.feature == step.feature)
+    return frozenset(each.id for each in part if each.stage in _MAKING) or frozenset({SAW})
 
 
 def _held_up(walk: Walk, waits: Waits) -> Waits:

@@ -42,9 +42,14 @@ class Walk:
         return sum(found.state is State.LOOK_AGAIN for found in self.standings)
 
     @property
+    def stops(self) -> tuple[Finding, ...]:
+        """What keeps joints of the timber from being cut as they are drawn or measured."""
+        return tuple(found for found in self.findings if found.severity is Severity.STOP)
+
+    @property
     def stopped(self) -> bool:
         """Whether a joint of the timber cannot be cut as it is drawn or measured."""
-        return any(found.severity is Severity.STOP for found in self.findings)
+        return bool(self.stops)
 
     @property
     def struck(self) -> bool:
@@ -101,9 +106,8 @@ class Walk:
 
     def stop(self, step: Step) -> Finding | None:
         """The finding that makes a step's figures unfit to cut to, if there is one."""
-        stops = (found for found in self.findings if found.severity is Severity.STOP)
         own = step.feature == STICK and step.readings
-        return next((f for f in stops if own or f.feature in (step.feature, ENDS)), None)
+        return next((f for f in self.stops if own or f.feature in (step.feature, ENDS)), None)
 
 
 def walk_of(

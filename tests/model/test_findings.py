@@ -1,6 +1,6 @@
 """A finding says how much it matters."""
 
-from benchmate.model.findings import Finding, Severity, stop
+from benchmate.model.findings import Finding, Severity, look, stop, told_on
 
 
 def test_severities_grow_and_have_words() -> None:
@@ -30,3 +30,15 @@ def test_a_stop_is_the_worst_of_findings() -> None:
     found = stop("mortise-through", "sill", "sw-foot-mortise", "The mortise goes through", "deepen")
     assert found.severity is max(Severity)
     assert (found.timber, found.feature, found.remedy) == ("sill", "sw-foot-mortise", "deepen")
+
+
+def test_what_stops_one_side_is_told_on_both() -> None:
+    """What is only to be looked at stays with its own timber."""
+    stopped = stop("a", "post", "foot-tenon", "It cannot be", "mend it")
+    own = look("b", "sill", "sw-foot-mortise", "It is open", "relieve it")
+    assert own.severity is Severity.LOOK
+    assert [each.code for each in told_on("sill", "sw-foot-mortise", (stopped, own))] == ["a", "b"]
+    (told,) = told_on("post", "foot-tenon", (stopped, own))
+    assert (told.code, told.timber, told.feature) == ("a", "post", "foot-tenon")
+    moved, _ = told_on("sill", "sw-foot-mortise", (stopped, own))
+    assert (moved.timber, moved.feature) == ("sill", "sw-foot-mortise")

@@ -4,8 +4,8 @@ from benchmate.frame.frame import Frame
 from benchmate.layout.likeness import alike
 from benchmate.layout.walk import lay_out
 from benchmate.measure.length import Length
-from benchmate.model.progress import Measured, Progress
-from benchmate.workbench.about import Likes, about
+from benchmate.model.progress import AsCut, Measured, Progress
+from benchmate.workbench.about import about
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.walk import Walk, walk_of
@@ -34,7 +34,7 @@ def _walk(made: Frame, timber_id: str, trouble: str = "") -> Walk:
 
 def _about(timber_id: str) -> tuple[str, ...]:
     made = _placed()
-    return about(made, alike(made), _walk(made, timber_id))
+    return about(made, _walk(made, timber_id))
 
 
 def test_a_timber_in_its_place() -> None:
@@ -64,12 +64,15 @@ def test_a_timber_without_a_place_says_what_to_do() -> None:
 
 def test_like_members_are_told_with_their_hands(bench: Bench) -> None:
     """A framer counts lefts and rights before he saws."""
-    likes = Likes()
-    groups = likes.of(bench.project)
-    said = about(bench.frame, groups, bench.walk("post-nw"))[3]
+    groups, before = alike(bench.frame), bench.frame
+    said = about(bench.frame, bench.walk("post-nw"))[3]
     assert said == "Marked alike: 2 post: 1 right hand (NW post); 1 left hand (NE post)."
-    assert likes.of(bench.project) is groups, "worked out once for one project"
-    assert likes.of(bench.project.model_copy()) is not groups
+    thick = Measured(first=Length.inches(7, 1, 4))
+    bench.set_sizes("post-nw", "", Sizes(place="foot-tenon", measured=thick, as_cut=AsCut()))
+    assert bench.frame is not before
+    assert alike(bench.frame) is groups, "worked out once for one project"
+    bench.set_name("lengths", "overhang", "1' 3")
+    assert alike(bench.frame) is not groups
 
 
 def test_a_stop_comes_first_and_no_figure_is_told(bench: Bench) -> None:
@@ -81,7 +84,7 @@ def test_a_stop_comes_first_and_no_figure_is_told(bench: Bench) -> None:
         "foot-tenon/section",
         Sizes(place=place.place, measured=thin, as_cut=place.as_cut),
     )
-    title, stop, *rest = about(bench.frame, alike(bench.frame), bench.walk("post-ne"))
+    title, stop, *rest = about(bench.frame, bench.walk("post-ne"))
     assert title == 'NE post: post, white pine, 7" x 7"'
     assert stop.startswith("STOP: ")
     assert "To mend it: " in stop
@@ -93,7 +96,7 @@ def test_a_stop_comes_first_and_no_figure_is_told(bench: Bench) -> None:
 def test_trouble_comes_first_and_no_figure_is_told() -> None:
     """A timber whose file cannot be read may be any length."""
     made = _placed()
-    title, trouble, *rest = about(made, alike(made), _walk(made, "post", "progress is broken"))
+    title, trouble, *rest = about(made, _walk(made, "post", "progress is broken"))
     assert title.startswith("Post: ")
     assert trouble == "STOP: progress is broken"
     assert not any('"' in line for line in rest)

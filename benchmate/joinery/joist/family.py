@@ -1,7 +1,5 @@
 """The joist pocket as the catalogue knows it: both sides of the joint from one record."""
 
-from dataclasses import replace
-
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
 from benchmate.frame.practice import awaits_measuring
@@ -12,7 +10,7 @@ from benchmate.joinery.joist.shape import EndShape, PocketShape, shapes
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
-from benchmate.model.findings import Finding
+from benchmate.model.findings import Finding, told_on
 
 
 def features(joint: JoistPocket, frame: Frame) -> tuple[Feature, ...]:
@@ -21,8 +19,8 @@ def features(joint: JoistPocket, frame: Frame) -> tuple[Feature, ...]:
     made, received = shapes(joint, frame)
     told = findings.told(made, received, tape)
     return (
-        _end(made, _told_on(made.stick.id, made.feature, told)),
-        _pocket(received, _told_on(received.stick.id, received.feature, told), tape),
+        _end(made, told_on(made.stick.id, made.feature, told)),
+        _pocket(received, told_on(received.stick.id, received.feature, told), tape),
     )
 
 
@@ -56,10 +54,6 @@ def _pocket(shape: PocketShape, told: tuple[Finding, ...], tape: Tape) -> Featur
         awaits=(Awaits(shape.joist.stick.id, f"{shape.joist.feature}/{end.AS_CUT}"),),
         mated=True,
     )
-
-
-def _told_on(timber: str, feature: str, told: tuple[Finding, ...]) -> tuple[Finding, ...]:
-    return tuple(replace(finding, timber=timber, feature=feature) for finding in told)
 
 
 FAMILY = Family(name="joist pocket", table="joint", record=JoistPocket, features=features)

@@ -1,5 +1,7 @@
 """The receiving side: the pocket, open above and at the face the joist comes from."""
 
+from functools import partial
+
 from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.reduction import measured_words, unmeasured
 from benchmate.joinery.joist.shape import PocketShape
@@ -127,71 +129,46 @@ def pocket_tasks(shape: PocketShape) -> tuple[Task, ...]:
     wide = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
     down = Reading(value=shape.from_top, hook=top, way="straight down, to the floor")
     back = Reading(value=shape.recess, hook=entry, way="straight in, to the back")
+    faces = (shape.top, shape.entry)
+    task = partial(Task, faces=faces, waste="Inside the pocket's lines only.")
     return (
         measure_task(shape.stick, shape.feature),
-        _task(
-            shape,
-            "knife",
-            Stage.KNIFE,
-            "Knife the pocket, hatch the inside",
+        task(
+            id="knife",
+            stage=Stage.KNIFE,
+            title="Knife the pocket, hatch the inside",
             why="Crisp lines across the grain keep the edges from breaking out.",
         ),
-        _task(
-            shape,
-            "saw-sides",
-            Stage.CUT,
-            "Saw the pocket's two sides",
-            down,
+        task(
+            id="saw-sides",
+            stage=Stage.CUT,
+            title="Saw the pocket's two sides",
+            readings=(down,),
             why="No deeper than the floor, no further in than the back, kerfs inside the lines.",
             caution=f"{_follows_stick(shape, shape.top)}{SAW}",
         ),
-        _task(
-            shape,
-            "chop",
-            Stage.CUT,
-            "Chop the pocket out to its back",
-            back,
+        task(
+            id="chop",
+            stage=Stage.CUT,
+            title="Chop the pocket out to its back",
+            readings=(back,),
             why="In layers, with the floor left full until it is pared.",
             caution=f"{_follows_stick(shape, shape.entry)}{CHISEL}",
         ),
-        _task(
-            shape,
-            "pare",
-            Stage.PARE,
-            "Pare the pocket's sides",
-            wide,
+        task(
+            id="pare",
+            stage=Stage.PARE,
+            title="Pare the pocket's sides",
+            readings=(wide,),
             why="The joist drops in by hand, without pounding.",
             caution=CHISEL,
         ),
-        _task(
-            shape,
-            "try-floor",
-            Stage.PARE,
-            "Pare the floor flat, try its depth",
-            down,
+        task(
+            id="try-floor",
+            stage=Stage.PARE,
+            title="Pare the floor flat, try its depth",
+            readings=(down,),
             why="The joist bears on all of it: flat, and as deep at the back as in front.",
             caution=CHISEL,
         ),
-    )
-
-
-def _task(
-    shape: PocketShape,
-    name: str,
-    stage: Stage,
-    title: str,
-    reading: Reading | None = None,
-    *,
-    why: str,
-    caution: str = "",
-) -> Task:
-    return Task(
-        id=name,
-        stage=stage,
-        title=title,
-        faces=(shape.top, shape.entry),
-        readings=(reading,) if reading else (),
-        waste="Inside the pocket's lines only.",
-        why=why,
-        caution=caution,
     )

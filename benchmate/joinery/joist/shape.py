@@ -102,10 +102,9 @@ def feature_id(joint: JoistPocket, stick: Stick) -> str:
 
 def shapes(joint: JoistPocket, frame: Frame) -> tuple[EndShape, PocketShape]:
     """The joist's end, and the pocket cut to it as it came out."""
-    stick, receiver = frame.stick(joint.timber), frame.stick(joint.into)
-    met = frame.meeting(joint.bearings()[0], at=joint.at, inset=joint.drop)
-    over = ZERO if met.entry.is_reference else receiver.over(met.into, joint.pocket)
-    end = _end(joint, stick, joint.bearing + over)
+    (bearing,) = joint.bearings()
+    met = frame.meeting(bearing, at=joint.at, inset=joint.drop)
+    end = _end(joint, frame.stick(joint.timber), frame.recess(bearing, met))
     return end, _pocket(joint, frame, end, met)
 
 

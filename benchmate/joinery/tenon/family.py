@@ -1,7 +1,5 @@
 """The tenon as the catalogue knows it: both sides of the joint from one record."""
 
-from dataclasses import replace
-
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
 from benchmate.frame.practice import awaits_measuring
@@ -12,7 +10,7 @@ from benchmate.joinery.tenon.shape import TenonShape, meeting, shape
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
-from benchmate.model.findings import Finding, Severity
+from benchmate.model.findings import Finding, told_on
 
 
 def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
@@ -74,7 +72,7 @@ def _tenon(joint: TenonJoint, made: TenonShape, told: tuple[Finding, ...]) -> Fe
         tasks=cutting.tasks(made, joint.end_allowance, received=joint.into is not None),
         sizes=cutting.sizes(made, joint.end_allowance),
         awaits=awaits_measuring(made.stick) if made.end is Face.FAR_END else (),
-        findings=_told_on(joint.timber, made.feature, told),
+        findings=told_on(joint.timber, made.feature, told),
     )
 
 
@@ -90,7 +88,7 @@ def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> F
         tasks=mortise.tasks(received),
         awaits=(Awaits(received.tenon.stick.id, f"{received.tenon.feature}/{cutting.AS_CUT}"),),
         mated=True,
-        findings=_told_on(received.stick.id, received.feature, told),
+        findings=told_on(received.stick.id, received.feature, told),
     )
 
 
@@ -105,15 +103,6 @@ def _received(joint: TenonJoint, made: TenonShape, frame: Frame) -> MortiseShape
         met,
         frame.stick(joint.into),
         frame.project.practice.bottom_clearance if clearance is None else clearance,
-    )
-
-
-def _told_on(timber: str, feature: str, told: tuple[Finding, ...]) -> tuple[Finding, ...]:
-    """What to tell on one side: its own findings, and what stops the other."""
-    return tuple(
-        replace(finding, timber=timber, feature=feature)
-        for finding in told
-        if finding.severity is Severity.STOP or finding.timber == timber
     )
 
 

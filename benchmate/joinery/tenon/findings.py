@@ -5,8 +5,7 @@ from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import Face
-from benchmate.model.findings import Finding, Severity, stop
+from benchmate.model.findings import Finding, look, stop
 from benchmate.model.stick import reference_for
 
 
@@ -140,13 +139,12 @@ def open_at_the_end(shape: MortiseShape, tape: Tape) -> Finding | None:  # noqa:
     relish, end = shape.relish
     if relish:
         return None
-    return Finding(
-        code="mortise-open-at-end",
-        severity=Severity.LOOK,
-        timber=shape.stick.id,
-        feature=shape.feature,
-        message=f"The mortise leaves no relish to the {shape.stick.pose.words(end)}: it is open",
-        remedy="relieve the tenon on that edge, or let the receiving timber run on",
+    return look(
+        "mortise-open-at-end",
+        shape.stick.id,
+        shape.feature,
+        f"The mortise leaves no relish to the {shape.stick.pose.words(end)}: it is open",
+        "relieve the tenon on that edge, or let the receiving timber run on",
     )
 
 
@@ -177,14 +175,14 @@ def open_at_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:  # noqa
     near, far = shape.across
     if near and far != shape.real_sides:
         return None
-    side = reference_for(shape.sides)
-    return Finding(
-        code="mortise-open-at-side",
-        severity=Severity.LOOK,
-        timber=shape.stick.id,
-        feature=shape.feature,
-        message=f"The mortise has no wall at the {_side_words(shape, side if not near else None)}",
-        remedy="give the tenon more set-back, or stand its timber further in",
+    reference = reference_for(shape.sides)
+    open_at = reference.opposite if near else reference
+    return look(
+        "mortise-open-at-side",
+        shape.stick.id,
+        shape.feature,
+        f"The mortise has no wall at the {shape.stick.pose.words(open_at)}",
+        "give the tenon more set-back, or stand its timber further in",
     )
 
 
@@ -199,23 +197,16 @@ def end_past_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
     over = max(low, high)
     if over <= ZERO:
         return None
-    side = reference_for(shape.sides)
-    return Finding(
-        code="end-past-side",
-        severity=Severity.LOOK,
-        timber=shape.stick.id,
-        feature=shape.feature,
-        message=(
-            f"{shape.tenon.stick.name} stands {tape.text(over)} out past the "
-            f"{_side_words(shape, side if low == over else None)} of {shape.stick.name}"
-        ),
-        remedy="check where the two stand, if that is not meant",
+    reference = reference_for(shape.sides)
+    past = shape.stick.pose.words(reference if low == over else reference.opposite)
+    return look(
+        "end-past-side",
+        shape.stick.id,
+        shape.feature,
+        f"{shape.tenon.stick.name} stands {tape.text(over)} out past the {past} of "
+        f"{shape.stick.name}",
+        "check where the two stand, if that is not meant",
     )
-
-
-def _side_words(shape: MortiseShape, reference: Face | None) -> str:
-    """The reference face of the mortise's sides, or without one the face across from it."""
-    return shape.stick.pose.words(reference or reference_for(shape.sides).opposite)
 
 
 def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
@@ -232,17 +223,16 @@ def bearing_face_off(shape: MortiseShape, tape: Tape) -> Finding | None:
         return None
     pose = shape.stick.pose
     entry, reference = pose.words(shape.entry), pose.words(shape.entry.opposite)
-    return Finding(
-        code="mortise-bearing-off",
-        severity=Severity.LOOK,
-        timber=shape.stick.id,
-        feature=shape.feature,
-        message=(
+    return look(
+        "mortise-bearing-off",
+        shape.stick.id,
+        shape.feature,
+        (
             f"The {entry}, where the shoulder bears, lies {tape.text(shape.real_into)} from the "
             f"{reference}, drawn {tape.text(shape.drawn_into)}: the {reference} would stand "
             f"{tape.text(abs(over))} {'proud' if over > ZERO else 'low'} here"
         ),
-        remedy=(
+        (
             f"reduce the stick to {tape.text(shape.drawn_into)} at the bearing, or make {name} "
             f"{tape.text(over)} shorter"
             if over > ZERO

@@ -1,5 +1,7 @@
 """The receiving side: the mortise, cut to the tenon as it really came out."""
 
+from functools import partial
+
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
 from benchmate.joinery.tenon.housing import housing_cuts, housing_lines, housing_tasks
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
@@ -8,6 +10,8 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import reference_for
+
+INSIDE = "Inside the four lines only."
 
 
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
@@ -148,42 +152,39 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
     down = Reading(value=shape.depth, hook=_opening(shape), way="down")
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
+    task = partial(Task, faces=(shape.entry,), waste=INSIDE)
     return (
         measure_task(shape.stick, shape.feature),
         *(housing_tasks(shape) or (_knife(shape),)),
-        _task(
-            shape,
-            "bore",
-            Stage.CUT,
-            "Bore or rough out the mortise",
-            down,
+        task(
+            id="bore",
+            stage=Stage.CUT,
+            title="Bore or rough out the mortise",
+            readings=(down,),
             why="Stay inside the lines; the walls are pared afterwards.",
             caution=DRILL,
         ),
-        _task(
-            shape,
-            "pare-sides",
-            Stage.PARE,
-            "Pare the mortise sides",
-            wide,
+        task(
+            id="pare-sides",
+            stage=Stage.PARE,
+            title="Pare the mortise sides",
+            readings=(wide,),
             why="Square to the face: the tenon slides in by hand, without pounding.",
             caution=CHISEL,
         ),
-        _task(
-            shape,
-            "pare-ends",
-            Stage.PARE,
-            "Pare the mortise ends",
-            long,
+        task(
+            id="pare-ends",
+            stage=Stage.PARE,
+            title="Pare the mortise ends",
+            readings=(long,),
             why="Square to the face, and no shorter at the bottom.",
             caution=CHISEL,
         ),
-        _task(
-            shape,
-            "try-depth",
-            Stage.PARE,
-            "Try the mortise depth",
-            down,
+        task(
+            id="try-depth",
+            stage=Stage.PARE,
+            title="Try the mortise depth",
+            readings=(down,),
             why="The tenon must never bottom out: the shoulder bears, not the end.",
         ),
     )
@@ -191,32 +192,11 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
 
 def _knife(shape: MortiseShape) -> Task:
     """Knifing the mortise on the face; in a housing that waits until its floor is cut."""
-    return _task(
-        shape,
-        "knife",
-        Stage.KNIFE,
-        "Knife the mortise ends, hatch the inside",
-        why="The knifed cross-grain lines keep the ends from tearing.",
-    )
-
-
-def _task(
-    shape: MortiseShape,
-    name: str,
-    stage: Stage,
-    title: str,
-    reading: Reading | None = None,
-    *,
-    why: str,
-    caution: str = "",
-) -> Task:
     return Task(
-        id=name,
-        stage=stage,
-        title=title,
+        id="knife",
+        stage=Stage.KNIFE,
         faces=(shape.entry,),
-        readings=(reading,) if reading else (),
-        waste="Inside the four lines only.",
-        why=why,
-        caution=caution,
+        waste=INSIDE,
+        title="Knife the mortise ends, hatch the inside",
+        why="The knifed cross-grain lines keep the ends from tearing.",
     )

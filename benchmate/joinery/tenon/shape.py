@@ -124,15 +124,9 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
         real_edges=stick.depth(edges, *places),
         framed_cheeks=stick.framed(cheeks, *places),
         framed_edges=stick.framed(edges, *places),
-        recess=_recess(joint, met, frame),
+        recess=frame.recess(joint.bearings()[0], met) if met else joint.housing,
         as_cut=stick.as_cut.get(feature, AsCut()),
     )
-
-
-def _recess(joint: TenonJoint, met: Meeting | None, frame: Frame) -> Length:
-    if met is None or joint.into is None or met.entry.is_reference:
-        return joint.housing
-    return joint.housing + frame.stick(joint.into).over(met.into, joint.mortise)
 
 
 def _axis_named(cheeks_from: str | None) -> Axis:
