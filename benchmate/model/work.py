@@ -16,12 +16,17 @@ if TYPE_CHECKING:
 
 
 class Extension(NamedTuple):
-    """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not."""
+    """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
+
+    One that goes `through` the timber it bears in takes all the wood it passes there, which the
+    frame measures, and `length` more; below nothing where it is held short.
+    """
 
     timber: str
     end: Direction
     length: Length
     scribed: bool = False
+    through: "Bearing | None" = None
 
 
 class Bearing(NamedTuple):

@@ -32,6 +32,18 @@ class Housed:
         return tenoned, mortised
 
     @property
+    def passed(self) -> int:
+        """From the seat to the receiver's face across from its entry, as the stick really is."""
+        way_out = self.scene.receiver.real(self.scene.into) if self.scene.from_reference else 0
+        return abs(way_out - self.scene.seat)
+
+    @property
+    def long(self) -> int:
+        """The tenon's length as laid out: as given, or through the receiver but held short."""
+        given = self.joint.length
+        return self.passed - self.joint.held_short.nm if given is None else given.nm
+
+    @property
     def recess(self) -> int:
         """How deep the seat lies inside the receiver's real face."""
         return abs(self.scene.entry - self.scene.seat)
@@ -45,10 +57,8 @@ class Housed:
         held = post.inner or (post.drawn if cut_back else None)
         far_edge = (held[edges - 1] if held else post.real(edges)) - cut_back
         wide = far_edge - edge if made.width is None else made.width.nm
-        thick, long = (
-            drawn.nm if size is None else size.nm
-            for size, drawn in ((made.thickness, joint.thickness), (made.length, joint.length))
-        )
+        thick = (made.thickness or joint.thickness).nm
+        long = self.long if made.length is None else made.length.nm
         across = self.scene.across((near, near + thick), (edge, edge + wide))
         return (self.scene.beyond(0, long + beyond), *across)
 
@@ -58,7 +68,7 @@ class Housed:
 
     def mortise_in_building(self) -> Box:
         """The mortise's own cut, from the seat inwards."""
-        (cut,) = cut_by(self.sides[1], "depth")
+        (cut,) = cut_by(self.sides[1], "start")
         seat, (along, first, second) = (self.scene.seat,) * 2, self.scene.receiver.solid
         sides = (seat, second) if self.scene.into == 1 else (first, seat)
         return box_of(cut, self.scene.there, (along, *sides))

@@ -4,7 +4,7 @@ import pytest
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
-from benchmate.joinery.tenon.cutting import FROM_REFERENCE_SIDE, sizes, tasks
+from benchmate.joinery.tenon.cutting import counts_from, sizes, tasks
 from benchmate.joinery.tenon.family import features
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import LONG_FACES, Face
@@ -219,7 +219,7 @@ def test_what_hurts_carries_its_caution(end: str) -> None:
     assert set(cautions) == tools | {"as-cut"}
     assert cautions["pare"] == CHISEL
     assert cautions["trim-end"] == SAW
-    assert cautions["as-cut"] == FROM_REFERENCE_SIDE
+    assert cautions["as-cut"] == counts_from(case.shape)
 
 
 def test_the_allowance_comes_off_last() -> None:
