@@ -33,7 +33,7 @@ def scribed_bored_tasks(shape: Pegged, bored: Bored, tape: Tape) -> tuple[Task, 
     ]
     centres, depth = others[: len(along)], others[len(along) :]
     return (
-        _as_task(replace(line, beside=line.beside[-2:]), (inwards,)),
+        _as_task(replace(line, beside=line.beside[-2:], caution=""), (inwards,)),
         *(
             _as_task(replace(each, beside=()), (reading,))
             for each, reading in zip(centres, along, strict=True)

@@ -1,5 +1,6 @@
 """A tenon with or without a housing at random, and where all of it lies by second opinion."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from hypothesis import strategies as st
@@ -28,14 +29,24 @@ class Housed:
     @property
     def sides(self) -> tuple[Feature, Feature]:
         """The tenon and the mortise."""
-        tenoned, mortised = features(self.joint, self.frame)
+        tenoned, mortised, *_ = features(self.joint, self.frame)
         return tenoned, mortised
 
     @property
+    def pegs(self) -> tuple[Feature, Feature]:
+        """Their pegs, on the one timber and the other."""
+        _, _, own, others = features(self.joint, self.frame)
+        return own, others
+
+    @property
+    def way_out(self) -> int:
+        """The receiver's reading of its real face across from its entry."""
+        return self.scene.receiver.real(self.scene.into) if self.scene.from_reference else 0
+
+    @property
     def passed(self) -> int:
-        """From the seat to the receiver's face across from its entry, as the stick really is."""
-        way_out = self.scene.receiver.real(self.scene.into) if self.scene.from_reference else 0
-        return abs(way_out - self.scene.seat)
+        """From the seat to the face across from the entry."""
+        return abs(self.way_out - self.scene.seat)
 
     @property
     def long(self) -> int:
@@ -67,10 +78,12 @@ class Housed:
         return self.scene.here.box(self.tenon(self.as_cut, beyond))
 
     def mortise_in_building(self) -> Box:
-        """The mortise's own cut, from the seat inwards."""
+        """The mortise's own cut, from the seat inwards, or as far as there is wood."""
         (cut,) = cut_by(self.sides[1], "start")
-        seat, (along, first, second) = (self.scene.seat,) * 2, self.scene.receiver.solid
-        sides = (seat, second) if self.scene.into == 1 else (first, seat)
+        along, first, second = self.scene.receiver.solid
+        seat, out = self.scene.seat, self.way_out
+        low, high = sorted((seat, out if self.joint.through else seat))
+        sides = ((low, high), second) if self.scene.into == 1 else (first, (low, high))
         return box_of(cut, self.scene.there, (along, *sides))
 
     def housing_in_building(self) -> Box | None:
@@ -103,15 +116,48 @@ class Housed:
 @st.composite
 def housed(draw: st.DrawFn) -> Housed:
     """Any two timbers square to each other, any tenon, housed or not, by either rule."""
+    stops = {"length": draw(texts(1, 3)), "bottom_clearance": draw(texts(0, 1))}
+    return draw(_any_tenon(stops))
+
+
+@st.composite
+def passing(draw: st.DrawFn) -> Housed:
+    """The same with a tenon that goes through, of a given length or as long as the wood."""
+    length = draw(st.none() | texts(1, 9))
+    through = {"through": True, "length": length, "held_short": draw(texts(0, 1))}
+    return draw(_any_tenon(through))
+
+
+@st.composite
+def pegged(draw: st.DrawFn) -> Housed:
+    """Any of both kinds with any pegs, whether they can be bored or not."""
+    count = draw(st.integers(1, 4))
+    pegs: dict[str, object] = {
+        "count": count,
+        "bored_from": draw(st.sampled_from(("reference", "far"))),
+        "draw": draw(texts(0, 1)),
+        "blind_depth": draw(st.none() | texts(1, 9)),
+        **{key: draw(texts(1, 4)) for key in ("size", "from_shoulder", "from_edge")},
+    }
+    if count > 1:
+        pegs["spacing"] = draw(texts(1, 4))
+    ends: tuple[dict[str, object], ...] = ({"length": draw(texts(1, 6))},)
+    ends += ({"through": True, "length": None},)
+    return draw(_any_tenon(draw(st.sampled_from(ends)) | {"pegs": pegs}))
+
+
+@st.composite
+def _any_tenon(draw: st.DrawFn, words: Mapping[str, object]) -> Housed:
     found = draw(scene())
     joint = tenon(
         end=ENDS.get(found.end, found.end),
         into="receiver",
         housing=text(found.deep),
+        thickness=draw(texts(1, 3)),
         **found.crossing("inset"),
-        **{key: draw(texts(1, 3)) for key in ("thickness", "length")},
         **{key: draw(texts(0, 2)) for key in ("set_back", "relief_reference", "relief_far")},
-        **{key: draw(texts(0, 1)) for key in ("all_round", "end_allowance", "bottom_clearance")},
+        **{key: draw(texts(0, 1)) for key in ("all_round", "end_allowance")},
+        **words,
     )
     made = draw(AS_CUT)
     end = f"{ENDS.get(found.end, f'{found.end}-end')}-tenon"
