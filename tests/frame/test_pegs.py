@@ -1,6 +1,5 @@
 """What is stored of pegs, and the holes they go in."""
 
-from itertools import product
 from math import isqrt
 
 import pytest
@@ -98,18 +97,24 @@ def test_half_a_hole_is_rounded_up() -> None:
 def test_a_hole_is_an_eight_sided_prism_round_its_circle(face: Face) -> None:
     """It takes all the wood within its radius, right through, and none a fifth further out."""
     made = holes(face)
+    square = ((1, 0), (0, 1), (-1, 0), (0, -1))
+    slanting = ((1, 1), (1, -1), (-1, 1), (-1, -1))
+    probes = [
+        (length(far), turn, taken)
+        for far, turns, taken in (
+            ("1/2", square, True),
+            ("5/8", square, False),
+            ("22/64", slanting, True),
+            ("30/64", slanting, False),
+        )
+        for turn in turns
+    ]
     for cut, (along, deep) in zip(hole_cuts(made), made.centres, strict=True):
         assert len(cut.planes) == 8
         for over in lengths("0", "3", "6"):
             assert _takes(made, cut, along, deep, over)
-            for far, taken in ((length("1/2"), True), (length("5/8"), False)):
-                for turn in ((1, 0), (0, 1), (-1, 0), (0, -1)):
-                    at = along + far * turn[0], deep + far * turn[1]
-                    assert _takes(made, cut, *at, over) is taken
-            for far, taken in ((length("22/64"), True), (length("30/64"), False)):
-                for turn in product((1, -1), repeat=2):
-                    at = along + far * turn[0], deep + far * turn[1]
-                    assert _takes(made, cut, *at, over) is taken
+            for far, (x, y), taken in probes:
+                assert _takes(made, cut, along + far * x, deep + far * y, over) is taken
 
 
 @given(st.integers(10**7, 10**9), st.integers(-1000, 1000))

@@ -90,8 +90,8 @@ def test_the_stick_is_as_long_as_what_its_tenon_passes() -> None:
 
 def test_an_allowance_is_left_on_beyond_it() -> None:
     """And a length that is given counts instead of the wood."""
-    assert girt_through(end_allowance="1/2").stick("girt").far == length("7-3/4")
-    assert girt_through(length="9", held_short="0").stick("girt").far == length("9")
+    assert girt_through({"end_allowance": "1/2"}).stick("girt").far == length("7-3/4")
+    assert girt_through({"length": "9", "held_short": "0"}).stick("girt").far == length("9")
 
 
 def test_a_timber_s_marks_follow_the_one_it_passes() -> None:
@@ -138,7 +138,7 @@ def test_only_what_follows_the_length_waits() -> None:
         assert awaited(layout, layout.step(step)) == ()
         assert "Measure Post" not in layout.step(step).caution
     assert awaited(layout, layout.step("west-end-tenon/shoulder"))
-    stops = girt_through(post=EAST_FIRST, through=False, length="4", held_short="0")
+    stops = girt_through({"through": False, "length": "4", "held_short": "0"}, post=EAST_FIRST)
     layout = lay_out(stops, "girt")
     assert awaited(layout, layout.step("end/overall")) == ()
 

@@ -21,17 +21,20 @@ PEGS: Words = {
 }
 """Two 1" pegs 2" from the shoulder, 2" and 5" in from the tenon's top, drawn 1/8"."""
 
+BLIND: Words = {"through": False, "length": "4", "held_short": "0"}
+"""The tenon stopped 4" from its shoulder."""
+
 FROM_THE_WEST = {"reference_end": "west", "reference_end_at": None, "far_end_at": "10'"}
 """The girt turned end for end: its reference end is the one in the post."""
 
 
 def girt_through(
+    joint: Words = NONE,
     *,
     post: Words = NONE,
     girt: Words = NONE,
     pegs: Words | None = PEGS,
     real: Mapping[str, Real] | None = None,
-    **words: object,
 ) -> Frame:
     """A 7 x 6 girt's west end through an 8 x 8 post, housed 1/2" in its east, far face.
 
@@ -62,11 +65,11 @@ def girt_through(
         }
         | dict(girt),
     )
-    return frame(stands, lies, girt_tenon(pegs=pegs, **words), real=real)
+    return frame(stands, lies, girt_tenon(joint, pegs=pegs), real=real)
 
 
-def girt_tenon(*, pegs: Words | None = PEGS, **words: object) -> TenonJoint:
-    """The girt's tenon."""
+def girt_tenon(joint: Words = NONE, *, pegs: Words | None = PEGS) -> TenonJoint:
+    """The girt's tenon, with other words where they are given."""
     return tenon(
         **{
             "id": "girt-west",
@@ -79,5 +82,5 @@ def girt_tenon(*, pegs: Words | None = PEGS, **words: object) -> TenonJoint:
             "housing": "1/2",
             "pegs": pegs,
         }
-        | words
+        | dict(joint)
     )

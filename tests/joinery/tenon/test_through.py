@@ -1,4 +1,4 @@
-"""A tenon that goes right through: as long as the wood it passes, its mortise open at both faces."""
+"""A tenon that goes right through: as long as the wood it passes, its mortise open twice."""
 
 import pytest
 from hypothesis import given, settings
@@ -17,7 +17,7 @@ from benchmate.measure.length import Length
 from benchmate.model.feature import Beside, Stage
 from benchmate.model.progress import AsCut
 from tests.builders import length, lengths, read, real
-from tests.joinery.tenon.girts import MORTISE, girt_tenon, girt_through
+from tests.joinery.tenon.girts import BLIND, MORTISE, NONE, Words, girt_tenon, girt_through
 from tests.joinery.tenon.housed import Housed, passing
 
 EAST_FIRST = {"second_face": "east"}
@@ -44,8 +44,8 @@ def test_the_stick_is_as_long_as_its_tenon(case: Housed) -> None:
     assert shape(case.joint, case.frame).length.nm == case.long
 
 
-def _shape(built: Frame, **words: object) -> TenonShape:
-    return shape(girt_tenon(**words), built)
+def _shape(joint: Words = NONE) -> TenonShape:
+    return shape(girt_tenon(joint), girt_through(joint))
 
 
 def _steps(built: Frame, timber: str, feature: str) -> dict[str, Step]:
@@ -56,11 +56,8 @@ def _steps(built: Frame, timber: str, feature: str) -> dict[str, Step]:
 
 def test_it_knows_the_wood_it_passes_and_the_face_it_comes_out_on() -> None:
     """8" of post less 1/2" of housing; it goes west, so out of the West face."""
-    assert _shape(girt_through()).passage == Passage(
-        length("7-1/2"), "Post's West face", length("1/4")
-    )
-    words = {"through": False, "length": "4", "held_short": "0"}
-    assert _shape(girt_through(**words), **words).passage is None
+    assert _shape().passage == Passage(length("7-1/2"), "Post's West face", length("1/4"))
+    assert _shape(BLIND).passage is None
 
 
 @pytest.mark.parametrize(
@@ -84,7 +81,7 @@ def test_the_shoulder_says_where_the_end_comes(
     words: dict[str, str], ends: str, beside: tuple[str, str] | None
 ) -> None:
     """Held short so that it fouls no siding (trade.md 2.1, Rogers-tenon), flush, or proud."""
-    made = _shape(girt_through(**words), **words)
+    made = _shape(words)
     expected = (
         ()
         if beside is None
@@ -92,21 +89,20 @@ def test_the_shoulder_says_where_the_end_comes(
     )
     assert end_beside(made, made.length) == expected
     assert through_words(made) == f" The tenon goes right through and {ends}."
-    step = _steps(girt_through(**words), "girt", "west-end-tenon")["shoulder"]
+    step = _steps(girt_through(words), "girt", "west-end-tenon")["shoulder"]
     assert step.beside == (Beside(made.length, "tenon beyond it"), *expected)
     assert step.why.endswith(through_words(made))
 
 
 def test_a_blind_tenon_says_nothing_of_it() -> None:
     """It stops inside, where its depth says all there is."""
-    words = {"through": False, "length": "4", "held_short": "0"}
-    made = _shape(girt_through(**words), **words)
+    made = _shape(BLIND)
     assert (end_beside(made, made.length), through_words(made)) == ((), "")
 
 
 def test_the_trimmed_end_says_where_it_comes() -> None:
     """The allowance comes off once the joint was fitted: then short of flush by as much as said."""
-    steps = _steps(girt_through(end_allowance="1/2"), "girt", "west-end-tenon")
+    steps = _steps(girt_through({"end_allowance": "1/2"}), "girt", "west-end-tenon")
     assert steps["trim-end"].readings[0].value == length("7-1/4")
     assert [each.value for each in steps["trim-end"].beside] == list(lengths("1/2", "1/4"))
 
@@ -119,7 +115,7 @@ def test_its_four_lines_are_struck_on_both_faces(
     post: dict[str, str], faces: tuple[str, str]
 ) -> None:
     """Read off the cut: where it comes out there are lines, the reference face first."""
-    steps = _steps(girt_through(post=post, housing="0"), "post", MORTISE)
+    steps = _steps(girt_through({"housing": "0"}, post=post), "post", MORTISE)
     for line in ("start", "finish", "near-side", "far-side"):
         assert steps[line].sides == faces
     assert not {"depth", "try-depth"} & set(steps)
@@ -128,7 +124,7 @@ def test_its_four_lines_are_struck_on_both_faces(
 @pytest.mark.parametrize("housing", ["0", "1/2"])
 def test_it_is_bored_from_both_faces_and_met_in_the_middle(housing: str) -> None:
     """Half the wood from each, the housed side counted from its floor; no one bores it through."""
-    steps = _steps(girt_through(housing=housing), "post", MORTISE)
+    steps = _steps(girt_through({"housing": housing}), "post", MORTISE)
     half = "4" if housing == "0" else "3-3/4"
     opening = "East face" if housing == "0" else "housing floor"
     bored = [(name, each) for name, each in steps.items() if name.startswith("bore")]
@@ -146,7 +142,7 @@ def test_it_is_bored_from_both_faces_and_met_in_the_middle(housing: str) -> None
 def test_the_two_halves_are_all_the_wood() -> None:
     """An odd nanometre goes to one of them, and none is left between."""
     odd = {"post": real({MORTISE: {"second": "7-63/64"}})}
-    steps = _steps(girt_through(real=odd, housing="0"), "post", MORTISE)
+    steps = _steps(girt_through({"housing": "0"}, real=odd), "post", MORTISE)
     halves = [steps[name].readings[0].value for name in ("bore", "bore-far")]
     assert halves[0] + halves[1] == length("7-63/64")
 
@@ -154,7 +150,7 @@ def test_the_two_halves_are_all_the_wood() -> None:
 @pytest.mark.parametrize(("housing", "knifed"), [("0", ("West", "East")), ("1/2", ("West",))])
 def test_it_is_knifed_wherever_it_is_struck(housing: str, knifed: tuple[str, ...]) -> None:
     """In a housing the floor is knifed once it is cut, so the far face alone comes before that."""
-    steps = _steps(girt_through(housing=housing), "post", MORTISE)
+    steps = _steps(girt_through({"housing": housing}), "post", MORTISE)
     assert set(steps["knife"].sides) == {f"{each} face" for each in knifed}
     assert ("strike-floor" in steps) is (housing != "0")
 
@@ -178,5 +174,5 @@ def test_the_housing_s_floor_bears_and_counts_no_depth() -> None:
     """There is no bottom to count to."""
     why = _steps(girt_through(), "post", MORTISE)["pare-housing"].why
     assert "depth" not in why
-    blind = girt_through(through=False, length="4", held_short="0")
+    blind = girt_through(BLIND)
     assert "depth counts from here" in _steps(blind, "post", MORTISE)["pare-housing"].why
