@@ -106,8 +106,8 @@ def prick(holes: Holes, end: Face, through: str) -> Task:
     )
 
 
-def bore_tenon(holes: Holes, end: Face, tape: Tape) -> Task:
-    """Boring the tenon at the shifted marks."""
+def bore_tenon(holes: Holes, draw: str) -> Task:
+    """Boring the tenon at the shifted marks; `draw` is the caution for the way they shift."""
     pegs, words = holes.pegs, holes.stick.pose.words
     at = "at the marks as shifted" if pegs.draw else "at the pricked marks"
     return Task(
@@ -117,7 +117,7 @@ def bore_tenon(holes: Holes, end: Face, tape: Tape) -> Task:
         faces=(holes.face,),
         readings=(_bit(pegs),),
         why=f"Square through the tenon from the {words(holes.face)}, {at}.",
-        caution=f"{towards_shoulder(pegs, words(end), tape)}{LIFT_THE_BIT} {DRILL}",
+        caution=f"{draw}{LIFT_THE_BIT} {DRILL}",
     )
 
 

@@ -102,12 +102,12 @@ def test_the_tenon_is_pricked_through_from_the_fitted_joint() -> None:
 
 def test_the_tenon_is_bored_at_the_shifted_marks() -> None:
     """The caution says which way again: here the peg joins the timbers or parts them."""
-    task = bore_tenon(holes(), Face.FAR_END, TAPE)
+    task = bore_tenon(holes(), towards_shoulder(pegs(), "head", TAPE))
     assert (task.id, task.stage) == (BORE, Stage.FINISH)
     assert "at the marks as shifted" in task.why
     assert task.caution.startswith('Draw 1/8" towards the shoulder, away from the head')
     assert task.caution.endswith(f"{LIFT_THE_BIT} {DRILL}")
-    undrawn = bore_tenon(holes(draw="0"), Face.FAR_END, TAPE)
+    undrawn = bore_tenon(holes(draw="0"), "")
     assert "at the pricked marks" in undrawn.why
     assert undrawn.caution == f"{LIFT_THE_BIT} {DRILL}"
 

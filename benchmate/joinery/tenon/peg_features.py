@@ -4,7 +4,7 @@ They are bored in the one timber after its mortise is made, and in the other fro
 so they wait for one another where the tenon and the mortise do not.
 """
 
-from benchmate.frame.peg_steps import BORE, bore_received, bore_tenon, prick
+from benchmate.frame.peg_steps import BORE, bore_received, bore_tenon, prick, towards_shoulder
 from benchmate.frame.pegs import hole_cuts
 from benchmate.joinery.tenon.cutting import AS_CUT
 from benchmate.joinery.tenon.peg_findings import peg_findings
@@ -44,10 +44,11 @@ def _on_tenon(
 ) -> Feature:
     tenon, bored = shape.tenon, shape.bored
     mate = bored.mortise.stick.name if bored else "its mate"
+    end = tenon.stick.pose.words(tenon.end)
     return Feature(
         id=own,
         timber=tenon.stick.id,
-        title=f"{tenon.stick.pose.words(tenon.end).capitalize()} tenon pegs{_by_hand(scribed)}",
+        title=f"{end.capitalize()} tenon pegs{_by_hand(scribed)}",
         at=tenon.shoulder,
         place=tenon.places,
         cuts=() if scribed else hole_cuts(shape.holes),
@@ -55,7 +56,7 @@ def _on_tenon(
         tasks=(
             prick(shape.holes, tenon.end, mate),
             *(scribed_tenon_tasks(shape, tape) if scribed else ()),
-            bore_tenon(shape.holes, tenon.end, tape),
+            bore_tenon(shape.holes, towards_shoulder(shape.pegs, end, tape)),
         ),
         awaits=_bored_first(bored),
         mated=bored is not None,
