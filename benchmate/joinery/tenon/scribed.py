@@ -74,9 +74,7 @@ def scribed_mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
     mate = shape.tenon.stick.name
     why = "Deeper than the tenon is long: the shoulder bears, not the end."
     if shape.through:
-        why = (
-            "Right through, half of it from each face: a square laid through it touches each wall."
-        )
+        why = "Right through, half of it from each face, without a step where they meet."
     return (
         _lay_up(),
         Task(
