@@ -163,6 +163,16 @@ def _stated(line: Line | None, view: FaceView, step: Step) -> tuple[Mark, ...]:
     if line is None or line.axis is None or view.face not in step.faces or view.face.is_end:
         return ()
     (a, b), (c, d), at = view.low, view.high, line.at.nm
+    if line.slant is not None and axis_from(view.face) is not line.slant.axis:
+        start, finish = line.slant.start, line.slant.finish
+        return (
+            Mark(
+                line.id,
+                (start.along.nm, start.deep.nm),
+                (finish.along.nm, finish.deep.nm),
+                (0, 0),
+            ),
+        )
     if line.axis is Axis.ALONG:
         return (Mark(line.id, (at, b), (at, d), (0, 0)),)
     if line.axis is axis_from(view.face):
