@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
     from benchmate.layout.step import Layout, Step
     from benchmate.model.directions import Face
-    from benchmate.model.feature import Feature, Line, Reading
+    from benchmate.model.feature import Feature, Line, Reading, Slant
     from benchmate.model.stick import Stick
 
 
@@ -35,6 +35,11 @@ class Mark:
     def square(self) -> bool:
         """Whether it is struck square across a long face."""
         return self.start[0] == self.end[0]
+
+    @property
+    def slants(self) -> bool:
+        """Whether it runs neither across the timber nor along it."""
+        return not self.square and self.start[1] != self.end[1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,6 +61,14 @@ class Scene:
     current: tuple[Mark, ...]
     line: Line | None
     reading: Reading | None
+
+    @property
+    def slant(self) -> Slant | None:
+        """How the current line slants across this side; None where it does not."""
+        slant = self.line.slant if self.line else None
+        if slant is None or self.face.is_end or axis_from(self.face) is slant.axis:
+            return None
+        return slant
 
     @property
     def rough(self) -> bool:
