@@ -20,7 +20,7 @@ from benchmate.model.fields import (
     SectionSize,
     Size,
 )
-from benchmate.model.place import Incline, Line
+from benchmate.model.place import Incline, Line, Roll
 from benchmate.model.record import Record
 from benchmate.model.work import Work
 
@@ -89,10 +89,11 @@ class Timber(Record):
     A timber with a place stands where its reference arris runs: on the line `at`, or on the line
     `incline` says. What an end meets gives its shoulder; where an end meets nothing, its shoulder
     (its squared end, without a tenon) comes where `reference_end_at` or `far_end_at` says, or
-    `length` after the other. A timber without a place
-    has a `length`: from shoulder to shoulder (or to the squared end where there is no tenon), or
-    overall, as `length_is` says. Its `shoulder_level` is the level of an upright timber's reference
-    shoulder, needed only where a chamfer stop is taken from a level.
+    `length` after the other. A level timber that lies in a roof, as a purlin does, has a `roll`
+    beside its line. A timber without a place has a `length`: from shoulder to shoulder (or to the
+    squared end where there is no tenon), or overall, as `length_is` says. Its `shoulder_level` is
+    the level of an upright timber's reference shoulder, needed only where a chamfer stop is taken
+    from a level.
 
     `rule` and `inner` stand in for the project's rule and its inner section of this class.
     """
@@ -109,6 +110,7 @@ class Timber(Record):
     reference_end_at: Position | None = None
     far_end_at: Position | None = None
     incline: Incline | None = None
+    roll: Roll | None = None
     length: Position | None = None
     length_is: LengthMeaning = "shoulder to shoulder"
     shoulder_level: Position | None = None
@@ -123,9 +125,10 @@ class Timber(Record):
 
     @property
     def pose(self) -> Pose:
-        """How the timber stands."""
+        """How the timber stands; one that rakes or is rolled, how it would if laid level."""
         if self.incline is None:
-            return Pose(self.first_face, self.second_face, self.reference_end)
+            head = self.roll.towards if self.roll is not None else None
+            return Pose(self.first_face, self.second_face, self.reference_end, head=head)
         head = self.incline.heading
         low = {Direction.DOWN: head.opposite, Direction.UP: head}.get(self.reference_end)
         if low is None:
@@ -167,7 +170,8 @@ class Timber(Record):
             "shoulder_level": self.shoulder_level,
         }
         given = {name: total for name, total in found.items() if total is not None}
-        for name, place in (("at", self.at), ("incline", self.incline)):
+        places = (("at", self.at), ("incline", self.incline), ("roll", self.roll))
+        for name, place in places:
             if place is not None:
                 given |= {f"{name}.{key}": total for key, total in place.sums().items()}
         return given

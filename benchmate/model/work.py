@@ -79,11 +79,8 @@ def meeting_faults(
     timbers without places, `at` first, and say too much for timbers with them.
     """
     fault = end_fault("end", end, timber)
-    raking = next((each for each in (timber, into) if each.incline is not None), None)
-    if raking is not None:
-        problem = f"makes a square joint with {raking.name}, which rakes"
-        remedy = 'use a family for timbers that rake, such as "brace", or take the joint out'
-        yield Fault("into", problem, remedy)
+    if timber.pose.head is not into.pose.head or timber.pose.rakes:
+        yield _off_the_slope(timber, into)
     elif fault:
         yield fault
     elif not into.reference_end.square_to(timber.reference_end):
@@ -101,6 +98,25 @@ def meeting_faults(
         problem = f"is missing: it says where {timber.name} crosses {into.name}"
         remedy = f"write how far along from the reference shoulder of {into.name}"
         yield Fault("at", problem, f"{remedy}, or give both their places")
+
+
+def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
+    """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
+    raking = next((each for each in (timber, into) if each.pose.rakes), None)
+    if raking is timber or (raking is not None and timber.roll is not None):
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = 'use a family for timbers that rake, such as "brace", or take the joint out'
+    elif raking is not None:
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = (
+            f'give {timber.name} a "roll" if it lies in that slope, or use a family for timbers '
+            'that rake, such as "brace"'
+        )
+    else:
+        rolled = timber if timber.roll is not None else into
+        problem = f"makes a square joint with {rolled.name}, which is rolled to lie in a slope"
+        remedy = "name a timber that rakes or is rolled the same way"
+    return Fault("into", problem, remedy)
 
 
 def raking_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
