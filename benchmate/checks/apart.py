@@ -67,7 +67,7 @@ def _foot(held: _Held) -> Corner | None:
     edges = [_from(first, each) for each in rest]
     rows = [[*(_dot(edge, each) for each in edges), -_dot(edge, first)] for edge in edges]
     shares = _solved(rows)
-    if shares is None or sum(shares) > 1 or any(share < 0 for share in shares):
+    if sum(shares) > 1 or any(share < 0 for share in shares):
         return None
     x, u, v = (
         sum((share * step for share, step in zip(shares, steps, strict=True)), start)
@@ -76,11 +76,13 @@ def _foot(held: _Held) -> Corner | None:
     return x, u, v
 
 
-def _solved(rows: list[list[Fraction]]) -> list[Fraction] | None:
-    """What satisfies equations that mirror about their diagonal; None if more than one does."""
+def _solved(rows: list[list[Fraction]]) -> list[Fraction]:
+    """What satisfies equations that mirror about their diagonal.
+
+    Nothing is ever divided by nothing: a corner is only taken up where it lies off the flat through
+    those that are held.
+    """
     for place in range(len(rows)):
-        if not rows[place][place]:
-            return None
         lead = [each / rows[place][place] for each in rows[place]]
         rows = [
             lead if at == place else [a - row[place] * b for a, b in zip(row, lead, strict=True)]

@@ -138,10 +138,7 @@ def _taken(layout: Layout, joints: tuple[Feature, ...]) -> list[_Taken]:
 
 def _wood(stick: Stick, joint: Feature, ends: tuple[Plane, ...]) -> Piece | None:
     """The wood that counts at a joint: the timber between its ends, as deep as is framed there."""
-    first, second = (
-        min(stick.framed(axis, *joint.place), stick.depth(axis, *joint.place)).nm
-        for axis in (Axis.FIRST, Axis.SECOND)
-    )
+    first, second = (stick.framed(axis, *joint.place).nm for axis in (Axis.FIRST, Axis.SECOND))
     whole = Piece((stick.start.nm, 0, 0), (stick.finish.nm, first, second))
     return whole.within(ends)
 
@@ -157,11 +154,11 @@ def _ends(layout: Layout) -> Iterator[Plane]:
 
 
 def _close(taken: list[_Taken], reach: int) -> Iterator[tuple[_Taken, _Taken]]:
-    """Pieces of different joints whose boxes lie no further apart than a reach."""
+    """Pieces whose boxes lie no further apart than a reach."""
     behind: list[_Taken] = []
     for each in taken:
         behind = [one for one in behind if each.piece.low[0] - one.piece.high[0] <= reach]
         for one in behind:
-            if one.joint != each.joint and box_gap(one.piece, each.piece) <= reach * reach:
+            if box_gap(one.piece, each.piece) <= reach * reach:
                 yield one, each
         behind.append(each)

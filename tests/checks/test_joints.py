@@ -52,7 +52,7 @@ def left(frame: Frame, timber: str) -> list[Length]:
     return [each.wood for each in near_joints(lay_out(frame, timber))]
 
 
-def posts(gap: str, *, meets: tuple[str, ...] = (), **words: Any) -> Frame:  # noqa: ANN401 - as `frame` takes them
+def posts(gap: str, **words: Any) -> Frame:  # noqa: ANN401 - as `frame` takes them
     """Two posts on a sill whose tenons run out to their faces, so far apart along it."""
     post = {"into": "sill", "length": "4"}
     return frame(
@@ -60,7 +60,7 @@ def posts(gap: str, *, meets: tuple[str, ...] = (), **words: Any) -> Frame:  # n
         post_of("west"),
         post_of("east"),
         tenon(id="west-foot", timber="west", at="4'", **post),
-        tenon(id="east-foot", timber="east", at=f"4' 6 + {gap}", meets=meets, **post),
+        tenon(id="east-foot", timber="east", at=f"4' 6 + {gap}", **post),
         **words,
     )
 
@@ -123,8 +123,11 @@ def test_it_stands_among_the_other_findings_of_the_timber() -> None:
 @pytest.mark.parametrize("gap", ["0", "1/4"])
 def test_joints_meant_to_meet_are_left_alone(gap: str) -> None:
     """Either side naming the other is enough; a third joint is not meant."""
-    assert told(posts(gap, meets=("west-foot",)), "sill") == ()
-    assert told(posts(gap, meets=("other",)), "sill") != ()
+    for west, east, found in ((), ("west-foot",), 0), (("east-foot",), (), 0), ((), ("a",), 1):
+        built = posts(gap).project
+        meets = {"west-foot": west, "east-foot": east}
+        works = (each.model_copy(update={"meets": meets[each.id]}) for each in built.works)
+        assert len(told(frame(*built.timbers, *works), "sill")) == found
 
 
 def girts(rise: str = "0", *, inside: str = "0", rule: str = "mill", **joint: str) -> Frame:
@@ -217,6 +220,15 @@ def test_ends_and_chamfers_are_no_joints() -> None:
     assert told(frame(post, tenon(), chamfer(near_stop=near_stop, far_stop=far_stop)), "post") == ()
     built = corners()
     assert all(told(built, timber.id) == () for timber in built.project.timbers)
+
+
+def test_the_cuts_of_one_joint_may_lie_as_they_like() -> None:
+    """As a housing and its mortise do, and two sides of one joint on one timber."""
+    layout = layout_of(*((hollow(at("9", "0", "0"), at("10", "6", "6")),) for _ in range(2)))
+    assert near_joints(layout)
+    ends, *sides = layout.features
+    one = tuple(replace(side, joint="scarf") for side in sides)
+    assert near_joints(replace(layout, features=(ends, *one))) == ()
 
 
 def test_what_cannot_be_cut_is_mended_first() -> None:

@@ -120,7 +120,7 @@ def test_a_finding_between_two_joints_is_told_once(demo: Path) -> None:
     assert lines == [
         (
             "look little-wood-between sill-south/sw-foot-mortise: The cuts of the mortise for SW "
-            'post and the mortise for SE post leave 5/16" of wood between them, less than 1/2"; '
+            'post and the mortise for SE post leave 3/8" of wood between them, less than 1/2"; '
             "move one of them or make it smaller; if the engineer lets it be, write "
             'meets = ["se-foot"] in joint sw-foot.'
         )

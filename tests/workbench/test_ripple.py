@@ -175,6 +175,14 @@ def test_what_a_change_brings_to_look_at_is_told_and_nothing_else() -> None:
         assert [each.code for each in found.findings] == codes
 
 
+def test_a_stop_is_told_with_every_change_until_it_is_mended() -> None:
+    """It was there before, but the figures the change moves there are not fit to cut to."""
+    thin = corners(real={"post-se": real(measured={"foot-tenon": {"first": "3"}})})
+    other = {"foot-tenon": {"first": "3"}, "head-tenon": {"second": "6-1/8"}}
+    found = ripple(thin, corners(real={"post-se": real(measured=other)}), walks(thin))
+    assert "tenon-cheek-outside" in [each.code for each in found.findings]
+
+
 def test_steps_that_come_and_go_are_told() -> None:
     """A stick sawn so small that nothing is left to saw off loses that step, and gets it back."""
     frame = corners()
