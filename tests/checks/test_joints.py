@@ -340,6 +340,21 @@ def test_a_sloping_end_takes_the_wood_that_two_cuts_would_meet_in() -> None:
     assert near_joints(layout_of((one,), (other,), ends=(square, sloping))) == ()
 
 
+def test_an_end_of_two_slopes_counts_by_where_the_timber_ends() -> None:
+    """A nosed end leaves no one plane to be within, so its outermost place counts."""
+    one, other = (hollow(at(low, "0", "0"), at("98", "6", "6")) for low in ("93", "94"))
+    square, _ = BLANK.features[0].cuts
+    nosed = Cut((slope(-1, -1, 0, "95"), slope(-1, 1, 0, "90")))
+    assert len(near_joints(layout_of((one,), (other,), ends=(square, nosed)))) == 1
+
+
+def test_a_cut_that_takes_no_wood_meets_nothing() -> None:
+    """Two slopes back to back, right across a mortise."""
+    sheet = Cut((slope(1, 1, 0, "14"), slope(-1, -1, 0, "14")))
+    mortise = hollow(at("10", "0", "0"), at("12", "3", "3"))
+    assert near_joints(layout_of((sheet,), (mortise,))) == ()
+
+
 def test_of_many_cuts_of_two_joints_the_nearest_count() -> None:
     """One finding for the two, with the least wood left anywhere between them."""
     steps = [hollow(at(along, "0", "0"), at(f"{along}-1/2", "1", "1")) for along in ("10", "20")]
