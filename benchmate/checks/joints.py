@@ -20,8 +20,8 @@ from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Feature
 from benchmate.model.findings import Finding, Severity, look
-from benchmate.model.solids import Axis, Plane
-from benchmate.model.stick import ENDS, Stick
+from benchmate.model.solids import Axis
+from benchmate.model.stick import Stick
 from benchmate.model.words import lower_first
 
 
@@ -127,30 +127,18 @@ def _together(one: Feature, other: Feature) -> bool:
 
 def _taken(layout: Layout, joints: tuple[Feature, ...]) -> list[_Taken]:
     """The wood that each cut takes, in order along the timber."""
-    ends = tuple(_ends(layout))
     found = []
     for place, joint in enumerate(joints):
-        wood = _wood(layout.stick, joint, ends)
-        pieces = (wood.within(cut.planes) for cut in joint.cuts) if wood else ()
+        wood = _wood(layout.stick, joint)
+        pieces = (wood.within(cut.planes) for cut in joint.cuts)
         found += [_Taken(piece, place) for piece in pieces if piece]
     return sorted(found, key=lambda taken: taken.piece.low)
 
 
-def _wood(stick: Stick, joint: Feature, ends: tuple[Plane, ...]) -> Piece | None:
-    """The wood that counts at a joint: the timber between its ends, as deep as is framed there."""
+def _wood(stick: Stick, joint: Feature) -> Piece:
+    """The wood that counts at a joint: the timber from end to end, as deep as is framed there."""
     first, second = (stick.framed(axis, *joint.place).nm for axis in (Axis.FIRST, Axis.SECOND))
-    whole = Piece((stick.start.nm, 0, 0), (stick.finish.nm, first, second))
-    return whole.within(ends)
-
-
-def _ends(layout: Layout) -> Iterator[Plane]:
-    """The planes a timber is cut off at, which may slope, with its wood on the waste side."""
-    ends = layout.feature(ENDS)
-    for cut in ends.cuts if ends else ():
-        if len(cut.planes) == 1:
-            (plane,) = cut.planes
-            x, u, v = plane.normal
-            yield Plane((-x, -u, -v), -plane.offset)
+    return Piece((stick.start.nm, 0, 0), (stick.finish.nm, first, second))
 
 
 def _close(taken: list[_Taken], reach: int) -> Iterator[tuple[_Taken, _Taken]]:

@@ -21,7 +21,8 @@ class Step:
     and `waste_side` the face that the waste of a struck line lies towards. `line` names the line it
     strikes, within its feature. A step that is not `lasting` asks for a fresh look at the stick, so
     its tick never goes out of date. `draws` is the line a drawing shows: the one struck, or the one
-    that a task works to. `rests` are the places of the lines that a cut was made to.
+    that a task works to. `rests` are the places of the lines that a cut was made to, or where the
+    other end of a slanting line lies. `setting` is how to set a square and a saw, in words.
     """
 
     id: str
@@ -43,6 +44,7 @@ class Step:
     line: str | None
     draws: str | None
     rests: tuple[Reading, ...] = ()
+    setting: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,7 +1,7 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Annotated, NamedTuple, Self
+from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, Self
 
 from pydantic import Field, model_validator
 
@@ -17,13 +17,23 @@ if TYPE_CHECKING:
     from benchmate.model.project import Timber
 
 
+EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
+"""How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
+without a nose square to that face; plumb; level."""
+
+
 class Extension(NamedTuple):
-    """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not."""
+    """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
+
+    `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
+    rakes.
+    """
 
     timber: str
     end: Direction
     length: Length
     scribed: bool = False
+    shape: EndShape = "square"
 
 
 class Bearing(NamedTuple):
@@ -74,7 +84,8 @@ def meeting_faults(
     raking = next((each for each in (timber, into) if each.incline is not None), None)
     if raking is not None:
         problem = f"makes a square joint with {raking.name}, which rakes"
-        yield Fault("into", problem, "take the joint out: it is for timbers square to one another")
+        remedy = 'use a family for timbers that rake, such as "brace", or take the joint out'
+        yield Fault("into", problem, remedy)
     elif fault:
         yield fault
     elif not into.reference_end.square_to(timber.reference_end):
@@ -92,6 +103,28 @@ def meeting_faults(
         problem = f"is missing: it says where {timber.name} crosses {into.name}"
         remedy = f"write how far along from the reference shoulder of {into.name}"
         yield Fault("at", problem, f"{remedy}, or give both their places")
+
+
+def raking_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
+    """What keeps an end of a raking timber from entering the side of one in its own plane."""
+    if timber.incline is None:
+        problem = f"is for a timber that rakes, and {timber.name} stands or lies"
+        yield Fault("timber", problem, 'give it "incline" instead of "at", or use a tenon')
+    elif end not in (Direction.UP, Direction.DOWN):
+        problem = f"{timber.name} rakes, so its ends are its foot and its head"
+        yield Fault("end", problem, 'write "foot" or "head"')
+    elif not into.placed:
+        problem = f"{timber.name} has a place in the frame, but {into.name} has none"
+        yield Fault("into", problem, f"give {into.name} its place too")
+    elif not _in_one_plane(timber, into):
+        problem = f"{into.name} does not run in the upright plane that {timber.name} rakes in"
+        yield Fault("into", problem, "name a timber that stands or runs in that plane")
+
+
+def _in_one_plane(timber: "Timber", into: "Timber") -> bool:
+    head = timber.pose.head
+    grain = into.pose.reference_end
+    return head is not None and (grain in (head, head.opposite) or into.upright)
 
 
 class Work(Record, ABC):

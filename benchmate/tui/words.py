@@ -79,6 +79,8 @@ def _figures(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator
         yield from _all_of(walk, step, readings)
     elif readings:
         yield Saying(label="from", text=readings[0].words.removeprefix("from "), strong=True)
+    if step.setting:
+        yield Saying(label="square", text=step.setting, strong=True)
     if step.on:
         yield Saying(label="on", text=step.on)
     if step.waste:

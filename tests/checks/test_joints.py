@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from itertools import combinations
+from math import sqrt
 from pathlib import Path
 from typing import Any
 
@@ -35,6 +36,7 @@ from tests.builders import (
     tenon,
 )
 from tests.builders import timber as post_of
+from tests.joinery.brace.bays import bay
 
 HALF = length("1/2")
 """The usual least wood of a shop that measures in inches (common practice, no source)."""
@@ -262,14 +264,13 @@ BLANK = lay_out(frame(post_of("post")), "post")
 """A post of 6 x 6, 95" long, with nothing cut on it but its ends."""
 
 
-def layout_of(*cuts: tuple[Cut, ...], ends: tuple[Cut, ...] = (), least: str = "1/2") -> Layout:
-    """The blank post with a joint for each group of cuts; `ends` in place of its own."""
+def layout_of(*cuts: tuple[Cut, ...], least: str = "1/2") -> Layout:
+    """The blank post with a joint for each group of cuts."""
     (own,) = BLANK.features
     joints = [
         Feature(id=f"f{at}", timber="post", title=f"F{at}", at=ZERO, cuts=each, joint=f"j{at}")
         for at, each in enumerate(cuts)
     ]
-    own = replace(own, cuts=ends or own.cuts)
     return replace(BLANK, features=(own, *joints), least_wood=length(least))
 
 
@@ -330,22 +331,16 @@ def test_beyond_the_ends_there_is_nothing_to_meet_in() -> None:
     assert near_joints(layout_of((cuts[0],), (cuts[1],))) == ()
 
 
-def test_a_sloping_end_takes_the_wood_that_two_cuts_would_meet_in() -> None:
-    """As a brace's does: past its slope the timber is sawn off."""
-    spans = (("90", "93"), ("93", "95"))
-    one, other = (hollow(at(low, "4", "0"), at(high, "6", "6")) for low, high in spans)
-    assert len(near_joints(layout_of((one,), (other,)))) == 1
-    square, _ = BLANK.features[0].cuts
-    sloping = Cut((slope(-1, -1, 0, "95"),))
-    assert near_joints(layout_of((one,), (other,), ends=(square, sloping))) == ()
-
-
-def test_an_end_of_two_slopes_counts_by_where_the_timber_ends() -> None:
-    """A nosed end leaves no one plane to be within, so its outermost place counts."""
-    one, other = (hollow(at(low, "0", "0"), at("98", "6", "6")) for low in ("93", "94"))
-    square, _ = BLANK.features[0].cuts
-    nosed = Cut((slope(-1, -1, 0, "95"), slope(-1, 1, 0, "90")))
-    assert len(near_joints(layout_of((one,), (other,), ends=(square, nosed)))) == 1
+@pytest.mark.parametrize(("legs", "told_of"), [("8-7/8", False), ("8-13/16", True)])
+def test_the_shoulders_of_a_short_brace_come_near_at_its_short_edge(
+    legs: str, told_of: bool
+) -> None:
+    """At 45 degrees a 6" brace is 12" shorter there than at its long edge, which is 1.414 legs."""
+    built = bay(legs=(legs, legs), joint={"housing": "0"})
+    near = near_joints(lay_out(built, "brace"))
+    short = length(legs).nm * sqrt(2) - length("12").nm
+    assert [abs(each.wood.nm - short) < 3 for each in near] == ([True] if told_of else [])
+    assert (short < HALF.nm) is told_of
 
 
 def test_a_cut_that_takes_no_wood_meets_nothing() -> None:
