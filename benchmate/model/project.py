@@ -61,6 +61,10 @@ class Shop(Record):
     bottom_clearance: Size | None = None
     """How much deeper a mortise is than its tenon is long."""
 
+    least_wood: Size | None = None
+    """The wood to leave between two joints on one timber; less is told. It is no measure of
+    strength: how much is needed there is for the engineer to say."""
+
 
 class Practice(NamedTuple):
     """The shop's practice with every house rule settled."""
@@ -68,11 +72,22 @@ class Practice(NamedTuple):
     trim: Length
     guide_block: Length
     bottom_clearance: Length
+    least_wood: Length
 
 
 USUAL = {
-    Unit.INCH: Practice(Length.inches(1), Length.inches(2), Length.inches(0, 1, 8)),
-    Unit.MM: Practice(Length.mm(25), Length.mm(50), Length.mm(3)),
+    Unit.INCH: Practice(
+        trim=Length.inches(1),
+        guide_block=Length.inches(2),
+        bottom_clearance=Length.inches(0, 1, 8),
+        least_wood=Length.inches(0, 1, 2),
+    ),
+    Unit.MM: Practice(
+        trim=Length.mm(25),
+        guide_block=Length.mm(50),
+        bottom_clearance=Length.mm(3),
+        least_wood=Length.mm(12),
+    ),
 }
 """What counts where the shop says nothing, round in the unit of its tape.
 
@@ -223,7 +238,7 @@ class Project(Record):
     @property
     def practice(self) -> Practice:
         """The shop's practice, as usual where it says nothing."""
-        given = (self.shop.trim, self.shop.guide_block, self.shop.bottom_clearance)
+        given = (getattr(self.shop, rule) for rule in Practice._fields)
         pairs = zip(given, USUAL[self.bare], strict=True)
         return Practice(*(usual if own is None else own for own, usual in pairs))
 

@@ -1,7 +1,9 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Literal, NamedTuple
+from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, Self
+
+from pydantic import Field, model_validator
 
 from benchmate.measure.length import Length
 from benchmate.measure.sums import Sum
@@ -144,17 +146,25 @@ def _in_one_plane(timber: "Timber", into: "Timber") -> bool:
 class Work(Record, ABC):
     """A joint or other work, written once, on one timber or more.
 
-    Each family's record derives from this and answers for its own parameters.
+    Each family's record derives from this and answers for its own parameters. `meets` are the ids
+    of other joints that its cuts are meant to run into; one side saying so is enough.
     """
 
     id: Id
+    meets: Annotated[tuple[Id, ...], Field(strict=False)] = ()
+
+    @model_validator(mode="after")
+    def _meets_each_once(self) -> Self:
+        if len(set(self.meets)) != len(self.meets):
+            raise ValueError('names a joint twice in "meets"; name each once')
+        return self
 
     @abstractmethod
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
 
     def joins(self) -> bool:
-        """Whether its timbers meet, so that the sizes of one bear on the marks of the others."""
+        """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""
         return True
 
     def sums(self) -> dict[str, Sum]:
