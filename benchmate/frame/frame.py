@@ -5,15 +5,18 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeVar, cast
 
+from benchmate.frame.flats import Flat, behind, carried
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
-from benchmate.frame.place import Place
+from benchmate.frame.place import Place, Point
+from benchmate.frame.rake import Rake, Slope
+from benchmate.frame.reach import plumb_axis, reach
 from benchmate.frame.site import Site
 from benchmate.frame.through import unmeasured_passed, wood_passed
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
-from benchmate.model.directions import Direction
+from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
@@ -86,6 +89,32 @@ class Frame:
     def place(self, timber: str) -> Place | None:
         """Where a timber stands in the building; None for one without a place."""
         return self.once(f"place of {timber}", lambda: self._site.place(timber))
+
+    def standing(self, timber: str) -> Place:
+        """Where a timber with a place stands. Raises ValueError for one without."""
+        found = self.place(timber)
+        if found is None:
+            raise ValueError(f"{self.wood(timber).name} does not stand anywhere")
+        return found
+
+    def face(self, timber: str, face: Face, place: str) -> Flat:
+        """The plane of a placed timber's long face, as deep as the frame counts on at a joint.
+
+        The wood lies behind it. Raises ValueError for a timber without a place.
+        """
+        return self._site.face(timber, face, place)
+
+    def rake(self, timber: str) -> Rake:
+        """The line a raking timber's arris is said to run on. Raises ValueError for another."""
+        return self._site.rake(timber)
+
+    def slope(self, timber: str) -> Slope:
+        """How a timber slopes: along itself if it rakes, across if it is rolled."""
+        return self._site.slope(timber)
+
+    def entry(self, bearing: Bearing) -> Face:
+        """The face of the receiving timber that an end enters."""
+        return self._site.entry(bearing)
 
     def drawn(self) -> "Frame":
         """The same frame without real sizes, as the drawing has it."""
@@ -223,7 +252,7 @@ class Frame:
     def _unmeasured(self, bearing: Bearing) -> Unmeasured | None:
         """The far face an end bears on by mill rule, while nobody has measured it there."""
         wood = self.wood(bearing.into)
-        entry = wood.pose.face(bearing.end.opposite)
+        entry = self._site.entry(bearing)
         measured = wood.measured_depth(axis_from(entry), bearing.place)
         if entry.is_reference or wood.inner is not None or measured is not None:
             return None
@@ -243,5 +272,37 @@ class Frame:
         return extension._replace(length=passed + extension.length)
 
     def _beyond(self, timber: str, end: Direction) -> Length:
-        found = (each.length for each in self._extensions(timber) if each.end is end)
+        found = (
+            each.length if each.shape == "square" else self._reach(each)
+            for each in self._extensions(timber)
+            if each.end is end
+        )
         return max(found, default=ZERO)
+
+    def _reach(self, extension: Extension) -> Length:
+        """How far a slanting tip reaches along its own timber."""
+        wood, place = self.wood(extension.timber), self.standing(extension.timber)
+        end = wood.pose.end(extension.end)
+        reference = end is Face.REFERENCE_END
+        shoulder = ZERO if reference else self._site.body(wood.id)
+        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO)).moved(extension.length)
+        axis, at = plumb_axis(wood.pose), wood.place_at(end)
+        return reach(
+            carried(flat, place),
+            axis,
+            wood.framed(axis, f"{at}-tenon", at),
+            shoulder,
+            outward=-1 if reference else 1,
+            nosed=extension.shape == "nosed",
+        )
+
+    def _tip(self, extension: Extension, shoulder: Point) -> Flat:
+        """The plane of a slanting tip, through its shoulder, with all of the timber behind it."""
+        pose = self._timbers[extension.timber].pose
+        bearing = self.bearing(extension.timber, extension.end)
+        if extension.shape in ("parallel", "nosed") and bearing is not None:
+            entry = self._site.entry(bearing)
+            return self._site.face(bearing.into, entry, bearing.place).turned.through(shoulder)
+        plumb = pose.direction(pose.end(extension.end))
+        looks = plumb if extension.shape == "plumb" else extension.end
+        return behind(looks, 0).through(shoulder)

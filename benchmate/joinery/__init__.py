@@ -2,6 +2,7 @@
 
 from benchmate.frame.family import Family
 from benchmate.joinery import end_cut
+from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.joist import family as joist
 from benchmate.joinery.tenon import family as tenon
@@ -11,6 +12,7 @@ FAMILIES: tuple[Family, ...] = (
     end_cut.FAMILY,
     tenon.FAMILY,
     joist.FAMILY,
+    brace.FAMILY,
     chamfer.FAMILY,
 )
 

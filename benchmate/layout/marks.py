@@ -10,8 +10,11 @@ SHOULDER = "shoulder"
 
 
 def is_mark(stick: Stick, feature: Feature, line: Line) -> bool:
-    """Whether there is a line to strike: none where it falls on the stick's own arris or end."""
-    if line.axis is None or line.faces or line.id == SHOULDER:
+    """Whether there is a line to strike: none where it falls on the stick's own arris or end.
+
+    A slanting line falls on none.
+    """
+    if line.axis is None or line.faces or line.slant or line.id == SHOULDER:
         return True
     if line.axis is Axis.ALONG:
         return line.at not in (stick.start, stick.finish)

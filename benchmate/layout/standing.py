@@ -70,8 +70,9 @@ def what_changed(step: Step, tick: Tick, tape: Tape) -> str:
         if name in hooks and now.marked[name] != value
     ]
     lines = {rest.name: rest for rest in step.rests}
+    made = "struck" if step.line else "cut"
     found += [
-        f"cut to the {lines[name].hook} at {_show(value, lines[name].value, tape)} "
+        f"{made} to the {lines[name].hook} at {_show(value, lines[name].value, tape)} "
         f"{lines[name].way}"
         for name, value in tick.marked.items()
         if name in lines and lines[name].value != value

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Beside, Feature, Reading, Stage
 from benchmate.model.stick import Stick
@@ -20,7 +21,8 @@ class Step:
     and `waste_side` the face that the waste of a struck line lies towards. `line` names the line it
     strikes, within its feature. A step that is not `lasting` asks for a fresh look at the stick, so
     its tick never goes out of date. `draws` is the line a drawing shows: the one struck, or the one
-    that a task works to. `rests` are the places of the lines that a cut was made to.
+    that a task works to. `rests` are the places of the lines that a cut was made to, or where the
+    other end of a slanting line lies. `setting` is how to set a square and a saw, in words.
     """
 
     id: str
@@ -42,6 +44,7 @@ class Step:
     line: str | None
     draws: str | None
     rests: tuple[Reading, ...] = ()
+    setting: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,12 +52,14 @@ class Layout:
     """All steps of one timber in order; `shoulder` is the step that strikes the reference shoulder.
 
     `shoulder` is None where the reference end has no tenon: there the squared end is the datum.
+    `least_wood` is what the shop keeps between two joints.
     """
 
     stick: Stick
     features: tuple[Feature, ...]
     steps: tuple[Step, ...]
     shoulder: str | None
+    least_wood: Length
 
     def step(self, step: str) -> Step:
         """A step by id. Raises KeyError for an unknown one."""

@@ -1,10 +1,13 @@
 """From features to the walk: every step of a timber, in the order a framer takes them."""
 
+from dataclasses import replace
+
 from benchmate.frame.frame import Frame
 from benchmate.joinery import family_of
 from benchmate.layout.common import mated_back_check, stick_tasks
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck
+from benchmate.layout.slants import other_end, slant_rests, start_words
 from benchmate.layout.step import LINE, Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
@@ -32,7 +35,14 @@ def _features_of(record: Timber | Work, frame: Frame) -> tuple[Feature, ...]:
     """Both sides of a joint at once: whichever of its timbers is asked for first pays."""
     family = family_of(record)
     key = f"{family.table} {record.id}"
-    return frame.once(key, lambda: family.features(record, frame))
+    return frame.once(key, lambda: _of_joint(record, family.features(record, frame)))
+
+
+def _of_joint(record: Timber | Work, features: tuple[Feature, ...]) -> tuple[Feature, ...]:
+    """The features of a record that know which joint they are a side of, if it is one."""
+    if isinstance(record, Timber) or not record.joins():
+        return features
+    return tuple(replace(each, joint=record.id, meets=record.meets) for each in features)
 
 
 def lay_out(frame: Frame, timber: str) -> Layout:
@@ -56,6 +66,7 @@ def lay_out(frame: Frame, timber: str) -> Layout:
         features=features,
         steps=tuple(sorted(steps, key=lambda step: step.stage)),
         shoulder=_shoulder_step(stick, features),
+        least_wood=frame.project.practice.least_wood,
     )
 
 
@@ -87,7 +98,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         sides=tuple(map(stick.pose.words, faces)),
         on=faces_in_words(stick, faces),
         readings=line.readings or _readings(stick, line),
-        beside=line.beside,
+        beside=(*other_end(stick, line), *line.beside),
         waste=line.waste or (f"Towards the {side}." if side else ""),
         waste_side=side,
         why=line.why,
@@ -96,6 +107,8 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         lasting=line.lasting,
         line=line.id,
         draws=line.id,
+        rests=slant_rests(line),
+        setting=line.slant.setting if line.slant else "",
     )
 
 
@@ -108,14 +121,18 @@ def _rests(stick: Stick, feature: Feature) -> tuple[Reading, ...]:
     The saw cut at an end has its own figure, so the ends have none.
     """
     return tuple(
-        Reading(
-            value=line.at,
-            hook=lower_first(line.title),
-            way=f"from the {_from(stick, line.axis)}",
-            key=f"{line.id}{LINE}",
-        )
+        rest
         for line in feature.lines
         if line.axis is not None and line.lasting and feature.id != ENDS
+        for rest in (
+            Reading(
+                value=line.at,
+                hook=lower_first(line.title),
+                way=f"from the {_from(stick, line.axis)}",
+                key=f"{line.id}{LINE}",
+            ),
+            *slant_rests(line),
+        )
     )
 
 
@@ -151,6 +168,7 @@ def _task_step(
         line=None,
         draws=task.draws or None,
         rests=rests if task.lasting and task.stage in _MADE_TO_LINES else (),
+        setting=task.setting,
     )
 
 
@@ -158,21 +176,24 @@ def _readings(stick: Stick, line: Line) -> tuple[Reading, ...]:
     """The ways to measure a line: across from a reference face, or along from shoulder and end."""
     if line.axis is None:
         raise ValueError(f"line {line.id} is gauged, so it must state its readings")
+    found_on = start_words(line)
     if line.axis is Axis.ALONG:
-        return _along(stick, line.at)
+        return _along(stick, line.at, found_on)
     face = reference_for(line.axis)
     hook, across = stick.pose.words(face), stick.pose.words(face.opposite)
-    return (Reading(value=line.at, hook=hook, way=f"in towards the {across}"),)
+    return (Reading(value=line.at, hook=hook, way=f"in towards the {across}{found_on}"),)
 
 
-def _along(stick: Stick, at: Length) -> tuple[Reading, ...]:
+def _along(stick: Stick, at: Length, found_on: str) -> tuple[Reading, ...]:
     start, finish = (stick.pose.words(end) for end in (Face.REFERENCE_END, Face.FAR_END))
-    from_end = Reading(value=at - stick.start, hook=f"squared {start}", way=f"towards the {finish}")
+    from_end = Reading(
+        value=at - stick.start, hook=f"squared {start}", way=f"towards the {finish}{found_on}"
+    )
     if not stick.near or at == ZERO:
         return (from_end,)
     way = finish if at > ZERO else start
     return (
-        Reading(value=abs(at), hook=f"{start} shoulder line", way=f"towards the {way}"),
+        Reading(value=abs(at), hook=f"{start} shoulder line", way=f"towards the {way}{found_on}"),
         from_end,
     )
 
@@ -182,10 +203,11 @@ def _waste_side(stick: Stick, feature: Feature, line: Line) -> str:
     if line.axis is None:
         return ""
     reference = Face.REFERENCE_END if line.axis is Axis.ALONG else reference_for(line.axis)
+    place = line.axis.value.index(1)
     for cut in feature.cuts:
         for plane in cut.planes:
             if plane.line == line.id:
-                side = reference if sum(plane.normal) > 0 else reference.opposite
+                side = reference if plane.normal[place] > 0 else reference.opposite
                 return stick.pose.words(side)
     return ""
 

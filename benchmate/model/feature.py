@@ -75,14 +75,38 @@ class Beside:
     words: str
 
 
+class Spot(NamedTuple):
+    """A point on a face: how far along the timber, and how deep in from a reference face."""
+
+    along: Length
+    deep: Length
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Slant:
+    """How a line slants across the faces beside its `axis`, from its start to its finish.
+
+    `where` says in words what each of the two is found on: `South arris`, `shoulder line`.
+    `setting` is how to set a square and a saw for it, in words, if there is a way.
+    """
+
+    axis: Axis
+    start: Spot
+    finish: Spot
+    where: tuple[str, str]
+    setting: str = ""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Line:
     """A line to strike.
 
     `axis` and `at` say where it lies, in the stick's own readings; a line without an axis is
-    gauged `at` from each arris it belongs to. `readings` are stated only where a line is not
-    measured from a reference face or the reference shoulder, and `faces` only where it bounds no
-    cut or lies inside the wood. `waste` is words for what the cuts cannot tell.
+    gauged `at` from each arris it belongs to. A line with a `slant` is set off at its start, which
+    lies `at` on `axis`; without an axis it is set off as its readings say. `readings` are stated
+    only where a line is not measured from a reference face or the reference shoulder, and `faces`
+    only where it bounds no cut or lies inside the wood. `waste` is words for what the cuts cannot
+    tell.
     """
 
     id: str
@@ -97,6 +121,7 @@ class Line:
     caution: str = ""
     stage: Stage = Stage.MARK
     lasting: bool = True
+    slant: Slant | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,6 +129,7 @@ class Task:
     """Something to do that strikes no line: measure, knife, saw, pare, label.
 
     `draws` is the line the task works to, so that a drawing shows the waste of that alone.
+    `setting` is how to set a square and a saw, in words.
     """
 
     id: str
@@ -118,6 +144,7 @@ class Task:
     asks: Asks = Asks.NOTHING
     lasting: bool = True
     draws: str = ""
+    setting: str = ""
 
 
 class Size(NamedTuple):
@@ -143,6 +170,9 @@ class Feature:
     `awaits` is what its marks, all but measuring the stick, had better wait for. A `mated` one is
     marked for a finished part of another timber, so it comes after all else on its own. A `scribed`
     one is marked by hand from its mate, so it has neither cuts nor lines.
+
+    `joint` is the id of the joint it is a side of, empty for a timber's ends and for chamfers;
+    `meets` are the joints that one is meant to run into. The layout fills in both.
     """
 
     id: str
@@ -158,3 +188,5 @@ class Feature:
     awaits: tuple[Awaits, ...] = ()
     mated: bool = False
     scribed: bool = False
+    joint: str = ""
+    meets: tuple[str, ...] = ()

@@ -1,7 +1,9 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, Self
+
+from pydantic import Field, model_validator
 
 from benchmate.measure.length import Length
 from benchmate.measure.sums import Sum
@@ -15,17 +17,24 @@ if TYPE_CHECKING:
     from benchmate.model.project import Timber
 
 
+EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
+"""How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
+without a nose square to that face; plumb; level."""
+
+
 class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
-    One that goes `through` the timber it bears in takes all the wood it passes there, which the
-    frame measures, and `length` more; below nothing where it is held short.
+    `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
+    rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
+    the frame measures, and `length` more; below nothing where it is held short.
     """
 
     timber: str
     end: Direction
     length: Length
     scribed: bool = False
+    shape: EndShape = "square"
     through: "Bearing | None" = None
 
 
@@ -74,10 +83,8 @@ def meeting_faults(
     timbers without places, `at` first, and say too much for timbers with them.
     """
     fault = end_fault("end", end, timber)
-    raking = next((each for each in (timber, into) if each.incline is not None), None)
-    if raking is not None:
-        problem = f"makes a square joint with {raking.name}, which rakes"
-        yield Fault("into", problem, "take the joint out: it is for timbers square to one another")
+    if timber.pose.head is not into.pose.head or timber.pose.rakes:
+        yield _off_the_slope(timber, into)
     elif fault:
         yield fault
     elif not into.reference_end.square_to(timber.reference_end):
@@ -97,20 +104,69 @@ def meeting_faults(
         yield Fault("at", problem, f"{remedy}, or give both their places")
 
 
+def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
+    """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
+    raking = next((each for each in (timber, into) if each.pose.rakes), None)
+    if raking is timber or (raking is not None and timber.roll is not None):
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = 'use a family for timbers that rake, such as "brace", or take the joint out'
+    elif raking is not None:
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = (
+            f'give {timber.name} a "roll" if it lies in that slope, or use a family for timbers '
+            'that rake, such as "brace"'
+        )
+    else:
+        rolled = timber if timber.roll is not None else into
+        problem = f"makes a square joint with {rolled.name}, which is rolled to lie in a slope"
+        remedy = "name a timber that rakes or is rolled the same way"
+    return Fault("into", problem, remedy)
+
+
+def raking_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
+    """What keeps an end of a raking timber from entering the side of one in its own plane."""
+    if timber.incline is None:
+        problem = f"is for a timber that rakes, and {timber.name} stands or lies"
+        yield Fault("timber", problem, 'give it "incline" instead of "at", or use a tenon')
+    elif end not in (Direction.UP, Direction.DOWN):
+        problem = f"{timber.name} rakes, so its ends are its foot and its head"
+        yield Fault("end", problem, 'write "foot" or "head"')
+    elif not into.placed:
+        problem = f"{timber.name} has a place in the frame, but {into.name} has none"
+        yield Fault("into", problem, f"give {into.name} its place too")
+    elif not _in_one_plane(timber, into):
+        problem = f"{into.name} does not run in the upright plane that {timber.name} rakes in"
+        yield Fault("into", problem, "name a timber that stands or runs in that plane")
+
+
+def _in_one_plane(timber: "Timber", into: "Timber") -> bool:
+    head = timber.pose.head
+    grain = into.pose.reference_end
+    return head is not None and (grain in (head, head.opposite) or into.upright)
+
+
 class Work(Record, ABC):
     """A joint or other work, written once, on one timber or more.
 
-    Each family's record derives from this and answers for its own parameters.
+    Each family's record derives from this and answers for its own parameters. `meets` are the ids
+    of other joints that its cuts are meant to run into; one side saying so is enough.
     """
 
     id: Id
+    meets: Annotated[tuple[Id, ...], Field(strict=False)] = ()
+
+    @model_validator(mode="after")
+    def _meets_each_once(self) -> Self:
+        if len(set(self.meets)) != len(self.meets):
+            raise ValueError('names a joint twice in "meets"; name each once')
+        return self
 
     @abstractmethod
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
 
     def joins(self) -> bool:
-        """Whether its timbers meet, so that the sizes of one bear on the marks of the others."""
+        """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""
         return True
 
     def sums(self) -> dict[str, Sum]:

@@ -70,6 +70,7 @@ def _step_data(
             length_data(beside.value, tape) | {"words": beside.words}
             for beside in (step.beside if fit else ())
         ],
+        "square": step.setting if fit else "",
         "waste": step.waste,
         "why": step.why,
         "caution": step.caution,
@@ -94,6 +95,7 @@ def finding_data(finding: Finding) -> dict[str, Any]:
         "severity": finding.severity.word,
         "timber": finding.timber,
         "feature": finding.feature,
+        "also": finding.also,
         "message": finding.message,
         "remedy": finding.remedy,
     }

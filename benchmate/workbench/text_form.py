@@ -50,7 +50,13 @@ def _step_lines(walk: Walk, step: Step, standing: Standing, waits_for: str) -> I
         yield f"        {walk.tape.text(reading.value)} {reading.words}"
     for beside in step.beside:
         yield f"        {walk.tape.text(beside.value)} {beside.words}"
-    labelled = (("on", step.on), ("waste", step.waste), ("why", step.why), ("!", step.caution))
+    labelled = (
+        ("square", step.setting),
+        ("on", step.on),
+        ("waste", step.waste),
+        ("why", step.why),
+        ("!", step.caution),
+    )
     for label, words in labelled:
         if words:
             yield f"        {label}: {words}"

@@ -5,8 +5,9 @@ checker can find, so everything untyped stays in this module. Coordinates are in
 doubles hold every whole number up to 2**53, and a frame is far smaller.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from importlib import import_module
+from math import hypot
 from typing import Any
 
 from tests.space import Box
@@ -48,6 +49,22 @@ class Solid:
         """What of it lies inside another body."""
         return Solid(self.body ^ other.body)
 
+    def behind(self, normal: Vector, offset: int) -> "Solid":
+        """What of it lies where `normal . point <= offset`."""
+        steep = hypot(*normal)
+        ahead = [-part / steep for part in normal]
+        return Solid(self.body.trim_by_plane(ahead, -offset / steep))
+
+    def turned(self, ways: Sequence[Sequence[float]], to: Sequence[float]) -> "Solid":
+        """The same body with its three axes laid along `ways` and its zero put `to` a point."""
+        rows = [[way[axis] for way in ways] + [to[axis]] for axis in range(3)]
+        return Solid(self.body.transform(rows))
+
+    def joined(self, others: Iterable["Solid"]) -> "Solid":
+        """It and other bodies as one."""
+        bodies = [self.body, *(other.body for other in others)]
+        return Solid(_kernel.Manifold.batch_boolean(bodies, _kernel.OpType.Add))
+
     def without(self, wastes: Iterable["Solid"]) -> "Solid":
         """What is left of it when wood has been taken away."""
         bodies = [self.body, *(waste.body for waste in wastes)]
@@ -73,3 +90,7 @@ def touching(one: Solid, other: Solid) -> bool:
     starts = (max(pair) for pair in zip(low, other_low, strict=True))
     stops = (min(pair) for pair in zip(high, other_high, strict=True))
     return all(start < stop for start, stop in zip(starts, stops, strict=True))
+
+
+NOTHING = Solid(_kernel.Manifold())
+"""No body at all."""

@@ -1,0 +1,145 @@
+"""Lines to strike, made from the planes that bound a cut."""
+
+from dataclasses import dataclass
+
+from benchmate.frame.flats import along_at, deep_at
+from benchmate.measure.length import ZERO, Length
+from benchmate.model.directions import Face
+from benchmate.model.feature import Beside, Line, Reading, Slant, Spot
+from benchmate.model.solids import Axis, Plane
+from benchmate.model.stick import Stick, reference_for
+
+AXES = (Axis.ALONG, Axis.FIRST, Axis.SECOND)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Says:
+    """What is said of a line: what it is called and why, what to beware of, figures beside it.
+
+    `waste` and `faces` are stated only where the cuts cannot tell, `setting` only for a slant.
+    """
+
+    title: str
+    why: str
+    caution: str = ""
+    beside: tuple[Beside, ...] = ()
+    waste: str = ""
+    faces: tuple[Face, ...] = ()
+    setting: str = ""
+
+
+def square_mark(plane: Plane, says: Says) -> Line:
+    """A line square to the timber or along it. Raises ValueError for a plane that slants."""
+    axis, normal = axis_of(plane)
+    return Line(
+        id=_named(plane),
+        title=says.title,
+        axis=axis,
+        at=Length(plane.offset * normal),
+        faces=says.faces,
+        beside=says.beside,
+        waste=says.waste,
+        why=says.why,
+        caution=says.caution,
+    )
+
+
+def slanting_mark(
+    stick: Stick,
+    plane: Plane,
+    deep: tuple[Length, Length],
+    says: Says,
+    where: tuple[str, str] | None = None,
+) -> Line:
+    """A line that slants across two long faces, set off along the timber at two depths.
+
+    The depths are in from the reference face that the line starts on; `where` says what its ends
+    are found on where those are not the two faces. Raises ValueError for a plane that does not
+    slant along the timber.
+    """
+    axis = slant_axis(plane)
+    start, finish = (Spot(along_at(plane, axis, each), each) for each in deep)
+    near = reference_for(axis)
+    words = stick.pose.words
+    return Line(
+        id=_named(plane),
+        title=says.title,
+        axis=Axis.ALONG,
+        at=start.along,
+        faces=says.faces,
+        beside=says.beside,
+        waste=says.waste,
+        why=says.why,
+        caution=says.caution,
+        slant=Slant(
+            axis=axis,
+            start=start,
+            finish=finish,
+            where=where or (words(near), words(near.opposite)),
+            setting=says.setting,
+        ),
+    )
+
+
+def tapering_mark(
+    plane: Plane, along: tuple[Length, Length], where: tuple[str, str], says: Says
+) -> Line:
+    """A line that runs along the timber and leans, set off in from a reference face at two places.
+
+    `where` says what its two ends are found on. Raises ValueError for a plane that does not slant.
+    """
+    axis = slant_axis(plane)
+    start, finish = (Spot(each, deep_at(plane, axis, each)) for each in along)
+    return Line(
+        id=_named(plane),
+        title=says.title,
+        axis=axis,
+        at=start.deep,
+        faces=says.faces,
+        beside=says.beside,
+        waste=says.waste,
+        why=says.why,
+        caution=says.caution,
+        slant=Slant(axis=axis, start=start, finish=finish, where=where, setting=says.setting),
+    )
+
+
+def parallel_mark(plane: Plane, deep: tuple[Length, Length], reading: Reading, says: Says) -> Line:
+    """A line parallel to another that slants, set off square from that one as the reading says."""
+    axis = slant_axis(plane)
+    start, finish = (Spot(along_at(plane, axis, each), each) for each in deep)
+    return Line(
+        id=_named(plane),
+        title=says.title,
+        axis=None,
+        at=ZERO,
+        faces=says.faces,
+        readings=(reading,),
+        beside=says.beside,
+        waste=says.waste,
+        why=says.why,
+        caution=says.caution,
+        slant=Slant(axis=axis, start=start, finish=finish, where=("", ""), setting=says.setting),
+    )
+
+
+def axis_of(plane: Plane) -> tuple[Axis, int]:
+    """The axis a plane is square to, and its sense along it: 1 or -1. ValueError for a slant."""
+    found = [(axis, part) for axis, part in zip(AXES, plane.normal, strict=True) if part]
+    if len(found) != 1 or abs(found[0][1]) != 1:
+        raise ValueError(f"{plane.line} is square to no axis")
+    return found[0]
+
+
+def slant_axis(plane: Plane) -> Axis:
+    """The axis across the timber that a slanting plane leans on. ValueError for another plane."""
+    along, *across = plane.normal
+    if not along or bool(across[0]) is bool(across[1]):
+        raise ValueError(f"{plane.line} does not slant across two faces")
+    return Axis.FIRST if across[0] else Axis.SECOND
+
+
+def _named(plane: Plane) -> str:
+    if plane.line is None:
+        raise ValueError("a line to strike has an id")
+    return plane.line

@@ -1,0 +1,212 @@
+"""The brace's own side: the wood that comes off its end, and the lines to strike for it."""
+
+from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark
+from benchmate.frame.practice import unsure
+from benchmate.frame.reach import crossing
+from benchmate.frame.settings import rake_setting
+from benchmate.joinery.brace.legs import Legs
+from benchmate.joinery.brace.shape import FAR, NEAR, EndShape
+from benchmate.measure.length import ZERO, Length
+from benchmate.measure.printing import Tape
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.feature import Beside, Line, Reading
+from benchmate.model.solids import Axis, Cut, above, below
+from benchmate.model.stick import reference_for
+
+BOTH_ENDS = (
+    "The foot and the head take the same two figures, one struck along the tongue and the other "
+    "along the blade: swapped, the brace still looks right on the horses."
+)
+"""The classic slip (trade notes 2.3, common practice)."""
+
+
+def end_cuts(shape: EndShape) -> tuple[Cut, ...]:
+    """The nose, the wood beside the tenon, what is past its end, and what goes by square rule."""
+    nosed = (shape.nose, shape.abutment) if shape.nose_in else (shape.nose,)
+    found = [Cut(nosed), Cut((shape.tip,))]
+    if shape.near:
+        found.append(Cut((shape.seat, below(shape.cheeks, shape.near, NEAR))))
+    if shape.real_wide > shape.far:
+        found.append(Cut((shape.seat, above(shape.cheeks, shape.far, FAR))))
+    for axis, at in reduced(shape).items():
+        found.append(Cut((shape.outside, above(axis, at, reduced_line(axis)))))
+    return tuple(found)
+
+
+def reduced(shape: EndShape) -> dict[Axis, Length]:
+    """The far faces that come down to the inner timber, so that the end goes in."""
+    if shape.stick.inner is None:
+        return {}
+    found = {}
+    if shape.real_deep > shape.deep:
+        found[shape.plumb] = shape.deep
+    if shape.outside.offset != shape.seat.offset and shape.real_wide > shape.wide:
+        found[shape.cheeks] = shape.wide
+    return found
+
+
+def reduced_line(axis: Axis) -> str:
+    """The line a far face is brought down to."""
+    return f"reduced-{axis.name.lower()}"
+
+
+def end_lines(shape: EndShape, legs: Legs | None, tape: Tape) -> tuple[Line, ...]:
+    """The face line, the nose, the seat, the cheeks and the tenon's end, in the order struck."""
+    found = [_shoulder(shape, legs, tape), _nose(shape, tape)]
+    if shape.housing:
+        found.append(_seat(shape, tape))
+    found += _cheeks(shape)
+    found.append(_tip(shape, tape))
+    return (*found, *_reduction(shape, tape))
+
+
+def _setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> str:
+    plumb = shape.upright is like_the_face
+    return rake_setting(shape.rake.run, shape.rake.rise, tape, plumb=plumb)
+
+
+def _shoulder(shape: EndShape, legs: Legs | None, tape: Tape) -> Line:
+    housed = bool(shape.housing)
+    edge = _words(shape, shape.long_face)
+    says = Says(
+        title="Face line" if housed else "Shoulder line",
+        beside=(
+            *(legs.beside() if legs else ()),
+            Beside(shape.foot_length, "long along it, from the long edge to the short one"),
+        ),
+        why=(
+            f"Start on the {edge}: that is the long edge, and what the stick is over or under goes "
+            "to the inside. "
+            + (
+                "Where it meets the other timber's face: the end goes on into its housing."
+                if housed
+                else "The brace bears here."
+            )
+        ),
+        caution=" ".join(
+            filter(None, (_unsure(shape), "Do not saw here." if housed else "", BOTH_ENDS))
+        ),
+        faces=LONG_FACES if housed and not shape.nose_in else (),
+        setting=_setting(shape, tape, like_the_face=True),
+    )
+    return slanting_mark(shape.stick, shape.face, (ZERO, shape.real_deep), says)
+
+
+def _unsure(shape: EndShape) -> str:
+    """A reference shoulder is struck from its own end, whatever the brace meets."""
+    return unsure(shape.stick) if shape.end is Face.FAR_END else ""
+
+
+def _nose(shape: EndShape, tape: Tape) -> Line:
+    foot = shape.stick.pose.words(shape.end)
+    says = Says(
+        title="Nose line",
+        why=(
+            "Square to the other timber, so that the nose seats on the end of its mortise and "
+            "takes the thrust."
+        ),
+        caution="The other arm of the square than for the shoulder, at the same setting.",
+        waste=f"Towards the {foot}: the long edge's point.",
+        setting=_setting(shape, tape, like_the_face=False),
+    )
+    tip = crossing(shape.nose, shape.tip, shape.plumb)[1]
+    if not shape.nose_in:
+        where = (_words(shape, shape.long_face), "tenon end line")
+        return slanting_mark(shape.stick, shape.nose, (ZERO, tip), says, where)
+    start = crossing(shape.nose, shape.face, shape.plumb)[1]
+    reading = Reading(
+        value=shape.nose_in, hook="long edge", way="along the shoulder line, towards the short edge"
+    )
+    return parallel_mark(shape.nose, (start, tip), reading, says)
+
+
+def _seat(shape: EndShape, tape: Tape) -> Line:
+    foot = shape.stick.pose.words(shape.end)
+    reading = Reading(
+        value=shape.housing, hook="face line", way=f"square to it, towards the {foot}"
+    )
+    says = Says(
+        title="Shoulder line, at the housing's floor",
+        why="The whole end goes in so far: the brace bears here, not on the face.",
+        waste=f"Towards the {foot}, beside the tenon.",
+        setting=_setting(shape, tape, like_the_face=True),
+    )
+    start = crossing(shape.nose, shape.seat, shape.plumb)[1]
+    return parallel_mark(shape.seat, (start, shape.real_deep), reading, says)
+
+
+def _tip(shape: EndShape, tape: Tape) -> Line:
+    foot = shape.stick.pose.words(shape.end)
+    reading = Reading(
+        value=shape.length, hook="shoulder line", way=f"square to it, towards the {foot}"
+    )
+    says = Says(
+        title="Tenon end line",
+        beside=(Beside(shape.left_at_nose, "of tenon left along it, from the nose"),),
+        why="The tenon is as long as this, measured square to the shoulder and not along the edge.",
+        waste=f"Towards the {foot}, beyond the line.",
+        setting=_setting(shape, tape, like_the_face=True),
+    )
+    start = crossing(shape.nose, shape.tip, shape.plumb)[1]
+    return parallel_mark(shape.tip, (start, shape.real_deep), reading, says)
+
+
+def _cheeks(shape: EndShape) -> tuple[Line, ...]:
+    far = _words(shape, reference_for(shape.cheeks).opposite)
+    found = []
+    if shape.near:
+        near = Says(
+            title="Near cheek line",
+            why="The set-back. It is the same in the mortise, so the faces come flush.",
+        )
+        found.append(square_mark(below(shape.cheeks, shape.near, NEAR), near))
+    bare = (
+        "Barefaced: no shoulder on the reference side, so left and right are not alike. "
+        if not shape.near
+        else ""
+    )
+    says = Says(
+        title="Far cheek line",
+        beside=(
+            Beside(shape.thickness, "tenon thickness"),
+            Beside(shape.real_wide - shape.far, f"to come off the {far}"),
+        ),
+        why=f"{bare}What the stick is over or under shows only on the far side.",
+        caution=f"Never measure this from the {far}.",
+    )
+    found.append(square_mark(above(shape.cheeks, shape.far, FAR), says))
+    return tuple(found)
+
+
+def _reduction(shape: EndShape, tape: Tape) -> tuple[Line, ...]:
+    lost, words = reduced(shape), shape.stick.pose.words
+    if not lost and not (shape.nose_in and shape.over):
+        return ()
+    stop = slanting_mark(
+        shape.stick,
+        shape.outside,
+        (ZERO, shape.real_deep),
+        Says(
+            title="Reduction end line",
+            why="As far back as the end goes in: beyond it the stick keeps its full size.",
+            caution="Only on the far faces: nothing comes off a reference face.",
+            faces=() if shape.nose_in else tuple(reference_for(axis).opposite for axis in lost),
+            setting=_setting(shape, tape, like_the_face=True),
+        ),
+    )
+    sides = (
+        square_mark(
+            above(axis, at, reduced_line(axis)),
+            Says(
+                title=f"Reduction line, {words(reference_for(axis).opposite)}",
+                why="Square rule: only the inner timber goes into the other one.",
+                caution=f"Never measure this from the {words(reference_for(axis).opposite)}.",
+            ),
+        )
+        for axis, at in lost.items()
+    )
+    return (stop, *sides)
+
+
+def _words(shape: EndShape, face: Face) -> str:
+    return shape.stick.pose.words(face)

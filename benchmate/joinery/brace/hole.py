@@ -1,0 +1,280 @@
+"""The receiving side: the mortise of a brace, and the housing its whole end goes into."""
+
+from functools import partial
+
+from benchmate.frame.marking import Says, square_mark
+from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
+from benchmate.frame.reduction import measured_words, unmeasured
+from benchmate.joinery.brace.legs import Legs
+from benchmate.joinery.brace.shape import HoleShape
+from benchmate.measure.length import ZERO
+from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
+from benchmate.model.feature import Beside, Line, Reading, Stage, Task
+from benchmate.model.solids import Axis, Cut, Plane, above, below
+from benchmate.model.stick import reference_for
+
+NOSE_END, HEEL_END, NEAR, FAR, DEPTH = ("nose-end", "heel-end", "near-side", "far-side", "depth")
+FLOOR, HOUSING_NEAR, HOUSING_FAR = ("housing-floor", "housing-near", "housing-far")
+
+INSIDE = "Inside the four lines only."
+
+
+def hole_cuts(shape: HoleShape) -> tuple[Cut, ...]:
+    """The housing if there is one, and the mortise."""
+    ends = _ends(shape)
+    down = below if shape.entry.is_reference else above
+    near, far = shape.across
+    mortise = Cut(
+        (
+            *ends.values(),
+            above(shape.sides, near, NEAR),
+            below(shape.sides, far, FAR),
+            down(shape.into, shape.bottom, DEPTH),
+        )
+    )
+    if not shape.recess:
+        return (mortise,)
+    floor = down(shape.into, shape.seat, FLOOR)
+    return (Cut((*ends.values(), *_walls(shape).values(), floor)), mortise)
+
+
+def _ends(shape: HoleShape) -> dict[str, Plane]:
+    start, finish = shape.along
+    names = (NOSE_END, HEEL_END) if shape.nosed_first else (HEEL_END, NOSE_END)
+    return {
+        names[0]: above(Axis.ALONG, start, names[0]),
+        names[1]: below(Axis.ALONG, finish, names[1]),
+    }
+
+
+def _walls(shape: HoleShape) -> dict[str, Plane]:
+    """The sides the housing is closed at, by line: not those the brace comes flush to."""
+    near, far = shape.end_across
+    walls = {}
+    if near > ZERO:
+        walls[HOUSING_NEAR] = above(shape.sides, near, HOUSING_NEAR)
+    if far < shape.stick.framed(shape.sides, shape.feature):
+        walls[HOUSING_FAR] = below(shape.sides, far, HOUSING_FAR)
+    return walls
+
+
+def hole_lines(shape: HoleShape, legs: Legs | None, tape: Tape) -> tuple[Line, ...]:
+    """The two ends, the housing's sides and floor, then the mortise's sides and depth."""
+    return (
+        *_end_lines(shape, legs),
+        *_housing_lines(shape),
+        *_side_lines(shape, tape),
+        _depth(shape, tape),
+    )
+
+
+def _end_lines(shape: HoleShape, legs: Legs | None) -> tuple[Line, ...]:
+    brace, planes = shape.brace.stick.name, _ends(shape)
+    long = Beside(shape.along[1] - shape.along[0], "long in all")
+    nose = Says(
+        title="Nose end line",
+        beside=(*(legs.beside() if legs else ()), long),
+        why=f"The long edge of {brace} comes here, and its nose bears on this end: held exactly.",
+        caution="The nose bears on this end. It is the end away from the corner.",
+    )
+    heel = Says(
+        title="Heel end line",
+        beside=(Beside(shape.ease, "of it to spare beyond the short edge"), long),
+        why=f"What {brace} is over or under goes to this end, so it bears on nothing.",
+    )
+    return (square_mark(planes[NOSE_END], nose), square_mark(planes[HEEL_END], heel))
+
+
+def _housing_lines(shape: HoleShape) -> tuple[Line, ...]:
+    if not shape.recess:
+        return ()
+    brace = shape.brace.stick.name
+    near, far = shape.end_across
+    found = [
+        square_mark(
+            plane,
+            Says(
+                title="Housing near line" if name == HOUSING_NEAR else "Housing far line",
+                beside=(Beside(far - near, f"of {brace} goes in"),),
+                why=f"The whole end of {brace} goes in.",
+                caution=_not_from_far(shape) if name == HOUSING_FAR else "",
+            ),
+        )
+        for name, plane in _walls(shape).items()
+    ]
+    return (*found, _floor(shape))
+
+
+def _floor(shape: HoleShape) -> Line:
+    words = shape.stick.pose.words
+    entry, reference = words(shape.entry), words(reference_for(shape.into))
+    far = not shape.entry.is_reference
+    why = "The brace bears here"
+    return Line(
+        id=FLOOR,
+        title="Housing floor",
+        axis=shape.into,
+        at=shape.seat,
+        faces=(shape.entry,) if len(_walls(shape)) == len((HOUSING_NEAR, HOUSING_FAR)) else (),
+        readings=(Reading(value=shape.recess, hook=entry, way="straight in, to the floor"),),
+        beside=(Beside(shape.seat, f"from the {reference} to the floor here"),) if far else (),
+        waste=f"Towards the {entry}, inside the housing's lines only.",
+        why=(
+            f"{why}. {measured_words(shape.stick, shape.into, (shape.feature,))}"
+            if far
+            else f"{why}."
+        ),
+    )
+
+
+def _follows(shape: HoleShape, size: str, tape: Tape) -> str:
+    name = f"{shape.brace.stick.name}'s {shape.brace.feature.replace('-', ' ')}"
+    as_cut = shape.brace.as_cut.get(size)
+    if as_cut is None:
+        return f"Follows {name} as drawn; it has not been measured as cut."
+    laid_out = {"thickness": shape.brace.thickness, "length": shape.brace.length}[size]
+    return f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}."
+
+
+def _side_lines(shape: HoleShape, tape: Tape) -> tuple[Line, ...]:
+    near, far = shape.across
+    wide = (Beside(far - near, "mortise width"),)
+    follows = _follows(shape, "thickness", tape)
+    held = f"The set-back, so that the faces come flush. {follows}"
+    return (
+        square_mark(
+            above(shape.sides, near, NEAR),
+            Says(title="Near side line", beside=wide, why=held if shape.same_side else follows),
+        ),
+        square_mark(
+            below(shape.sides, far, FAR),
+            Says(
+                title="Far side line",
+                beside=wide,
+                why=follows if shape.same_side else held,
+                caution=_not_from_far(shape),
+            ),
+        ),
+    )
+
+
+def _not_from_far(shape: HoleShape) -> str:
+    other = shape.stick.pose.words(reference_for(shape.sides).opposite)
+    return f"Never measure this from the {other}."
+
+
+def _depth(shape: HoleShape, tape: Tape) -> Line:
+    words = shape.stick.pose.words
+    entry, other = words(shape.entry), words(shape.entry.opposite)
+    in_all = (Beside(shape.recess + shape.depth, f"deep in all, from the {entry}"),)
+    return Line(
+        id=DEPTH,
+        title="Depth",
+        axis=shape.into,
+        at=shape.bottom,
+        faces=(shape.entry,),
+        readings=(
+            Reading(
+                value=shape.depth, hook=_opening(shape), way=f"straight down towards the {other}"
+            ),
+        ),
+        beside=(
+            *(in_all if shape.recess else ()),
+            Beside(shape.clearance, "deeper than the tenon is long"),
+            Beside(shape.left_below, f"left to the {other}"),
+        ),
+        waste="Inside the four lines, down to this depth. Write it in the waste.",
+        why=(
+            "The tenon must never bottom out: shoulder and nose bear. "
+            f"{_follows(shape, 'length', tape)}"
+        ),
+        caution="Measure after the chips are out.",
+    )
+
+
+def _opening(shape: HoleShape) -> str:
+    return "housing floor" if shape.recess else shape.stick.pose.words(shape.entry)
+
+
+def hole_tasks(shape: HoleShape) -> tuple[Task, ...]:
+    """What to do at the mortise besides striking lines: one figure to one task."""
+    start, finish = shape.along
+    near, far = shape.across
+    task = partial(Task, faces=(shape.entry,), waste=INSIDE)
+    down = Reading(value=shape.depth, hook=_opening(shape), way="down")
+    return (
+        measure_task(shape.stick, shape.feature),
+        task(
+            id="knife",
+            stage=Stage.KNIFE,
+            title="Knife the ends, hatch the inside",
+            why="The nose end shows beside the brace and bears: a knifed line keeps it crisp.",
+        ),
+        *_housing_tasks(shape),
+        task(
+            id="bore",
+            stage=Stage.CUT,
+            title="Bore or rough out the mortise",
+            readings=(down,),
+            why="Stay inside the lines; the walls are pared afterwards.",
+            caution=DRILL,
+        ),
+        task(
+            id="pare-sides",
+            stage=Stage.PARE,
+            title="Pare the mortise sides",
+            readings=(Reading(value=far - near, hook="near side", way="to the far side"),),
+            why="Square to the face: the tenon slides in by hand, without pounding.",
+            caution=CHISEL,
+        ),
+        task(
+            id="pare-ends",
+            stage=Stage.PARE,
+            title="Pare the ends, the nose end square and flat",
+            readings=(Reading(value=finish - start, hook="nose end", way="to the heel end"),),
+            why="The nose bears on all of its end: square to the face, and no proud spot.",
+            caution=CHISEL,
+        ),
+        task(
+            id="try-depth",
+            stage=Stage.PARE,
+            title="Try the mortise depth",
+            readings=(down,),
+            why="The tenon must never bottom out: shoulder and nose bear.",
+        ),
+    )
+
+
+def _housing_tasks(shape: HoleShape) -> tuple[Task, ...]:
+    if not shape.recess:
+        return ()
+    entry = shape.stick.pose.words(shape.entry)
+    return (
+        Task(
+            id="cut-housing",
+            stage=Stage.CUT,
+            title="Saw and chop the housing to its floor",
+            draws=FLOOR,
+            faces=_open_faces(shape),
+            readings=(
+                Reading(value=shape.recess, hook=entry, way="straight in, to the housing floor"),
+            ),
+            waste="Inside the housing's lines only.",
+            why="Pare the floor flat, then strike the mortise's sides on it again from the face.",
+            caution=f"{_follows_stick(shape)}{SAW} {CHISEL}",
+        ),
+    )
+
+
+def _follows_stick(shape: HoleShape) -> str:
+    if shape.entry.is_reference or shape.stick.inner is None:
+        return ""
+    return unmeasured(shape.stick, shape.into, (shape.feature,))
+
+
+def _open_faces(shape: HoleShape) -> tuple[Face, ...]:
+    """The faces the housing comes out on."""
+    walls, near = _walls(shape), reference_for(shape.sides)
+    sides = ((HOUSING_NEAR, near), (HOUSING_FAR, near.opposite))
+    return (shape.entry, *(face for name, face in sides if name not in walls))

@@ -1,0 +1,83 @@
+"""Held against the textbook: what a joint takes off its timbers, and whether they then fit.
+
+A textbook says from a joint's definition alone which wood comes off each timber. The program's own
+cuts have to take off the same wood, no more and no less.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import replace
+from itertools import combinations
+from typing import Any
+
+from benchmate.frame.frame import Frame
+from benchmate.model.feature import Feature
+from benchmate.model.solids import Cut, Plane
+from tests.proof.kernel import Solid, touching
+from tests.proof.wood import TOUCH, Log
+
+Wastes = Mapping[str, Solid]
+"""What a joint takes off each of its timbers in the building, by `<timber>/<feature>`; a body that
+runs past the timber counts only as far as it lies in it."""
+
+Textbook = Callable[[Any, Frame, Mapping[str, Log]], Wastes]
+"""A joint's record, its frame and its timbers, to the wood it takes off them by definition."""
+
+SHIFT = 1_000_000
+"""How far a line is misplaced to see that it is noticed, in nanometres: a millimetre."""
+
+
+def differs(right: Wastes, logs: Mapping[str, Log]) -> Iterator[str]:
+    """What the program takes off otherwise than the textbook; nothing where they agree."""
+    for name, waste in right.items():
+        timber, _, feature = name.partition("/")
+        log = logs[timber]
+        off = _apart(log, log.waste(log.feature(feature)), waste)
+        if off > TOUCH:
+            yield f"{name}: {off / 1e18:.3f} mm3 more or less than the textbook takes off"
+
+
+def _apart(log: Log, made: Solid, right: Solid) -> float:
+    inside = right.within(log.stand.put(log.block))
+    return made.without([inside]).volume + inside.without([made]).volume
+
+
+def overlaps(logs: Iterable[Log]) -> Iterator[str]:
+    """Timbers that are in the same place once every joint is cut."""
+    for one, other in combinations(logs, 2):
+        if touching(one.wood, other.wood):
+            shared = one.wood.within(other.wood).volume
+            if shared > TOUCH:
+                yield f"{one.timber.id} and {other.timber.id} share {shared / 1e18:.3f} mm3"
+
+
+def misplaced(feature: Feature, line: str, by: int) -> Feature:
+    """A feature with one of its lines struck so far off, in nanometres."""
+    return replace(
+        feature,
+        cuts=tuple(
+            Cut(tuple(_moved(plane, by) if plane.line == line else plane for plane in cut.planes))
+            for cut in feature.cuts
+        ),
+    )
+
+
+def _moved(plane: Plane, by: int) -> Plane:
+    steep = round(sum(part * part for part in plane.normal) ** 0.5)
+    return replace(plane, offset=plane.offset + by * steep)
+
+
+def unnoticed(right: Wastes, logs: Mapping[str, Log]) -> Iterator[str]:
+    """Lines that could lie a millimetre off, one way or the other, without any wood to show it."""
+    for name, waste in right.items():
+        timber, _, found = name.partition("/")
+        log = logs[timber]
+        feature = log.feature(found)
+        struck = {plane.line for cut in feature.cuts for plane in cut.planes if plane.line}
+        steps = {step.id for step in log.layout.steps}
+        for line in sorted(struck):
+            if f"{found}/{line}" not in steps:
+                continue
+            for by in (SHIFT, -SHIFT):
+                wrong = log.waste(misplaced(feature, line, by))
+                if _apart(log, wrong, waste) <= TOUCH:
+                    yield f"{name}/{line} by {by} nm"

@@ -1,0 +1,175 @@
+"""What the steps of a joint say, held against the planes of its cuts.
+
+A framer has nothing but the steps. So every plane that bounds a cut has to be the one that the
+figures of its step set off, with its waste on the side the step says.
+
+How it works
+1. A square line is set off from a face, the squared end, the reference shoulder or a housing's
+   floor.
+2. A slanting line has two points: its start as the reading says, its other end as the first figure
+   beside it. Where a point is said to lie on a face, it does.
+3. A line parallel to another is set off square from that one.
+"""
+
+from collections.abc import Iterator
+from math import hypot
+
+from benchmate.layout.step import Step
+from benchmate.model.directions import Face
+from benchmate.model.feature import Feature, Line, Reading, Spot
+from benchmate.model.solids import Axis, Plane
+from benchmate.model.stick import ENDS, reference_for
+from tests.proof.wood import Log
+
+NEAR_ENOUGH = 4.0
+"""How far a plane may lie from where its step puts it, in nanometres: a few roundings."""
+
+OPENINGS = {
+    "face line": ("shoulder",),
+    "shoulder line": ("seat", "shoulder"),
+    "housing floor": ("housing-floor",),
+}
+"""What a line that is set off square from another may hook on, and what that one may be called."""
+
+
+def untrue(log: Log) -> Iterator[str]:
+    """What is wrong between the cuts of a timber and its steps; nothing where all is told true."""
+    for feature in log.layout.features:
+        if feature.id != ENDS:
+            for plane in dict.fromkeys(plane for cut in feature.cuts for plane in cut.planes):
+                yield from _untrue(log, feature, plane)
+
+
+def _untrue(log: Log, feature: Feature, plane: Plane) -> Iterator[str]:
+    where = f"{log.timber.id}: {feature.id}/{plane.line}"
+    steps = {step.id: step for step in log.layout.steps}
+    step = steps.get(f"{feature.id}/{plane.line}")
+    if step is None:
+        if not _in_a_face(log, plane):
+            yield f"{where} bounds a cut and is never struck"
+        return
+    line = next(line for line in feature.lines if line.id == plane.line)
+    for reading in step.readings:
+        off = _off(log, feature, line, reading, plane)
+        if off > NEAR_ENOUGH:
+            yield f"{where} lies {off:.0f} nm from where {reading.value} {reading.words} puts it"
+    yield from _spots(log, step, line, plane)
+    if step.waste_side and not _towards(log, plane, step.waste_side):
+        yield f"{where} has its waste on another side than towards the {step.waste_side}"
+
+
+def _in_a_face(log: Log, plane: Plane) -> bool:
+    """Whether a plane lies in the timber's own face or end, or outside it, so needs no line."""
+    stick = log.layout.stick
+    section = stick.section()
+    limits = (
+        (stick.start.nm, stick.finish.nm),
+        (0, section.first.nm),
+        (0, section.second.nm),
+    )
+    found = [number for number, part in enumerate(plane.normal) if part]
+    if len(found) != 1:
+        return False
+    low, high = limits[found[0]]
+    return not low < plane.offset * plane.normal[found[0]] < high
+
+
+def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane) -> float:
+    """How far a plane lies from where a reading puts it."""
+    if reading.hook in OPENINGS and line.slant is None:
+        other = _opening(feature, reading.hook)
+        return abs(_gap(plane, other) - reading.value.nm)
+    if line.slant is not None and line.axis is None:
+        if reading.hook not in OPENINGS:
+            return 0.0  # along another line: told by its spots
+        return abs(_gap(plane, _opening(feature, reading.hook)) - reading.value.nm)
+    axis, at = _set_off(log, reading)
+    if line.slant is None:
+        return abs(at - plane.offset * plane.normal[axis])
+    start = line.slant.start
+    return abs(at - (start.along if axis == 0 else start.deep).nm)
+
+
+def _opening(feature: Feature, hook: str) -> Plane:
+    """The plane that a line is set off square from."""
+    planes = {plane.line: plane for cut in feature.cuts for plane in cut.planes}
+    found = next((planes[name] for name in OPENINGS[hook] if name in planes), None)
+    if found is None:
+        line = next(line for line in feature.lines if line.id in OPENINGS[hook])
+        return _through(line)
+    return found
+
+
+def _through(line: Line) -> Plane:
+    """The plane of a slanting line that bounds no cut, through its two spots."""
+    if line.slant is None:
+        raise ValueError(f"{line.id} does not slant")
+    (a, b), (c, d) = line.slant.start, line.slant.finish
+    along, deep = c.nm - a.nm, d.nm - b.nm
+    number = line.slant.axis.value.index(1)
+    normal = [deep, 0, 0]
+    normal[number] = -along
+    return Plane((normal[0], normal[1], normal[2]), deep * a.nm - along * b.nm)
+
+
+def _gap(one: Plane, other: Plane) -> float:
+    """How far apart two parallel planes lie, either way round."""
+    heights = [plane.offset / hypot(*plane.normal) for plane in (one, other)]
+    same = sum(a * b for a, b in zip(one.normal, other.normal, strict=True)) > 0
+    return abs(heights[0] - heights[1] if same else heights[0] + heights[1])
+
+
+def _set_off(log: Log, reading: Reading) -> tuple[int, float]:
+    """The axis a reading goes along, and where on it it comes."""
+    stick, words = log.layout.stick, log.layout.stick.pose.words
+    depths = (stick.section().first.nm, stick.section().second.nm)
+    for axis in (Axis.FIRST, Axis.SECOND):
+        number, near = axis.value.index(1), reference_for(axis)
+        if reading.hook == words(near):
+            return number, reading.value.nm
+        if reading.hook == words(near.opposite):
+            return number, depths[number - 1] - reading.value.nm
+    if reading.hook == f"squared {words(Face.REFERENCE_END)}":
+        return 0, stick.start.nm + reading.value.nm
+    if reading.hook == f"{words(Face.REFERENCE_END)} shoulder line":
+        ahead = f"towards the {words(Face.FAR_END)}" in reading.way
+        return 0, reading.value.nm if ahead else -reading.value.nm
+    raise ValueError(f"nothing to hook on: {reading}")
+
+
+def _spots(log: Log, step: Step, line: Line, plane: Plane) -> Iterator[str]:
+    """Whether the two points of a slanting line lie on its plane, and where they are said to."""
+    if line.slant is None:
+        return
+    number = line.slant.axis.value.index(1)
+    for spot, where in zip((line.slant.start, line.slant.finish), line.slant.where, strict=True):
+        off = _from_plane(plane, number, spot)
+        if off > NEAR_ENOUGH:
+            yield f"{step.id} has a spot {off:.0f} nm off its plane"
+        deep = _depth_of(log, line.slant.axis, where)
+        if deep is not None and deep != spot.deep.nm:
+            yield f"{step.id} says {spot.deep} in is on the {where}"
+
+
+def _from_plane(plane: Plane, number: int, spot: Spot) -> float:
+    reached = plane.normal[0] * spot.along.nm + plane.normal[number] * spot.deep.nm
+    return abs(reached - plane.offset) / hypot(*plane.normal)
+
+
+def _depth_of(log: Log, axis: Axis, where: str) -> int | None:
+    """How deep in a face lies on an axis; None for words that are no face of the timber."""
+    stick, near = log.layout.stick, reference_for(axis)
+    section = stick.section()
+    if where == stick.pose.words(near):
+        return 0
+    if where == stick.pose.words(near.opposite):
+        return (section.first if axis is Axis.FIRST else section.second).nm
+    return None
+
+
+def _towards(log: Log, plane: Plane, side: str) -> bool:
+    """Whether the waste of a plane lies towards a side of the timber."""
+    pose = log.layout.stick.pose
+    face = next(face for face in Face if pose.words(face) == side)
+    number = 0 if face.is_end else 1 if face in (Face.FIRST, Face.FAR_FIRST) else 2
+    return (plane.normal[number] > 0) is face.is_reference
