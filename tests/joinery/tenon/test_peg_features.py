@@ -4,6 +4,7 @@ from datetime import UTC, datetime
 
 import pytest
 
+from benchmate.checks.joints import near_joints
 from benchmate.frame.frame import Frame
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.peg_features import pegs_id
@@ -205,6 +206,28 @@ def test_like_members_have_like_holes() -> None:
     odd = built(PEGS, None)
     assert shape(odd, "post-west") != shape(odd, "post-east")
     assert ("post-west",) in {each.timbers for each in alike(odd)}
+
+
+def test_a_hole_is_seen_where_joint_meets_joint() -> None:
+    """Its own mortise it is meant to meet; another joint's it is not."""
+    pegged = girt_through()
+    assert near_joints(lay_out(pegged, "post")) == near_joints(lay_out(pegged, "girt")) == ()
+    tie = timber(
+        "tie",
+        length=None,
+        kind="tie",
+        first_face="up",
+        second_face="west",
+        reference_end="north",
+        at={"east": "1", "up": "4'"},
+        far_end_at="-6'",
+    )
+    stub = tenon(id="tie-north", timber="tie", end="north", into="post", length="2")
+    for pegs, found in ((PEGS, [(OTHERS, "tie-north-mortise")]), (None, [])):
+        alone = girt_through(pegs=pegs)
+        crossed = frame(*alone.project.timbers, tie, *alone.project.works, stub)
+        near = near_joints(lay_out(crossed, "post"))
+        assert [(each.one.id, each.other.id) for each in near] == found
 
 
 def test_the_tenon_s_step_reads_what_its_mate_was_bored_to() -> None:
