@@ -169,6 +169,10 @@ class Work(Record, ABC):
         """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""
         return True
 
+    def cuts_through(self, other: "Work") -> str | None:  # noqa: ARG002 - each family's own
+        """The timber of another joint that it is cut into as well, for one that it meets."""
+        return None
+
     def sums(self) -> dict[str, Sum]:
         """The parameters that may hold names of levels and lengths, by key."""
         return {}

@@ -5,14 +5,20 @@ from functools import partial
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
 from benchmate.joinery.tenon.housing import housing_cuts, housing_lines, housing_tasks
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
-from benchmate.joinery.tenon.through import through_bore, through_try
+from benchmate.joinery.tenon.past import comes_past, from_the_face, notched, spare_words
+from benchmate.joinery.tenon.through import TRY_THROUGH, through_bore, through_try
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import reference_for
 
+TRY_DEPTH = "try-depth"
+"""The last task at a mortise that stops inside its timber."""
+
 INSIDE = "Inside the four lines only."
+
+BOTTOM = "The tenon must never bottom out: the shoulder bears, not the end."
 
 
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
@@ -65,7 +71,7 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     relish, end = shape.relish
     long = Beside(finish - start, "mortise length")
     left = Beside(relish, f"relish to the {shape.stick.pose.words(end)}")
-    why = _follows(shape, "width", tape)
+    why = f"{comes_past(shape)}{_follows(shape, shape.along_follows, tape)}"
     return (
         Line(
             id="start",
@@ -74,6 +80,7 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
             at=start,
             beside=(long, left) if end is Face.REFERENCE_END else (long,),
             why=why,
+            caution=notched(shape),
         ),
         Line(
             id="finish",
@@ -89,9 +96,10 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
 def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     near, far = shape.across
     beside = (Beside(far - near, "mortise width"),)
-    follows = _follows(shape, "thickness", tape)
+    follows = _follows(shape, shape.across_follows, tape)
     why = {"near-side": follows, "far-side": follows}
-    why[shape.held] = f"{_held(shape)} {follows}"
+    if shape.held:
+        why[shape.held] = f"{_held(shape)} {follows}"
     other = shape.stick.pose.words(reference_for(shape.sides).opposite)
     return (
         Line(
@@ -138,15 +146,12 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         ),
         beside=(
             *_from_the_face(shape),
-            Beside(shape.clearance, "deeper than the tenon is long"),
+            Beside(shape.clearance, spare_words(shape)),
             Beside(shape.left_below, f"left to the {other}"),
         ),
         waste="Inside the four lines, down to this depth. Write it in the waste.",
-        why=(
-            "The tenon must never bottom out: the shoulder bears, not the end. "
-            f"{_follows(shape, 'length', tape)}"
-        ),
-        caution="Measure after the chips are out.",
+        why=f"{BOTTOM} {_follows(shape, 'length', tape)}",
+        caution=f"{from_the_face(shape)}Measure after the chips are out.",
     )
 
 
@@ -156,6 +161,11 @@ def _from_the_face(shape: MortiseShape) -> tuple[Beside, ...]:
         return ()
     entry = shape.stick.pose.words(shape.entry)
     return (Beside(shape.recess + shape.depth, f"deep in all, from the {entry}"),)
+
+
+def tried(shape: MortiseShape) -> str:
+    """The task after which a mortise is made."""
+    return TRY_THROUGH if shape.through else TRY_DEPTH
 
 
 def opening(shape: MortiseShape) -> str:
@@ -168,7 +178,7 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
     task = partial(Task, faces=shape.mouths, waste=INSIDE)
-    passage = shape.tenon.passage
+    passage = shape.passage
     return (
         measure_task(shape.stick, shape.feature),
         *housing_tasks(shape),
@@ -209,13 +219,13 @@ def _bore(shape: MortiseShape) -> Task:
 
 def _try_depth(shape: MortiseShape) -> Task:
     return Task(
-        id="try-depth",
+        id=TRY_DEPTH,
         stage=Stage.PARE,
         title="Try the mortise depth",
         faces=shape.mouths,
         readings=(_down(shape),),
         waste=INSIDE,
-        why="The tenon must never bottom out: the shoulder bears, not the end.",
+        why=BOTTOM,
     )
 
 

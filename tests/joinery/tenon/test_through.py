@@ -87,7 +87,7 @@ def test_the_shoulder_says_where_the_end_comes(
         if beside is None
         else (Beside(length(beside[0]), f"{beside[1]} Post's West face, at the tenon's end"),)
     )
-    assert end_beside(made, made.length) == expected
+    assert end_beside(made.passage, made.length) == expected
     assert through_words(made) == f" The tenon goes right through and {ends}."
     step = _steps(girt_through(words), "girt", "west-end-tenon")["shoulder"]
     assert step.beside == (Beside(made.length, "tenon beyond it"), *expected)
@@ -97,7 +97,7 @@ def test_the_shoulder_says_where_the_end_comes(
 def test_a_blind_tenon_says_nothing_of_it() -> None:
     """It stops inside, where its depth says all there is."""
     made = _shape(BLIND)
-    assert (end_beside(made, made.length), through_words(made)) == ((), "")
+    assert (end_beside(made.passage, made.length), through_words(made)) == ((), "")
 
 
 def test_the_trimmed_end_says_where_it_comes() -> None:
