@@ -9,6 +9,7 @@ How it works
 2. A slanting line has two points: its start as the reading says, its other end as the first figure
    beside it. Where a point is said to lie on a face, it does.
 3. A line parallel to another is set off square from that one.
+4. A line on a tenon is set off from its narrow edge, or from its cheek, as those were cut.
 """
 
 from collections.abc import Iterator
@@ -83,7 +84,7 @@ def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane)
         if reading.hook not in OPENINGS:
             return 0.0  # along another line: told by its spots
         return abs(_gap(plane, _opening(feature, reading.hook)) - reading.value.nm)
-    axis, at = _set_off(log, reading)
+    axis, at = _on_tenon(log, feature, reading) or _set_off(log, reading)
     if line.slant is None:
         return abs(at - plane.offset * plane.normal[axis])
     start = line.slant.start
@@ -119,6 +120,28 @@ def _gap(one: Plane, other: Plane) -> float:
     return abs(heights[0] - heights[1] if same else heights[0] + heights[1])
 
 
+ON_TENON = {"narrow edge": "reference-edge", "near cheek": "near-cheek", "far cheek": "far-cheek"}
+"""What a line on a tenon may hook on, and the line that was cut to there."""
+
+
+def _on_tenon(log: Log, feature: Feature, reading: Reading) -> tuple[int, float] | None:
+    """Where a reading comes that hooks on a cut side of the tenon it is struck on; None if not."""
+    side = next((side for side in ON_TENON if reading.hook.startswith(side)), None)
+    if side is None:
+        return None
+    tenon = log.feature(feature.place[0])
+    at = {line.id: line.at.nm for line in tenon.lines}
+    axis = next(line.axis for line in tenon.lines if line.id == ON_TENON[side])
+    number = (axis or Axis.ALONG).value.index(1)
+    if side != "far cheek":
+        return number, at[ON_TENON[side]] + reading.value.nm
+    made = log.layout.stick.as_cut.get(tenon.id)
+    far = at["far-cheek"]
+    if made is not None and made.thickness is not None:
+        far = at.get("near-cheek", 0) + made.thickness.nm
+    return number, far - reading.value.nm
+
+
 def _set_off(log: Log, reading: Reading) -> tuple[int, float]:
     """The axis a reading goes along, and where on it it comes."""
     stick, words = log.layout.stick, log.layout.stick.pose.words
@@ -134,6 +157,8 @@ def _set_off(log: Log, reading: Reading) -> tuple[int, float]:
     if reading.hook == f"{words(Face.REFERENCE_END)} shoulder line":
         ahead = f"towards the {words(Face.FAR_END)}" in reading.way
         return 0, reading.value.nm if ahead else -reading.value.nm
+    if reading.hook == f"{words(Face.FAR_END)} shoulder line":
+        return 0, stick.body.nm + reading.value.nm
     raise ValueError(f"nothing to hook on: {reading}")
 
 

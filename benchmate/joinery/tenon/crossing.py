@@ -58,10 +58,11 @@ class Crossing:
 
     @property
     def housing_reaches(self) -> bool:
-        """Whether the housing round the mortise cuts into that tenon."""
-        return self.stub.housed and all(
-            gap < ZERO for gap in _gaps(_housing(self.stub), _tenon(self.crossed))
-        )
+        """Whether the housing round the mortise cuts into that tenon, or into its housed end."""
+        if not self.stub.housed:
+            return False
+        parts = [_tenon(self.crossed)] + [_housing(self.crossed)] * self.crossed.housed
+        return any(all(gap < ZERO for gap in _gaps(_housing(self.stub), each)) for each in parts)
 
 
 def crossings(joint: TenonJoint, stub: MortiseShape, frame: Frame) -> Iterator[Crossing]:
@@ -77,6 +78,22 @@ def crossings(joint: TenonJoint, stub: MortiseShape, frame: Frame) -> Iterator[C
                 mutual=other.cuts_through(joint) is not None,
                 placed=all(frame.place(each) for each in (joint.timber, other.timber)),
             )
+
+
+def runs_into(joint: TenonJoint, mortise: MortiseShape, frame: Frame) -> tuple[str, ...]:
+    """The timbers whose mortises a mortise runs into, of those it goes through or lets through."""
+    works = (work for work in frame.works_on(mortise.stick.id) if isinstance(work, TenonJoint))
+    met = (
+        other
+        for other in works
+        if joint.cuts_through(other) is not None or other.cuts_through(joint) is not None
+    )
+    others = (mortise_of(other, shape(other, frame), frame) for other in met)
+    return tuple(
+        other.tenon.stick.name
+        for other in others
+        if other and all(gap < ZERO for gap in _gaps(_void(mortise), _void(other)))
+    )
 
 
 def _void(shape: MortiseShape) -> _Box:

@@ -6,7 +6,7 @@ from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
 from benchmate.joinery.tenon.beyond import mortise_beyond
 from benchmate.joinery.tenon.beyond_findings import BEYOND_CHECKS
-from benchmate.joinery.tenon.crossing import Crossing, crossings
+from benchmate.joinery.tenon.crossing import Crossing, crossings, runs_into
 from benchmate.joinery.tenon.hole_features import (
     hole_features,
     hole_findings,
@@ -57,7 +57,7 @@ def _laid_out(
     told = (*_told(made, received, tape), *hole_findings(crossed, through, frame))
     sides = (
         _tenon(joint, made, told),
-        *(_mortise(each, told, tape) for each in received),
+        *(_mortise(each, _meets(joint, each, frame), told, tape) for each in received),
         *hole_features(through, told, tape),
     )
     return sides, told
@@ -139,7 +139,14 @@ def _lengths_first(made: TenonShape) -> tuple[Awaits, ...]:
     return awaits_measuring(made.stick, beyond=made.end if reference else None)
 
 
-def _mortise(shape: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
+def _meets(joint: TenonJoint, shape: MortiseShape, frame: Frame) -> tuple[str, ...]:
+    """The timbers whose mortises one runs into; none past the timber that receives the end."""
+    return () if shape.past else runs_into(joint, shape, frame)
+
+
+def _mortise(
+    shape: MortiseShape, meets: tuple[str, ...], told: tuple[Finding, ...], tape: Tape
+) -> Feature:
     tenon = shape.tenon
     return Feature(
         id=shape.feature,
@@ -149,7 +156,7 @@ def _mortise(shape: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> Feat
         place=(shape.feature,),
         cuts=mortise.cuts(shape),
         lines=mortise.lines(shape, tape),
-        tasks=mortise.tasks(shape),
+        tasks=mortise.tasks(shape, meets),
         awaits=(Awaits(tenon.stick.id, f"{tenon.feature}/{cutting.AS_CUT}"),),
         mated=True,
         findings=told_on(shape.stick.id, shape.feature, told),

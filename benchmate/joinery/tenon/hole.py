@@ -62,6 +62,16 @@ class Hole:
         return self.across[0] - edge, far_edge - self.across[1]
 
     @property
+    def taken(self) -> tuple[Length, Length]:
+        """How much of the tenon it takes, along it and across."""
+        start, finish = self.beyond
+        edge, far_edge = self.tenon.edge, self.tenon.edge + self.tenon.real("width")
+        return (
+            min(finish, self.tenon.real("length")) - start,
+            min(self.across[1], far_edge) - max(self.across[0], edge),
+        )
+
+    @property
     def depth(self) -> Length:
         """How deep it goes in from the cheek on its entry's side."""
         if self.entry.is_reference:

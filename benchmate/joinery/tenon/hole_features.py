@@ -10,7 +10,7 @@ from benchmate.joinery.tenon.crossing import Crossing
 from benchmate.joinery.tenon.findings import TENON_CHECKS
 from benchmate.joinery.tenon.hole import Hole, hole, hole_id
 from benchmate.joinery.tenon.hole_findings import HOLE_CHECKS, crossing_findings
-from benchmate.joinery.tenon.hole_lines import hole_lines
+from benchmate.joinery.tenon.hole_lines import hole_lines, what
 from benchmate.joinery.tenon.hole_tasks import hole_tasks
 from benchmate.joinery.tenon.mortise import tried
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
@@ -81,10 +81,9 @@ def scribed_holes(crossings: tuple[Crossing, ...]) -> Iterator[Feature]:
 
 
 def _title(shape: Hole) -> str:
-    what = "Notch" if shape.notch else "Hole"
     tenon = shape.tenon
     end = tenon.stick.pose.words(tenon.end)
-    return f"{what} for {shape.stub.tenon.stick.name} in the {end} tenon"
+    return f"{what(shape)} for {shape.stub.tenon.stick.name} in the {end} tenon"
 
 
 def _tried(mortise: MortiseShape) -> Awaits:

@@ -64,10 +64,10 @@ def no_places(shape: Crossing) -> Finding | None:
 
 
 def housing_cuts_in(shape: Crossing, tape: Tape) -> Finding | None:
-    """The housing of the timber that comes down cuts into the tenon that is to be crossed.
+    """The housing of the timber that goes through cuts into the other's tenon, or its housed end.
 
-    All of its end would have to go through. Example: a post housed 3" into a sill, over a tenon 2"
-    down. Remedy: a shallower housing, or the tenon set back further.
+    More than the tenon would have to go through. Example: a post housed 3" into a sill, over a
+    tenon 2" down. Remedy: a shallower housing, or the tenon set back further.
     """
     if not shape.housing_reaches:
         return None
@@ -76,8 +76,8 @@ def housing_cuts_in(shape: Crossing, tape: Tape) -> Finding | None:
         shape.stub.tenon.stick.id,
         shape.stub.tenon.feature,
         f"The housing for {shape.stub.tenon.stick.name}, {tape.text(shape.stub.recess)} deep, cuts "
-        f"into {_tenon_words(shape)}",
-        "make the housing shallower, or set that tenon back further",
+        f"into {_tenon_words(shape)} or its housed end",
+        "make the housings shallower, or set that tenon back further",
     )
 
 

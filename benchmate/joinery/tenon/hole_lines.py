@@ -11,12 +11,14 @@ from benchmate.joinery.tenon.hole import (
     SHOULDER_SIDE,
     Hole,
 )
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage
 from benchmate.model.solids import Axis
 from benchmate.model.stick import axis_from, reference_for
+
+ON_CHEEK = "on the tenon's cheek"
 
 LEFT = f"What is left beside it has to hold the tenon together: {ENGINEER}."
 
@@ -45,22 +47,43 @@ def opening(shape: Hole) -> str:
     return near_cheek(shape.tenon) if shape.entry.is_reference else far_cheek(shape.tenon)
 
 
+def what(shape: Hole) -> str:
+    """A hole with wood all round it, or a notch."""
+    return "Notch" if shape.notch else "Hole"
+
+
+def _open_at(shape: Hole) -> str:
+    """Where a notch runs out of the tenon, in a sentence; nothing for a hole."""
+    near = reference_for(shape.tenon.edges)
+    words = shape.tenon.stick.pose.words
+    sides = (
+        ("its end", shape.to_end),
+        (f"its {side_words(words(near))}", shape.to_edges[0]),
+        (f"its {side_words(words(near.opposite))}", shape.to_edges[1]),
+    )
+    found = " and ".join(side for side, wood in sides if wood <= ZERO)
+    return f"It runs out of the tenon at {found}. " if found else ""
+
+
 def _along(shape: Hole, line: str, left: Length, words: str, tape: Tape) -> Line:
     """A line across the tenon, measured from its shoulder."""
-    start, finish = shape.beyond
-    at = start if line == SHOULDER_SIDE else finish
+    at = shape.beyond[0 if line == SHOULDER_SIDE else 1]
     end = end_words(shape)
     return Line(
         id=line,
-        title=f"Hole line, {line.replace('-', ' ')}",
+        title=f"{what(shape)} line, {line.replace('-', ' ')}",
         axis=Axis.ALONG,
         at=shape.tenon.along(at),
         faces=shape.mouths,
         readings=(
-            Reading(value=at, hook=f"{end} shoulder line", way=f"towards the {end}, on the tenon"),
+            Reading(
+                value=at,
+                hook=f"{end} shoulder line",
+                way=f"towards the {end}, {ON_CHEEK}",
+            ),
         ),
-        beside=(Beside(finish - start, "of hole along the tenon"), Beside(left, words)),
-        why=_follows(shape, "thickness", tape),
+        beside=(Beside(shape.taken[0], "of the tenon's length taken"), Beside(left, words)),
+        why=f"{_open_at(shape)}{_follows(shape, 'thickness', tape)}",
         stage=Stage.FIT,
     )
 
@@ -69,21 +92,22 @@ def _across(shape: Hole, line: str, at: Length, side: tuple[Face, Length], tape:
     """A line along the tenon, measured from its narrow edge on the reference side."""
     face, left = side
     words = side_words(shape.tenon.stick.pose.words(face))
-    near, far = shape.across
     return Line(
         id=line,
-        title=f"Hole line, {words}",
+        title=f"{what(shape)} line, {words}",
         axis=shape.tenon.edges,
         at=at,
         faces=shape.mouths,
         readings=(
             Reading(
-                value=at - shape.tenon.edge, hook=near_edge(shape.tenon), way="across the tenon"
+                value=at - shape.tenon.edge,
+                hook=near_edge(shape.tenon),
+                way=f"across, {ON_CHEEK}",
             ),
         ),
         beside=(
             Beside(left, f"of tenon left beside it, {words}"),
-            Beside(far - near, "of hole across the tenon"),
+            Beside(shape.taken[1], "of the tenon's width taken"),
         ),
         why=f"{LEFT} {_follows(shape, 'width', tape)}",
         stage=Stage.FIT,
@@ -95,7 +119,7 @@ def _depth(shape: Hole, tape: Tape) -> Line:
     words = shape.tenon.stick.pose.words
     return Line(
         id=DEPTH,
-        title="Hole depth",
+        title=f"{what(shape)} depth",
         axis=axis_from(shape.entry),
         at=shape.bottom,
         faces=(shape.entry,),

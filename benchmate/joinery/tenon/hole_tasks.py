@@ -10,11 +10,13 @@ from functools import partial
 
 from benchmate.frame.peg_steps import FINGERS
 from benchmate.frame.practice import CHISEL, DRILL, SAW
+from benchmate.frame.reduction import side_words
 from benchmate.joinery.tenon.hole import Hole
 from benchmate.joinery.tenon.hole_lines import end_words, opening
 from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.measure.length import ZERO
 from benchmate.model.feature import Reading, Stage, Task
+from benchmate.model.stick import reference_for
 
 INSIDE = "Inside the hole's lines only."
 
@@ -85,10 +87,13 @@ def _pare(shape: Hole) -> tuple[Task, ...]:
     if shape.to_end <= ZERO:
         along = Reading(value=start, hook=f"{end} shoulder", way="to the shoulder side")
     near, far = shape.to_edges
-    across = Reading(value=shape.across[1] - shape.across[0], hook="one side", way="to the other")
+    face = reference_for(shape.tenon.edges)
+    one, other = (side_words(shape.tenon.stick.pose.words(each)) for each in (face, face.opposite))
+    wide = shape.across[1] - shape.across[0]
+    across = Reading(value=wide, hook=one, way=f"to the {other}")
     if near <= ZERO or far <= ZERO:
         across = Reading(
-            value=max(near, far), hook="narrow edge that is left", way="to the side of the notch"
+            value=max(near, far), hook="narrow edge that is whole", way="to the side of the notch"
         )
     return (
         _paring("pare-along", "Pare the hole along the tenon", along, shape),

@@ -5,7 +5,13 @@ from functools import partial
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
 from benchmate.joinery.tenon.housing import housing_cuts, housing_lines, housing_tasks
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
-from benchmate.joinery.tenon.past import comes_past, from_the_face, notched, spare_words
+from benchmate.joinery.tenon.past import (
+    comes_past,
+    from_the_face,
+    from_the_notch,
+    notched,
+    spare_words,
+)
 from benchmate.joinery.tenon.through import TRY_THROUGH, through_bore, through_try
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
@@ -146,6 +152,7 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         ),
         beside=(
             *_from_the_face(shape),
+            *from_the_notch(shape),
             Beside(shape.clearance, spare_words(shape)),
             Beside(shape.left_below, f"left to the {other}"),
         ),
@@ -173,8 +180,11 @@ def opening(shape: MortiseShape) -> str:
     return "housing floor" if shape.housed else shape.stick.pose.words(shape.entry)
 
 
-def tasks(shape: MortiseShape) -> tuple[Task, ...]:
-    """What to do at the mortise besides striking lines: one figure to one task."""
+def tasks(shape: MortiseShape, meets: tuple[str, ...] = ()) -> tuple[Task, ...]:
+    """What to do at the mortise besides striking lines: one figure to one task.
+
+    `meets` are the timbers whose own mortises it runs into.
+    """
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
     task = partial(Task, faces=shape.mouths, waste=INSIDE)
@@ -183,7 +193,7 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
         measure_task(shape.stick, shape.feature),
         *housing_tasks(shape),
         *_knife(shape),
-        *(through_bore(shape, passage, opening(shape), INSIDE) if passage else (_bore(shape),)),
+        *_boring(shape, meets),
         task(
             id="pare-sides",
             stage=Stage.PARE,
@@ -204,7 +214,18 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
     )
 
 
-def _bore(shape: MortiseShape) -> Task:
+def _boring(shape: MortiseShape, meets: tuple[str, ...]) -> tuple[Task, ...]:
+    """Boring it: from both faces if it goes through, half the wood from each."""
+    breaks = "".join(
+        f"It breaks out into the mortise for {name} on the way: ease the bit through. "
+        for name in meets
+    )
+    if shape.passage:
+        return through_bore(shape, shape.passage, opening(shape), waste=INSIDE, beware=breaks)
+    return (_bore(shape, breaks),)
+
+
+def _bore(shape: MortiseShape, breaks: str) -> Task:
     return Task(
         id="bore",
         stage=Stage.CUT,
@@ -212,8 +233,9 @@ def _bore(shape: MortiseShape) -> Task:
         faces=shape.mouths,
         readings=(_down(shape),),
         waste=INSIDE,
+        beside=from_the_notch(shape),
         why="Stay inside the lines; the walls are pared afterwards.",
-        caution=DRILL,
+        caution=f"{from_the_face(shape)}{breaks}{DRILL}",
     )
 
 
@@ -224,8 +246,10 @@ def _try_depth(shape: MortiseShape) -> Task:
         title="Try the mortise depth",
         faces=shape.mouths,
         readings=(_down(shape),),
+        beside=from_the_notch(shape),
         waste=INSIDE,
         why=BOTTOM,
+        caution=from_the_face(shape).rstrip(),
     )
 
 
@@ -246,5 +270,6 @@ def _knife(shape: MortiseShape) -> tuple[Task, ...]:
             waste=INSIDE,
             title="Knife the mortise ends, hatch the inside",
             why="The knifed cross-grain lines keep the ends from tearing.",
+            caution=notched(shape),
         ),
     )

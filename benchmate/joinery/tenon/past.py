@@ -71,6 +71,14 @@ def from_the_face(shape: MortiseShape) -> str:
     return f"{measured}From the {face} itself: over a notch, lay a straightedge across. "
 
 
+def from_the_notch(shape: MortiseShape) -> tuple[Beside, ...]:
+    """How deep the mortise is from a notch's floor that lies on the timber it is notched over."""
+    if shape.past is None or shape.past.inside <= ZERO:
+        return ()
+    words = f"deep from a notch's floor that lies on {shape.past.face}"
+    return (Beside(shape.depth - shape.past.inside, words),)
+
+
 def spare_words(shape: MortiseShape) -> str:
     """What the clearance at the bottom is over, in words."""
     return "deeper than the tenon goes in" if shape.past else "deeper than the tenon is long"

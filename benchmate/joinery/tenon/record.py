@@ -154,6 +154,12 @@ class TenonJoint(Work):
         named = {"timber": self.timber, "into": self.into, "beyond": self.beyond}
         return {key: timber for key, timber in named.items() if timber is not None}
 
+    def goes_on(self) -> tuple[Bearing, ...]:
+        """The tenon's end, in the timber past the one it goes through."""
+        if self.beyond is None:
+            return ()
+        return (Bearing(self.timber, self.end, self.beyond, ZERO, self.mortise, self.scribed),)
+
     def cuts_through(self, other: Work) -> str | None:
         """The timber of another joint whose tenon this one's goes through; None for any other."""
         if not isinstance(other, TenonJoint) or other.id not in self.meets:

@@ -41,12 +41,14 @@ def through_words(shape: TenonShape) -> str:
     return f" The tenon goes right through and {ends}."
 
 
-def through_bore(shape: MortiseShape, passage: Passage, opening: str, inside: str) -> list[Task]:
-    """Boring from both faces, half the wood from each."""
+def through_bore(
+    shape: MortiseShape, passage: Passage, opening: str, *, waste: str, beware: str
+) -> tuple[Task, ...]:
+    """Boring from both faces, half the wood from each; `beware` is what comes in the way."""
     words, far = shape.stick.pose.words, shape.entry.opposite
     half = Length(passage.wood.nm // 2)
-    task = partial(Task, stage=Stage.CUT, waste=inside, caution=f"{FROM_BOTH} {DRILL}")
-    return [
+    task = partial(Task, stage=Stage.CUT, waste=waste, caution=f"{FROM_BOTH} {beware}{DRILL}")
+    return (
         task(
             id="bore",
             title=f"Bore half the mortise from the {words(shape.entry)}",
@@ -63,7 +65,7 @@ def through_bore(shape: MortiseShape, passage: Passage, opening: str, inside: st
             ),
             why="Both were struck from the same reference face and end, so they meet.",
         ),
-    ]
+    )
 
 
 def through_try(shape: MortiseShape) -> Task:
