@@ -28,7 +28,8 @@ def test_work_is_harmless_until_a_family_says_otherwise() -> None:
     work = Bare(id="joint")
     assert work.joins()
     assert (work.sums(), work.extensions(), work.faults({})) == ({}, (), ())
-    assert work.bearings() == ()
+    assert (work.bearings(), work.goes_on()) == ((), ())
+    assert work.cuts_through(Bare(id="other")) is None
 
 
 def test_work_is_meant_to_meet_what_it_names() -> None:

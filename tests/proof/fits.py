@@ -66,9 +66,7 @@ def _moved(plane: Plane, by: int) -> Plane:
     return replace(plane, offset=plane.offset + by * steep)
 
 
-def unnoticed(
-    right: Wastes, logs: Mapping[str, Log], left: Wastes | None = None
-) -> Iterator[str]:
+def unnoticed(right: Wastes, logs: Mapping[str, Log], left: Wastes | None = None) -> Iterator[str]:
     """Lines that could lie a millimetre off, one way or the other, without any wood to show it.
 
     `left` is the wood that is there when a joint is cut, where other cuts come first.

@@ -11,7 +11,7 @@ from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import Length
 from tests.builders import real
 from tests.joinery.tenon.plans import PLANS, Plan
-from tests.joinery.tenon.sill_corners import HOLE, NONE, Faces, Words, sill_corner
+from tests.joinery.tenon.sill_corners import HOLE, Faces, Words, sill_corner
 from tests.proof.fits import overlaps, unnoticed
 from tests.proof.kernel import Solid
 from tests.proof.sizes import UNSHRUNK
@@ -103,7 +103,7 @@ def test_any_real_sections_fit(
         for each, (size, _) in drawn.items()
     }
     measured = {each: _measured(*sizes) for each, sizes in drawn.items()}
-    built = sill_corner(plan, FACES[faces], own=ruled, real=measured, **CORNERS[name])  # type: ignore[arg-type]
+    built = sill_corner(plan, FACES[faces], own=ruled, real=measured, **CORNERS[name])
     assume(not stopped(built))
     assert list(wrong_with(built)) == []
 

@@ -7,6 +7,7 @@ they cross, and by how much they miss, follows there, whether the timbers have p
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import product
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Span
@@ -42,13 +43,13 @@ class Crossing:
 
     @property
     def reaches(self) -> bool:
-        """Whether the mortise comes to the tenon that it is to go through."""
-        return all(gap < ZERO for gap in _gaps(_void(self.stub), _tenon(self.crossed)))
+        """Whether the one tenon comes into the other, so that it has to go through it."""
+        return self.missed_by < ZERO
 
     @property
     def missed_by(self) -> Length:
-        """How far the mortise misses the tenon; nothing or less where they touch or cross."""
-        return max(_gaps(_void(self.stub), _tenon(self.crossed)))
+        """How far the one tenon misses the other; below nothing where they cross."""
+        return max(_gaps(_tenon(self.stub), _tenon(self.crossed)))
 
     @property
     def apart(self) -> int:
@@ -57,19 +58,23 @@ class Crossing:
         return sum(max(gap, ZERO).nm ** 2 for gap in gaps)
 
     @property
-    def housing_reaches(self) -> bool:
-        """Whether the housing round the mortise cuts into that tenon, or into its housed end."""
-        if not self.stub.housed:
-            return False
-        parts = [_tenon(self.crossed)] + [_housing(self.crossed)] * self.crossed.housed
-        return any(all(gap < ZERO for gap in _gaps(_housing(self.stub), each)) for each in parts)
+    def ends_clash(self) -> bool:
+        """Whether a housed end of either is in the way of the other's tenon or housed end."""
+        one = [_housing(self.stub)] * self.stub.housed
+        other = [_housing(self.crossed)] * self.crossed.housed
+        pairs = (
+            *product(one, [_tenon(self.crossed), *other]),
+            *product([_tenon(self.stub)], other),
+        )
+        return any(_overlap(*pair) for pair in pairs)
 
 
 def crossings(joint: TenonJoint, stub: MortiseShape, frame: Frame) -> Iterator[Crossing]:
     """Every tenon that a joint's own is to go through."""
-    for other in frame.cut_through(joint):
-        crossed = isinstance(other, TenonJoint) and mortise_of(other, shape(other, frame), frame)
-        if isinstance(other, TenonJoint) and crossed:
+    others = (work for work in frame.cut_through(joint) if isinstance(work, TenonJoint))
+    for other in others:
+        crossed = mortise_of(other, shape(other, frame), frame)
+        if crossed is not None:
             yield Crossing(
                 joint=joint,
                 other=other,
@@ -92,7 +97,7 @@ def runs_into(joint: TenonJoint, mortise: MortiseShape, frame: Frame) -> tuple[s
     return tuple(
         other.tenon.stick.name
         for other in others
-        if other and all(gap < ZERO for gap in _gaps(_void(mortise), _void(other)))
+        if other and _overlap(_void(mortise), _void(other))
     )
 
 
@@ -124,3 +129,7 @@ def _box(shape: MortiseShape, deep: Span) -> _Box:
 def _gaps(one: _Box, other: _Box) -> list[Length]:
     """How far apart two boxes are on each axis; below nothing where they overlap on it."""
     return [max(span[0] - other[axis][1], other[axis][0] - span[1]) for axis, span in one.items()]
+
+
+def _overlap(one: _Box, other: _Box) -> bool:
+    return max(_gaps(one, other)) < ZERO

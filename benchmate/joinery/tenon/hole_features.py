@@ -9,7 +9,7 @@ from benchmate.frame.frame import Frame
 from benchmate.joinery.tenon.crossing import Crossing
 from benchmate.joinery.tenon.findings import TENON_CHECKS
 from benchmate.joinery.tenon.hole import Hole, hole, hole_id
-from benchmate.joinery.tenon.hole_findings import HOLE_CHECKS, crossing_findings
+from benchmate.joinery.tenon.hole_findings import crossing_findings, takes_all
 from benchmate.joinery.tenon.hole_lines import hole_lines, what
 from benchmate.joinery.tenon.hole_tasks import hole_tasks
 from benchmate.joinery.tenon.mortise import tried
@@ -34,7 +34,7 @@ def hole_findings(
 ) -> tuple[Finding, ...]:
     """What is wrong with the crossings, and with the holes they make."""
     tape, least_wood = frame.project.tape, frame.project.practice.least_wood
-    told = (check(each, tape) for each in found for check in HOLE_CHECKS)
+    told = (takes_all(each, tape) for each in found)
     return (
         *(each for crossing in crossings for each in crossing_findings(crossing, least_wood, tape)),
         *(each for each in told if each),

@@ -63,21 +63,22 @@ def no_places(shape: Crossing) -> Finding | None:
     )
 
 
-def housing_cuts_in(shape: Crossing, tape: Tape) -> Finding | None:
-    """The housing of the timber that goes through cuts into the other's tenon, or its housed end.
+def ends_clash(shape: Crossing) -> Finding | None:
+    """A housed end comes in the way where only one tenon is to go through the other.
 
-    More than the tenon would have to go through. Example: a post housed 3" into a sill, over a
-    tenon 2" down. Remedy: a shallower housing, or the tenon set back further.
+    Example: a post housed 3" into a sill, over a tenon that lies 2" down; or a sill housed so deep
+    that it reaches the post's stub. Remedy: a shallower housing, or more room between the two.
     """
-    if not shape.housing_reaches:
+    if not shape.ends_clash:
         return None
+    name, other = shape.stub.tenon.stick.name, shape.crossed.tenon.stick.name
     return stop(
-        "crossing-housing",
+        "crossing-ends-clash",
         shape.stub.tenon.stick.id,
         shape.stub.tenon.feature,
-        f"The housing for {shape.stub.tenon.stick.name}, {tape.text(shape.stub.recess)} deep, cuts "
-        f"into {_tenon_words(shape)} or its housed end",
-        "make the housings shallower, or set that tenon back further",
+        f"The ends of {name} and {other} are in one another's way inside {shape.stub.stick.name}: "
+        "a tenon can go through a tenon, but not through a housed end",
+        "make their housings shallower, or move one of the two away from the other",
     )
 
 
@@ -89,36 +90,15 @@ def takes_all(shape: Hole, tape: Tape) -> Finding | None:
     """
     if any(left > ZERO for left in shape.to_edges):
         return None
+    wide = shape.across[1] - shape.across[0]
     return stop(
         "crossing-takes-all",
         shape.tenon.stick.id,
         shape.feature,
-        f"The hole for {shape.stub.tenon.stick.name} is {tape.text(_wide(shape))} across and takes "
+        f"The hole for {shape.stub.tenon.stick.name} is {tape.text(wide)} across and takes "
         f"the whole of a tenon {tape.text(shape.tenon.real('width'))} wide",
         "relieve the tenon that goes through on its narrow edges, or make the other one wider",
     )
-
-
-def past_the_shoulder(shape: Hole, tape: Tape) -> Finding | None:
-    """The hole runs back past the tenon's shoulder, into what bears.
-
-    Example: a sill housed 3" deep, and a stub 2" from the face it enters. Remedy: a shallower
-    housing, or the stub further from that face.
-    """
-    over = -shape.beyond[0]
-    if over <= ZERO:
-        return None
-    return stop(
-        "crossing-past-shoulder",
-        shape.tenon.stick.id,
-        shape.feature,
-        f"The hole for {shape.stub.tenon.stick.name} runs {tape.text(over)} back past the shoulder",
-        f"make the housing of {shape.tenon.stick.name} shallower, or move the tenon that goes "
-        "through away from its shoulder",
-    )
-
-
-HOLE_CHECKS = (takes_all, past_the_shoulder)
 
 
 def crossing_findings(shape: Crossing, least_wood: Length, tape: Tape) -> tuple[Finding, ...]:
@@ -129,13 +109,9 @@ def crossing_findings(shape: Crossing, least_wood: Length, tape: Tape) -> tuple[
         misses(shape, least_wood, tape),
         both_ways(shape),
         no_places(shape),
-        housing_cuts_in(shape, tape),
+        ends_clash(shape),
     )
     return tuple(each for each in found if each)
-
-
-def _wide(shape: Hole) -> Length:
-    return shape.across[1] - shape.across[0]
 
 
 def _tenon_words(shape: Crossing) -> str:

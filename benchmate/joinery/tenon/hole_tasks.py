@@ -12,13 +12,13 @@ from benchmate.frame.peg_steps import FINGERS
 from benchmate.frame.practice import CHISEL, DRILL, SAW
 from benchmate.frame.reduction import side_words
 from benchmate.joinery.tenon.hole import Hole
-from benchmate.joinery.tenon.hole_lines import end_words, opening
+from benchmate.joinery.tenon.hole_lines import end_words, opening, what
 from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.measure.length import ZERO
 from benchmate.model.feature import Reading, Stage, Task
 from benchmate.model.stick import reference_for
 
-INSIDE = "Inside the hole's lines only."
+INSIDE = "Inside its lines only."
 
 
 def hole_tasks(shape: Hole) -> tuple[Task, ...]:
@@ -48,7 +48,7 @@ def _knife(shape: Hole) -> Task:
     return Task(
         id="knife",
         stage=Stage.FINISH,
-        title="Take it apart, knife the hole's lines, hatch the inside",
+        title=f"Take it apart, knife the {what(shape).lower()}, hatch the inside",
         faces=shape.mouths,
         waste=INSIDE,
         why=f"Knife what crosses the grain{over}.",
@@ -96,8 +96,8 @@ def _pare(shape: Hole) -> tuple[Task, ...]:
             value=max(near, far), hook="narrow edge that is whole", way="to the side of the notch"
         )
     return (
-        _paring("pare-along", "Pare the hole along the tenon", along, shape),
-        _paring("pare-across", "Pare the hole across the tenon", across, shape),
+        _paring("pare-along", f"Pare the {what(shape).lower()} along the tenon", along, shape),
+        _paring("pare-across", f"Pare the {what(shape).lower()} across the tenon", across, shape),
     )
 
 

@@ -102,8 +102,9 @@ class TenonJoint(Work):
             raise ValueError('has "through" but no "into"; name the timber that it goes through')
         bottomless = self.through and (self.beyond is None or self.beyond_through)
         if bottomless and self.bottom_clearance is not None:
+            key = "beyond_through" if self.beyond_through else "through"
             raise ValueError(
-                'goes through, so its mortise has no bottom; remove "bottom_clearance" or "through"'
+                f'goes through, so its mortise has no bottom; remove "bottom_clearance" or "{key}"'
             )
         if self.held_short and not self.through:
             raise ValueError(

@@ -4,7 +4,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.tenon.beyond import mortise_beyond
+from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.shape import shape
 from benchmate.model.project import Timber
 from tests.builders import frame, tenon, timber
 from tests.joinery.tenon.plans import Plan
@@ -137,3 +140,11 @@ def _post(plan: Plan, how: Lie, words: Words) -> Timber:
         }
         | dict(words),
     )
+
+
+def made(frame: Frame) -> MortiseShape:
+    """The mortise in the third timber."""
+    (joint,) = (work for work in frame.project.works if isinstance(work, TenonJoint))
+    found = mortise_beyond(joint, shape(joint, frame), frame)
+    assert found is not None
+    return found

@@ -4,6 +4,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.tenon.crossing import Crossing, crossings
+from benchmate.joinery.tenon.hole import Hole, hole
+from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_of
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.shape import shape
 from benchmate.model.project import Timber
 from tests.builders import frame, tenon, timber
 from tests.joinery.tenon.plans import Plan
@@ -135,3 +140,29 @@ def _post(plan: Plan, how: Faces, words: Words) -> Timber:
         }
         | dict(words),
     )
+
+
+def joint_of(frame: Frame, joint: str) -> TenonJoint:
+    """A joint of a frame by its id."""
+    (found,) = (work for work in frame.project.works if work.id == joint)
+    assert isinstance(found, TenonJoint)
+    return found
+
+
+def mortise(frame: Frame, joint: str) -> MortiseShape:
+    """The mortise of a joint by its id."""
+    record = joint_of(frame, joint)
+    found = mortise_of(record, shape(record, frame), frame)
+    assert found is not None
+    return found
+
+
+def crossing(frame: Frame) -> Crossing:
+    """The one crossing of a corner."""
+    (found,) = crossings(joint_of(frame, "post-foot"), mortise(frame, "post-foot"), frame)
+    return found
+
+
+def hole_of(frame: Frame) -> Hole:
+    """The hole of a corner."""
+    return hole(crossing(frame), frame)

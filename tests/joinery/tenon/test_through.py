@@ -176,3 +176,14 @@ def test_the_housing_s_floor_bears_and_counts_no_depth() -> None:
     assert "depth" not in why
     blind = girt_through(BLIND)
     assert "depth counts from here" in _steps(blind, "post", MORTISE)["pare-housing"].why
+
+
+def test_a_length_may_be_said_past_the_wood_it_goes_through() -> None:
+    """1" proud of 7-1/2" of wood, and as much more as the post really is over."""
+    proud = {"held_short": "0", "past": "1"}
+    assert _shape(proud).length == length("8-1/2")
+    over = girt_through(proud, real={"post": real({MORTISE: {"second": "8-1/4"}})})
+    made = shape(girt_tenon(proud), over)
+    assert made.length == length("8-1/2") + length("1/4")
+    assert over.stick("girt").far == made.length
+    assert end_beside(made.passage, made.length)[0].words.startswith("proud of Post's West face")
