@@ -24,7 +24,8 @@ class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
-    rakes.
+    rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
+    the frame measures, and `length` more; below nothing where it is held short.
     """
 
     timber: str
@@ -32,6 +33,7 @@ class Extension(NamedTuple):
     length: Length
     scribed: bool = False
     shape: EndShape = "square"
+    through: "Bearing | None" = None
 
 
 class Bearing(NamedTuple):
@@ -100,6 +102,16 @@ def meeting_faults(
         problem = f"is missing: it says where {timber.name} crosses {into.name}"
         remedy = f"write how far along from the reference shoulder of {into.name}"
         yield Fault("at", problem, f"{remedy}, or give both their places")
+
+
+def placed_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
+    """What keeps an end from entering another timber's side, where both must have places."""
+    for key, each in (("timber", timber), ("into", into)):
+        if not each.placed:
+            problem = f"{each.name} has no place in the frame, and this joint needs one"
+            yield Fault(key, problem, 'give it its place with "at"')
+            return
+    yield from meeting_faults(timber, end, into, {})
 
 
 def raking_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":

@@ -1,0 +1,102 @@
+"""A level timber on a diminished housing in a post or in a beam, any way round."""
+
+from collections.abc import Mapping
+
+from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.diminished.record import DiminishedTenon
+from tests.builders import frame, timber
+
+OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
+ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
+SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
+
+
+def diminished(**words: object) -> DiminishedTenon:
+    """The girt's joint: a 1" diminished housing, a 2" tenon 3" long, set back 2"."""
+    return DiminishedTenon.model_validate(
+        {
+            "id": "girt-end",
+            "family": "diminished tenon",
+            "timber": "girt",
+            "end": "west",
+            "into": "post",
+            "housing": "1",
+            "length": "3",
+            "thickness": "2",
+            "set_back": "2",
+        }
+        | words
+    )
+
+
+def ledge(
+    *,
+    heading: str = "west",
+    lying: bool = False,
+    first: str = "up",
+    into_first: str | None = None,
+    reference: bool = False,
+    side: str | None = None,
+    drop: str = "0",
+    inset: str = "0",
+    real: Mapping[str, Real] | None = None,
+    own: Mapping[str, Mapping[str, object]] | None = None,
+    **joint: object,
+) -> Frame:
+    """An 8 x 6 girt whose end, looking `heading`, is let into an 8 x 8 post, or a `lying` 10 x 8 beam.
+
+    The girt's `first` face is its top or its underside; its side is `side`, and it stands `inset`
+    from the post's. Its end is its reference end or not. `into` is measured from the face the girt
+    comes towards if not said otherwise. The girt's top lies `drop` below the beam's. `own` is what
+    else is said of a timber.
+    """
+    along = ALONG[heading]
+    across = "north" if along == "east" else "east"
+    side = side or ("south" if along == "east" else "west")
+    level = SENSE[OPPOSITE[side]]
+    into = into_first or OPPOSITE[heading]
+    at = "0" if into == OPPOSITE[heading] else f"{8 * SENSE[heading]}"
+    stick = {name: (own or {}).get(name, {}) for name in ("post", "girt")}
+    top = f"8 ft - {drop}"
+    girt = timber(
+        "girt",
+        **{
+            "kind": "girt",
+            "section": "8 x 6",
+            "first_face": first,
+            "second_face": side,
+            "reference_end": heading if reference else OPPOSITE[heading],
+            "length": "10'",
+            "at": {across: inset if level > 0 else f"-{inset}", "up": top}
+            | ({"up": f"{top} - 8"} if first == "down" else {}),
+        }
+        | stick["girt"],
+    )
+    words = _beam(along, across, into, at) if lying else _post(along, across, into, at, side)
+    post = timber("post", **{"section": "8 x 8"} | words | stick["post"])
+    return frame(post, girt, diminished(end=heading, **joint), real=real, units="inches")
+
+
+def _post(along: str, across: str, first: str, at: str, side: str) -> dict[str, object]:
+    return {
+        "first_face": first,
+        "second_face": side,
+        "reference_end": "foot",
+        "length": "12 ft",
+        "at": {along: at, across: "0"},
+        "reference_end_at": "0",
+    }
+
+
+def _beam(along: str, across: str, first: str, at: str) -> dict[str, object]:
+    """Its top is its second reference face; it runs across the girt."""
+    return {
+        "kind": "beam",
+        "section": "8 x 10",
+        "first_face": first,
+        "second_face": "up",
+        "reference_end": {"east": "south", "north": "west"}[along],
+        "length": "20 ft",
+        "at": {along: at, "up": "8 ft"},
+        "reference_end_at": "-8 ft",
+    }
