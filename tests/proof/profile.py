@@ -32,7 +32,7 @@ class Side:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Profile:
-    """`inwards` counts from the face the frame counts on, `down` along the plumb, `across` level."""
+    """`inwards` counts from a shoulder or a face, `down` along the plumb, `across` level."""
 
     inwards: Side
     down: Side
@@ -41,13 +41,15 @@ class Profile:
     def box(self, deep: Span, down: Span, across: Span) -> Solid:
         """A squared body."""
         spans = [(0, 0)] * 3
-        for side, span in zip((self.inwards, self.down, self.across), (deep, down, across), strict=True):
+        for side, span in zip(
+            (self.inwards, self.down, self.across), (deep, down, across), strict=True
+        ):
             low, high = sorted(round(side.at(each)) for each in span)
             spans[side.axis] = (low, high)
         return block((spans[0], spans[1], spans[2]))
 
     def prism(self, corners: Iterable[tuple[float, float]], across: Span) -> Solid:
-        """A body with an outline in the upright plane, as so far in and so far down, and a width."""
+        """A body with an outline in the upright plane, so far in and so far down, and a width."""
         points = []
         for deep, down in corners:
             for wide in across:
@@ -81,9 +83,7 @@ def depths(log: Log, number: int) -> tuple[float, float]:
 def readings(log: Log, axis: int) -> Side:
     """A timber's own depth on a building axis."""
     number = number_on(log, axis)
-    return Side(
-        axis=axis, zero=log.stand.zero[axis], sense=round(log.stand.ways[number][axis])
-    )
+    return Side(axis=axis, zero=log.stand.zero[axis], sense=round(log.stand.ways[number][axis]))
 
 
 def entry(into: Log, end: Direction) -> tuple[Side, float, float]:

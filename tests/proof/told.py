@@ -13,7 +13,6 @@ How it works
 """
 
 import re
-
 from collections.abc import Iterator
 from math import hypot
 
@@ -72,7 +71,9 @@ def _fading(log: Log, feature: Feature, step: Step, plane: Plane) -> Iterator[st
     """Whether a floor that slopes away from a face goes as deep as is said at two of its lines."""
     at = {line.title.lower(): (line.axis, line.at) for line in feature.lines}
     at["this line"] = at[step.short.lower()]
-    told = [re.fullmatch(r"deep from the (.+), at (?:the )?(.+)", each.words) for each in step.beside]
+    told = [
+        re.fullmatch(r"deep from the (.+), at (?:the )?(.+)", each.words) for each in step.beside
+    ]
     points = 0
     for beside, found in zip(step.beside, told, strict=True):
         if found is None:
@@ -86,7 +87,7 @@ def _fading(log: Log, feature: Feature, step: Step, plane: Plane) -> Iterator[st
         points += 1
         if abs(off) / hypot(*plane.normal) > NEAR_ENOUGH:
             yield f"{step.id} is not {beside.value} {beside.words}"
-    if points < 2:  # noqa: PLR2004 - a slope takes two
+    if points < 2:
         yield f"{step.id} does not say how deep it is at two lines"
     if step.waste_side and not _towards(log, plane, step.waste_side):
         yield f"{step.id} has its waste on another side than towards the {step.waste_side}"

@@ -17,6 +17,11 @@ INSIDE = "Inside the four lines of that face only."
 FROM_BOTH = "Never right through from one side: the bit splinters the face it comes out on."
 """Boring from both faces and meeting in the middle: common practice, no source."""
 
+ENGINEER = (
+    "A mortise so tall weakens the post, and the tie pulls on what is left above it: whether that "
+    "holds is for local code and a licensed engineer."
+)
+
 DRIVE = (
     "Drive it snug with a mallet, the tie held down on its slope. Stop when it rings: harder "
     "splits the post. Eyes and fingers clear of the blow."
@@ -50,6 +55,7 @@ def _knife(shape: MortiseShape) -> Task:
         faces=(*open_faces(shape), shape.entry.opposite) if shape.recess else _mouths(shape),
         waste=INSIDE,
         why="Both mouths show beside tie and wedge: crisp lines keep them from breaking out.",
+        caution=ENGINEER,
     )
 
 

@@ -10,6 +10,14 @@ OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
 ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
 SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
 
+SQUARE = {
+    "post": {"rule": "square", "inner": "7-1/2 x 7-1/2"},
+    "girt": {"rule": "square", "inner": "7-1/2 x 5-1/2"},
+}
+"""Both sticks by square rule, half an inch over their inner timbers as drawn."""
+
+SQUARE_BEAM = SQUARE | {"post": {"rule": "square", "inner": "7-1/2 x 9-1/2"}}
+
 
 def diminished(**words: object) -> DiminishedTenon:
     """The girt's joint: a 1" diminished housing, a 2" tenon 3" long, set back 2"."""
@@ -43,7 +51,7 @@ def ledge(
     own: Mapping[str, Mapping[str, object]] | None = None,
     **joint: object,
 ) -> Frame:
-    """An 8 x 6 girt whose end, looking `heading`, is let into an 8 x 8 post, or a `lying` 10 x 8 beam.
+    """An 8 x 6 girt whose end, looking `heading`, is let into an 8 x 8 post or a `lying` beam.
 
     The girt's `first` face is its top or its underside; its side is `side`, and it stands `inset`
     from the post's. Its end is its reference end or not. `into` is measured from the face the girt
@@ -70,10 +78,10 @@ def ledge(
             "at": {across: inset if level > 0 else f"-{inset}", "up": top}
             | ({"up": f"{top} - 8"} if first == "down" else {}),
         }
-        | stick["girt"],
+        | dict(stick["girt"]),
     )
-    words = _beam(along, across, into, at) if lying else _post(along, across, into, at, side)
-    post = timber("post", **{"section": "8 x 8"} | words | stick["post"])
+    words = _beam(along, into, at) if lying else _post(along, across, into, at, side)
+    post = timber("post", **{"section": "8 x 8"} | words | dict(stick["post"]))
     return frame(post, girt, diminished(end=heading, **joint), real=real, units="inches")
 
 
@@ -88,7 +96,7 @@ def _post(along: str, across: str, first: str, at: str, side: str) -> dict[str, 
     }
 
 
-def _beam(along: str, across: str, first: str, at: str) -> dict[str, object]:
+def _beam(along: str, first: str, at: str) -> dict[str, object]:
     """Its top is its second reference face; it runs across the girt."""
     return {
         "kind": "beam",

@@ -1,14 +1,28 @@
 """A bent's end: a tie right through a post under a plate, any way round."""
 
 from collections.abc import Mapping
+from typing import Any
 
 from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.half_dovetail.family import features
+from benchmate.joinery.half_dovetail.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.half_dovetail.record import HalfDovetail
+from benchmate.joinery.half_dovetail.shape import TailShape, tail_shape
+from benchmate.model.feature import Feature, Line, Task
 from tests.builders import frame, tenon, timber
+
+Word = Any
+"""What a builder may be told of a bent: each word is of its own type."""
 
 OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
 ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
 SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
+
+SQUARE = {
+    "post": {"rule": "square", "inner": "7-1/2 x 7-1/2"},
+    "tie": {"rule": "square", "inner": "7-1/2 x 5-1/2"},
+}
+"""Both sticks by square rule, half an inch over their inner timbers as drawn."""
 
 
 def half_dovetail(**words: object) -> HalfDovetail:
@@ -65,7 +79,7 @@ def bent(
             "at": {along: "0" if out else f"{-8 * sense}", across: "0"},
             "reference_end_at": "0",
         }
-        | stick["post"],
+        | dict(stick["post"]),
     )
     up = {"up": f"9 ft - {tie_drop}", "down": f"9 ft - {tie_drop} - 8"}[tie_first]
     tie = timber(
@@ -79,7 +93,7 @@ def bent(
             "length": "10'",
             "at": {across: "0", "up": up},
         }
-        | stick["tie"],
+        | dict(stick["tie"]),
     )
     plate = timber(
         "plate",
@@ -96,3 +110,34 @@ def bent(
     return frame(
         post, tie, plate, half_dovetail(end=heading, **joint), head, real=real, units="inches"
     )
+
+
+def joint_in(built: Frame) -> HalfDovetail:
+    """The half-dovetail of a bent."""
+    return next(work for work in built.project.works if isinstance(work, HalfDovetail))
+
+
+def tail_of(built: Frame) -> TailShape:
+    """Its tail on the real tie."""
+    return tail_shape(joint_in(built), built)
+
+
+def mortise_of(built: Frame) -> MortiseShape:
+    """Its mortise in the real post."""
+    return mortise_shape(joint_in(built), tail_of(built), built)
+
+
+def sides_of(built: Frame) -> tuple[Feature, Feature]:
+    """What it puts on the tie and on the post."""
+    tie, post = features(joint_in(built), built)
+    return tie, post
+
+
+def named(lines: tuple[Line, ...]) -> dict[str, Line]:
+    """Lines by id."""
+    return {line.id: line for line in lines}
+
+
+def task(tasks: tuple[Task, ...], name: str) -> Task:
+    """The task with an id."""
+    return next(each for each in tasks if each.id == name)
