@@ -210,3 +210,15 @@ def test_by_mill_rule_nothing_is_too_small(axis: Axis, depth: Length) -> None:
     wood = frame(timber("post", section="8 x 8"), real=measured).stick("post")
     assert under_inner(wood, "foot-tenon", PLACES, TAPE) == ()
     assert wood.over(axis, "foot-tenon") == ZERO
+
+
+def test_one_from_the_shoulder_itself_says_no_distance_back() -> None:
+    """Where nothing of the end lies inside the other timber's face, there is none to say."""
+    wood = stick()
+    to = {axis: wood.held(axis) for axis in ACROSS}
+    found = Reduction(
+        stick=wood, end=Face.REFERENCE_END, length=ZERO, to=to, struck={}, places=PLACES
+    )
+    assert line(reduction_lines(found), STOP_LINE).beside == ()
+    back = line(reduction_lines(reduced(wood)), STOP_LINE).beside
+    assert [beside.value for beside in back] == [HOUSED]

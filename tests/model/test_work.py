@@ -4,7 +4,7 @@ import pytest
 
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from benchmate.model.work import Work, end_fault, meeting_faults
+from benchmate.model.work import Work, end_fault, meeting_faults, placed_faults
 from tests.builders import sill, timber
 
 
@@ -129,3 +129,25 @@ def test_the_timber_to_place_is_the_one_without_a_place(one: Timber, other: Timb
     """Whichever of the two it is."""
     (fault,) = meeting_faults(one, Direction.DOWN, other, {"at": True})
     assert (one if not one.placed else other).name in fault.remedy
+
+
+@pytest.mark.parametrize(
+    ("post", "sill_", "keys"),
+    [
+        (PLACED_POST, PLACED_SILL, []),
+        (POST, PLACED_SILL, ["timber"]),
+        (PLACED_POST, SILL, ["into"]),
+        (POST, SILL, ["timber"]),
+    ],
+)
+def test_some_joints_need_places(post: Timber, sill_: Timber, keys: list[str]) -> None:
+    """Where a timber has none that alone is told, on the key that names it."""
+    found = list(placed_faults(post, Direction.DOWN, sill_))
+    assert [fault.key for fault in found] == keys
+    assert all("has no place in the frame" in fault.problem for fault in found)
+
+
+def test_placed_timbers_still_have_to_meet() -> None:
+    """An end there is not, or a timber that runs the same way, is told as for any joint."""
+    (fault,) = placed_faults(PLACED_POST, Direction.EAST, PLACED_SILL)
+    assert fault.key == "end"

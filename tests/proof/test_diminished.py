@@ -1,5 +1,6 @@
 """The diminished housing proved: told true, cut as the textbook cuts it, and it bears."""
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -9,6 +10,7 @@ from hypothesis import strategies as st
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.diminished.record import DiminishedTenon
 from benchmate.measure.length import Length
+from benchmate.model.feature import Beside
 from tests.builders import length, real
 from tests.joinery.diminished.ledges import SQUARE, SQUARE_BEAM, ledge
 from tests.proof.fits import Wastes, differs, overlaps, unnoticed
@@ -159,3 +161,21 @@ def test_slope_and_ledge_bear(name: str, in_: int, down: int) -> None:
         for by in ({"deep": PUSH}, {"down": PUSH})
     ]
     assert areas == [pytest.approx(in_, abs=0.02), pytest.approx(down, abs=0.02)]
+
+
+@pytest.mark.parametrize("at", ["at this line", "at the housing's ledge line"])
+def test_a_floor_that_is_told_wrong_is_noticed(at: str) -> None:
+    """A millimetre more than the cut is deep, at either of its two lines."""
+    log = logs(ledge())["post"]
+    steps = tuple(
+        replace(step, beside=tuple(_deeper(each, at) for each in step.beside))
+        for step in log.layout.steps
+    )
+    wrong = replace(log, layout=replace(log.layout, steps=steps))
+    assert list(untrue(log)) == []
+    (words,) = untrue(wrong)
+    assert at in words
+
+
+def _deeper(beside: Beside, at: str) -> Beside:
+    return replace(beside, value=beside.value + Length.mm(1)) if at in beside.words else beside

@@ -5,6 +5,7 @@ from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.diminished.shape import EndShape
 from benchmate.joinery.diminished.tenoned import edge_sides, shoulder_setting
+from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
@@ -27,13 +28,19 @@ def tenon_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
         measure_task(shape.stick, *shape.cheeks.places),
         _knife(shape),
         *reduction_knife(shape.reduction),
-        *(saw_shoulder(shape.cheeks, face, deep, setting=setting) for face, deep in sides.items()),
+        *(_saw_shoulder(shape, face, deep, setting) for face, deep in sides.items()),
         *saw_cheeks(shape.cheeks, reduced=reduced),
         *_saw_edges(shape),
         *reduction_tasks(shape.reduction),
         _pare(shape, tape),
         _as_cut(shape),
     )
+
+
+def _saw_shoulder(shape: EndShape, face: Face, deep: Length, setting: str) -> Task:
+    """The kerf leans on top and underside; on the sides it goes in square along the slant."""
+    leans = axis_from(face) is shape.plumb
+    return saw_shoulder(shape.cheeks, face, deep, setting=setting, leans=leans)
 
 
 def tenon_sizes(shape: EndShape) -> tuple[Size, ...]:

@@ -1,10 +1,18 @@
 """A level timber on a diminished housing in a post or in a beam, any way round."""
 
 from collections.abc import Mapping
+from typing import Any
 
 from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.diminished.family import features
+from benchmate.joinery.diminished.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.diminished.record import DiminishedTenon
+from benchmate.joinery.diminished.shape import EndShape, end_shape
+from benchmate.model.feature import Feature, Line, Task
 from tests.builders import frame, timber
+
+Word = Any
+"""What a builder may be told of a ledge: each word is of its own type."""
 
 OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
 ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
@@ -46,6 +54,7 @@ def ledge(
     reference: bool = False,
     side: str | None = None,
     drop: str = "0",
+    lift: str = "0",
     inset: str = "0",
     real: Mapping[str, Real] | None = None,
     own: Mapping[str, Mapping[str, object]] | None = None,
@@ -55,8 +64,8 @@ def ledge(
 
     The girt's `first` face is its top or its underside; its side is `side`, and it stands `inset`
     from the post's. Its end is its reference end or not. `into` is measured from the face the girt
-    comes towards if not said otherwise. The girt's top lies `drop` below the beam's. `own` is what
-    else is said of a timber.
+    comes towards if not said otherwise. The girt's top lies `drop` below the beam's, or `lift` over
+    it. `own` is what else is said of a timber.
     """
     along = ALONG[heading]
     across = "north" if along == "east" else "east"
@@ -65,7 +74,7 @@ def ledge(
     into = into_first or OPPOSITE[heading]
     at = "0" if into == OPPOSITE[heading] else f"{8 * SENSE[heading]}"
     stick = {name: (own or {}).get(name, {}) for name in ("post", "girt")}
-    top = f"8 ft - {drop}"
+    top = f"8 ft - {drop} + {lift}"
     girt = timber(
         "girt",
         **{
@@ -108,3 +117,34 @@ def _beam(along: str, first: str, at: str) -> dict[str, object]:
         "at": {along: at, "up": "8 ft"},
         "reference_end_at": "-8 ft",
     }
+
+
+def joint_in(built: Frame) -> DiminishedTenon:
+    """The diminished tenon of a frame."""
+    return next(work for work in built.project.works if isinstance(work, DiminishedTenon))
+
+
+def end_of(built: Frame) -> EndShape:
+    """Its tenon on the real girt."""
+    return end_shape(joint_in(built), built)
+
+
+def mortise_of(built: Frame) -> MortiseShape:
+    """Its mortise in the real timber that receives it."""
+    return mortise_shape(joint_in(built), end_of(built), built)
+
+
+def sides_of(built: Frame) -> tuple[Feature, Feature]:
+    """What it puts on the girt and on what receives it."""
+    girt, post = features(joint_in(built), built)
+    return girt, post
+
+
+def named(lines: tuple[Line, ...]) -> dict[str, Line]:
+    """Lines by id."""
+    return {line.id: line for line in lines}
+
+
+def task(tasks: tuple[Task, ...], name: str) -> Task:
+    """The task with an id."""
+    return next(each for each in tasks if each.id == name)
