@@ -241,3 +241,17 @@ def test_the_wedge_fills_its_room(name: str) -> None:
     found = logs(bent(**BENTS[name]))
     met = tail(joint_of(bent(**BENTS[name])), found)
     assert all(met.wedge.within(log.wood).volume <= TOUCH for log in found.values())
+
+
+@pytest.mark.parametrize("name", BENTS)
+def test_the_other_face_has_its_own_true_figure(name: str) -> None:
+    """The line on the face across from the reference face lies where the slope comes out there."""
+    log = logs(bent(**BENTS[name]))["post"]
+    hole = log.feature("tie-post-mortise")
+    planes = {plane.line: plane for cut in hole.cuts for plane in cut.planes}
+    depth = log.layout.stick.section().first.nm
+    lines = {line.id: line for line in hole.lines}
+    for name in ("tail-end", "wedge-end"):
+        along, deep, _ = planes[name].normal
+        reached = along * lines[f"{name}-far"].at.nm + deep * depth
+        assert abs(reached - planes[name].offset) <= abs(along), f"{name} is a nanometre off"

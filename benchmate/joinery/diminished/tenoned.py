@@ -81,7 +81,7 @@ def tenon_lines(shape: EndShape, lengths: tuple[Beside, ...], tape: Tape) -> tup
 def _shoulder(shape: EndShape, lengths: tuple[Beside, ...], tape: Tape) -> Line:
     first = unsure(shape.stick) if shape.end is Face.FAR_END else ""
     says = Says(
-        title="Shoulder line",
+        title="Sloping shoulder line",
         beside=(
             Beside(shape.length, "tenon beyond it, from the underside"),
             *lengths,

@@ -1,19 +1,31 @@
 """The post's side: the mortise right through it, the housing, and the lines to strike for them."""
 
+from dataclasses import replace
+
 from benchmate.frame.flats import along_at
 from benchmate.frame.marking import Says, slanting_mark, square_mark
 from benchmate.frame.mated import follows_words, side_lines
 from benchmate.frame.reduction import measured_words
 from benchmate.frame.tapers import slope_setting
-from benchmate.joinery.half_dovetail.mortise_shape import FLOOR, MortiseShape
+from benchmate.joinery.half_dovetail.mortise_shape import (
+    FAR,
+    FINISH,
+    FLOOR,
+    NEAR,
+    START,
+    MortiseShape,
+)
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading
-from benchmate.model.solids import Cut, Plane, above, below
+from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import reference_for
 
-SLOPES = "It slopes through the post: set it off on each of the two faces by its own figure."
+SLOPES = "It slopes through the post: this figure is for this face alone. "
+
+OTHER_FACE = "-far"
+"""What the id of a sloping end's line on the far side from the reference face ends with."""
 
 
 def mortise_cuts(shape: MortiseShape) -> tuple[Cut, ...]:
@@ -31,58 +43,71 @@ def floor_plane(shape: MortiseShape) -> Plane:
 
 
 def mortise_lines(shape: MortiseShape, tape: Tape) -> tuple[Line, ...]:
-    """The housing, then the two sloping ends of the mortise and its two sides."""
+    """The housing, then the two sloping ends of the mortise, face by face, and its two sides."""
     return (
         *_housing_lines(shape),
-        _tail_end(shape, tape),
-        _wedge_end(shape),
+        *_end_lines(shape, shape.tail_end, _tail_says(shape, tape)),
+        *_end_lines(shape, shape.wedge_end, _wedge_says(shape)),
         *side_lines(shape.sides),
     )
 
 
-def _tail_end(shape: MortiseShape, tape: Tape) -> Line:
+def _end_lines(shape: MortiseShape, plane: Plane, says: Says) -> tuple[Line, Line]:
+    """A sloping end: on the reference face, and by a figure of its own on the face across from it.
+
+    One step for both would be squared across from the first.
+    """
+    near = reference_for(shape.into)
+    words = shape.stick.pose.words
+    first = replace(
+        says, title=f"{says.title}, {words(near)}", faces=(near,), beside=_height(shape, near, says)
+    )
+    end = Face.REFERENCE_END if plane.normal[0] > 0 else Face.FAR_END
+    return (
+        slanting_mark(shape.stick, plane, (ZERO, shape.real_into), first),
+        Line(
+            id=f"{plane.line}{OTHER_FACE}",
+            title=f"{says.title}, {words(near.opposite)}",
+            axis=Axis.ALONG,
+            at=along_at(plane, shape.into, shape.real_into),
+            faces=(near.opposite,),
+            beside=_height(shape, near.opposite, says),
+            waste=f"Towards the {words(end)}.",
+            why=says.why,
+            caution=says.caution,
+        ),
+    )
+
+
+def _height(shape: MortiseShape, face: Face, says: Says) -> tuple[Beside, ...]:
+    """How tall the mortise is on a face, before what else is said."""
+    return (Beside(shape.ends_on(face).height, "from end to end of the mortise here"), *says.beside)
+
+
+def _tail_says(shape: MortiseShape, tape: Tape) -> Says:
     tail, name = shape.tail, shape.tail.stick.name
     size = follows_words(
         f"{name}'s tail", "deep at its end", tail.as_cut.get("length"), tail.tail, tape
     )
-    says = Says(
+    return Says(
         title="Tail end line",
-        beside=(_far_figure(shape, shape.tail_end),),
         why=f"The tail bears on this slope, further out on the far face. {size}",
-        caution=f"{SLOPES} {_entry_words(shape)}",
+        caution=f"{SLOPES}{_entry_words(shape)}",
         setting=slope_setting(tail.run.nm, max(shape.flare, ZERO).nm),
     )
-    return slanting_mark(shape.stick, shape.tail_end, (ZERO, shape.real_into), says)
 
 
-def _wedge_end(shape: MortiseShape) -> Line:
-    words, tail = shape.stick.pose.words, shape.tail
-    enters, leaves = shape.ends_on(shape.entry), shape.ends_on(shape.entry.opposite)
-    says = Says(
+def _wedge_says(shape: MortiseShape) -> Says:
+    return Says(
         title="Wedge end line",
-        beside=(
-            _far_figure(shape, shape.wedge_end),
-            Beside(enters.height, f"from the tail end line, on the {words(shape.entry)}"),
-            Beside(leaves.height, f"on the {words(shape.entry.opposite)}"),
-            *wedge_beside(shape),
-        ),
+        beside=wedge_beside(shape),
         why=(
             "So much taller than the tenon that the tail comes in and the wedge has its room: "
             "thin at the shoulder, thick at the far face."
         ),
-        caution=f"{SLOPES} {_entry_words(shape)}",
-        setting=slope_setting(tail.run.nm, tail.flare.nm),
+        caution=f"{SLOPES}{_entry_words(shape)}",
+        setting=slope_setting(shape.tail.run.nm, shape.tail.flare.nm),
     )
-    return slanting_mark(shape.stick, shape.wedge_end, (ZERO, shape.real_into), says)
-
-
-def _far_figure(shape: MortiseShape, plane: Plane) -> Beside:
-    """Where a sloping end comes on the far side from the reference face, as a running figure."""
-    stick, far = shape.stick, reference_for(shape.into).opposite
-    end = stick.pose.words(Face.REFERENCE_END)
-    hook = f"{end} shoulder line" if stick.near else f"squared {end}"
-    at = along_at(plane, shape.into, shape.real_into)
-    return Beside(at, f"from the {hook}, on the {stick.pose.words(far)}")
 
 
 def _entry_words(shape: MortiseShape) -> str:
@@ -112,18 +137,23 @@ def _housing_lines(shape: MortiseShape) -> tuple[Line, ...]:
 
 def _wall_says(shape: MortiseShape, wall: Plane) -> Says:
     _, _, side = str(wall.line).partition("-")
-    name, across = shape.tail.stick.name, not wall.normal[0]
     other = shape.stick.pose.words(reference_for(shape.sides.axis).opposite)
+    eased = (
+        " Eased by what the tie still comes down its slope once it is in the housing."
+        if wall.line == _wedge_side(shape)
+        else ""
+    )
     return Says(
         title=f"Housing {side} line",
-        why=(
-            f"The whole end of {name} goes in. On the wedge's side it is eased by what the tie "
-            "still comes down once it is in the housing."
-            if not across
-            else f"The whole end of {name} goes in."
-        ),
-        caution=f"Never measure this from the {other}." if across and side == "far" else "",
+        why=f"The whole end of {shape.tail.stick.name} goes in.{eased}",
+        caution=f"Never measure this from the {other}." if wall.line == FAR else "",
     )
+
+
+def _wedge_side(shape: MortiseShape) -> str:
+    """The wall of the housing on the wedge's side."""
+    ends = shape.ends(shape.seat)
+    return FINISH if ends.wedge > ends.tail else START
 
 
 def _floor(shape: MortiseShape) -> Line:
@@ -159,5 +189,5 @@ def open_faces(shape: MortiseShape) -> tuple[Face, ...]:
     """The faces the housing comes out on: its entry, and each side it is open at."""
     near = reference_for(shape.sides.axis)
     closed = {wall.line for wall in shape.walls}
-    sides = (("housing-near", near), ("housing-far", near.opposite))
+    sides = ((NEAR, near), (FAR, near.opposite))
     return (shape.entry, *(face for name, face in sides if name not in closed))

@@ -207,4 +207,6 @@ def _walls(
     for plane in (tail.outside(-ease), reversed_plane(tail.outside(tail.framed))):
         wall = carried(built(plane, here), there)
         found.append(replace(wall, line=FINISH if wall.normal[0] > 0 else START))
-    return tuple(wall for wall in found if inside(sides.stick, wall, sides.feature))
+    order = (START, FINISH, NEAR, FAR)
+    closed = [wall for wall in found if inside(sides.stick, wall, sides.feature)]
+    return tuple(sorted(closed, key=lambda wall: order.index(str(wall.line))))

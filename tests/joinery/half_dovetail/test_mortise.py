@@ -46,31 +46,37 @@ def test_four_planes_make_the_mortise() -> None:
 @pytest.mark.parametrize(
     ("name", "west", "east"), [("tail-end", "90", "91"), ("wedge-end", "100-1/8", "99-1/8")]
 )
-def test_its_ends_have_a_figure_on_each_face(
-    name: str, west: str, east: str, post_first: str
-) -> None:
-    """Both are running figures, so neither is measured from the other across the post."""
-    line = _lines(post_first=post_first)[name]
-    near, far = (west, east) if post_first == "west" else (east, west)
-    assert line.axis is Axis.ALONG
-    assert line.at == length(near)
-    assert line.slant is not None
-    assert (line.slant.start.deep, line.slant.finish.deep) == (length("0"), length("8"))
-    assert line.slant.finish.along == length(far)
-    words = {"west": "West face", "east": "East face"}
-    other = words["east" if post_first == "west" else "west"]
-    assert line.slant.where == (words[post_first], other)
-    assert (line.beside[0].value, line.beside[0].words) == (
-        length(far),
-        f"from the squared foot, on the {other}",
-    )
+def test_its_ends_are_struck_face_by_face(name: str, west: str, east: str, post_first: str) -> None:
+    """One figure to one step, as a line squared across would spoil the post on the other face."""
+    lines = _lines(post_first=post_first)
+    near, far = lines[name], lines[f"{name}-far"]
+    assert (near.faces, far.faces) == ((Face.FIRST,), (Face.FAR_FIRST,))
+    found = {line.title.rpartition(", ")[2]: (line.axis, line.at) for line in (near, far)}
+    assert found == {
+        "West face": (Axis.ALONG, length(west)),
+        "East face": (Axis.ALONG, length(east)),
+    }
+    assert near.slant is not None
+    assert (near.slant.start.deep, near.slant.finish.deep) == (length("0"), length("8"))
+    assert near.slant.finish.along == far.at
+    assert far.slant is None
+
+
+def test_its_waste_is_told_on_the_other_face_too() -> None:
+    """Where no cut tells it, as the line bounds none: between the two ends."""
+    lines = _lines()
+    assert lines["tail-end-far"].waste == "Towards the head."
+    assert lines["wedge-end-far"].waste == "Towards the foot."
+    below = _lines(wedged="underside")
+    assert below["tail-end-far"].waste == "Towards the foot."
+    assert below["wedge-end-far"].waste == "Towards the head."
 
 
 def test_the_entry_and_the_wedge_s_side_are_told() -> None:
     """In from one face, driven from the other, whichever the post is measured from."""
     for post_first in ("west", "east"):
         lines = _lines(post_first=post_first)
-        for name in ("tail-end", "wedge-end"):
+        for name in ("tail-end", "tail-end-far", "wedge-end", "wedge-end-far"):
             assert lines[name].caution.endswith(
                 "Tie comes in from the East face; the wedge is driven from the West face."
             )
@@ -79,12 +85,16 @@ def test_the_entry_and_the_wedge_s_side_are_told() -> None:
 
 
 def test_the_wedge_stands_beside_its_line() -> None:
-    """How tall the mortise is on each face, and the wedge's own sizes."""
-    line = _lines()["wedge-end"]
-    assert [each.value for each in line.beside] == [
-        length(each) for each in ("99-1/8", "8-1/8", "10-1/8", "1-1/8", "2-1/8", "8")
+    """After how tall the mortise is on that face: 10-1/8" on the West, 8-1/8" on the East."""
+    lines, shape = _lines(), mortise_of(bent())
+    for name, height in (("wedge-end", "10-1/8"), ("wedge-end-far", "8-1/8")):
+        (tall, *wedge) = lines[name].beside
+        assert tall.value == length(height)
+        assert tuple(wedge) == wedge_beside(shape)
+    assert [each.value for each in wedge_beside(shape)] == [
+        length(each) for each in ("1-1/8", "2-1/8", "8")
     ]
-    assert line.beside[3:] == wedge_beside(mortise_of(bent()))
+    assert [each.value for each in lines["tail-end"].beside] == [length("10-1/8")]
 
 
 def test_both_slopes_have_their_bevel() -> None:
@@ -143,5 +153,8 @@ def test_by_square_rule_the_excess_makes_the_recess() -> None:
     """A rough far face stands 1/2" proud of the inner timber: so deep the end goes in."""
     lines = _lines(own=SQUARE)
     assert [each.value for each in lines["housing-floor"].readings] == [length("1/2")]
-    assert "eased" in lines["housing-finish"].why
-    assert "eased" not in lines["housing-far"].why
+    assert "Eased" in lines["housing-finish"].why
+    assert "Eased" not in lines["housing-start"].why
+    below = _lines(own=SQUARE, wedged="underside")
+    assert "Eased" in below["housing-start"].why
+    assert "Eased" not in below["housing-finish"].why
