@@ -19,7 +19,7 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
-from benchmate.model.work import Bearing, Extension, Work
+from benchmate.model.work import Abutment, Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
@@ -61,6 +61,7 @@ class Frame:
             timber=self.timber,
             wood=self.wood,
             bearing=self.bearing,
+            abutment=self.abutment,
             beyond=self._beyond,
             value=self.value,
         )
@@ -139,6 +140,16 @@ class Frame:
             for work in self.works_on(timber)
             for bearing in work.bearings()
             if bearing.timber == timber and bearing.end is end
+        )
+        return next(found, None) if self._timbers[timber].placed else None
+
+    def abutment(self, timber: str, end: Direction) -> Abutment | None:
+        """Where an end of a placed timber stops at another stick of its line; None for nowhere."""
+        found = (
+            abutment
+            for work in self.works_on(timber)
+            for abutment in work.abutments()
+            if abutment.timber == timber and abutment.end is end
         )
         return next(found, None) if self._timbers[timber].placed else None
 

@@ -1,7 +1,7 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Literal, NamedTuple
+from typing import TYPE_CHECKING, ClassVar, Literal, NamedTuple
 
 from benchmate.measure.length import Length
 from benchmate.measure.sums import Sum
@@ -47,6 +47,28 @@ class Bearing(NamedTuple):
     depth: Length
     place: str
     scribed: bool = False
+
+
+class Abutment(NamedTuple):
+    """Where the end of one timber stops against the end of another in its own line.
+
+    Its shoulder lies `short` of a coordinate of the building, `at`, along the line: short the way
+    the end looks.
+    """
+
+    timber: str
+    end: Direction
+    to: str
+    at: Sum
+    short: Length
+
+
+class Settled(NamedTuple):
+    """An end whose shoulder a joint settles, and the key of the file that says which end it is."""
+
+    timber: str
+    end: Direction
+    key: str
 
 
 class Fault(NamedTuple):
@@ -130,6 +152,9 @@ class Work(Record, ABC):
     Each family's record derives from this and answers for its own parameters.
     """
 
+    settling: ClassVar[tuple[str, ...]] = ("timber",)
+    """The keys of the file that name the timbers whose ends it may settle."""
+
     id: Id
 
     @abstractmethod
@@ -151,6 +176,17 @@ class Work(Record, ABC):
     def bearings(self) -> tuple[Bearing, ...]:
         """The ends whose shoulders it settles, where its timbers have places."""
         return ()
+
+    def abutments(self) -> tuple[Abutment, ...]:
+        """The ends whose shoulders it settles by a coordinate of its own."""
+        return ()
+
+    def settled(self) -> tuple[Settled, ...]:
+        """Every end whose shoulder it settles, one way or the other."""
+        keys = {timber: key for key, timber in self.timbers().items()}
+        keys = {timber: "end" if key == "timber" else key for timber, key in keys.items()}
+        ends: tuple[Bearing | Abutment, ...] = (*self.bearings(), *self.abutments())
+        return tuple(Settled(each.timber, each.end, keys[each.timber]) for each in ends)
 
     def faults(self, timbers: "Mapping[str, Timber]") -> tuple[Fault, ...]:  # noqa: ARG002 - each family's own
         """What cannot be, given how the timbers stand. All the timbers it names are known."""
