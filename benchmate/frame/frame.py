@@ -9,7 +9,7 @@ from benchmate.frame.flats import Flat, behind, carried
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
 from benchmate.frame.place import Place, Point
-from benchmate.frame.rake import Rake
+from benchmate.frame.rake import Rake, Slope
 from benchmate.frame.reach import plumb_axis, reach
 from benchmate.frame.site import Site
 from benchmate.measure.length import ZERO, Length
@@ -107,6 +107,10 @@ class Frame:
     def rake(self, timber: str) -> Rake:
         """The line a raking timber's arris is said to run on. Raises ValueError for another."""
         return self._site.rake(timber)
+
+    def slope(self, timber: str) -> Slope:
+        """How a timber slopes: along itself if it rakes, across if it is rolled."""
+        return self._site.slope(timber)
 
     def entry(self, bearing: Bearing) -> Face:
         """The face of the receiving timber that an end enters."""

@@ -143,8 +143,8 @@ def _lap(half: Half, tape: Tape) -> Line:
         caution=caution,
         setting=splay_setting(half, tape),
     )
-    where = ("shoulder line", f"tip, at the {words(half, half.end)}")
-    return tapering_mark(half.lap, (half.at, half.tip_at), where, says)
+    where = (f"tip, at the {words(half, half.end)}", "shoulder line")
+    return tapering_mark(half.lap, (half.tip_at, half.at), where, says)
 
 
 def _tip(half: Half, tape: Tape) -> Iterator[Line]:
