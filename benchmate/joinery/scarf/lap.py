@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from benchmate.frame.marking import Says, slanting_mark, square_mark, tapering_mark
+from benchmate.frame.reach import crossing
 from benchmate.frame.reduction import measured_words
 from benchmate.frame.settings import slant_setting
 from benchmate.joinery.scarf.shape import Half
@@ -105,6 +106,7 @@ def _abutment(half: Half, tape: Tape) -> Iterator[Line]:
         return
     face = half.keeps.opposite
     start = half.real_deep if half.leads else ZERO
+    corner = crossing(half.abutment, half.lap, half.halved)[1]
     says = Says(
         title="Abutment line",
         beside=(Beside(half.off(half.root), f"high, square in from the {words(half, face)}"),),
@@ -117,7 +119,7 @@ def _abutment(half: Half, tape: Tape) -> Iterator[Line]:
         setting=slant_setting(half.squint.nm, half.butt.nm, tape),
     )
     where = (words(half, face), "splay line")
-    yield slanting_mark(half.stick, half.abutment, (start, half.root), says, where)
+    yield slanting_mark(half.stick, half.abutment, (start, corner), says, where)
 
 
 def _lap(half: Half, tape: Tape) -> Line:
@@ -151,6 +153,7 @@ def _tip(half: Half, tape: Tape) -> Iterator[Line]:
     if half.point is None:
         return
     start = ZERO if half.leads else half.real_deep
+    corner = crossing(half.point, half.lap, half.halved)[1]
     end, kept = words(half, half.end), words(half, half.keeps)
     says = Says(
         title="Tip line",
@@ -160,7 +163,7 @@ def _tip(half: Half, tape: Tape) -> Iterator[Line]:
         waste=f"Towards the {end}: the wedge along the {kept}.",
         setting=slant_setting(half.squint.nm, half.butt.nm, tape),
     )
-    yield slanting_mark(half.stick, half.point, (start, half.tip), says, (kept, "splay line"))
+    yield slanting_mark(half.stick, half.point, (start, corner), says, (kept, "splay line"))
 
 
 def _reduced(half: Half) -> Iterator[Line]:

@@ -4,17 +4,19 @@ How it works
 1. Seen from beside the lap, along from the middle of the scarf and in from the face both sticks
    share, each stick is a body with a tapering tongue of wood. Its outline is drawn here corner by
    corner; what is not kept comes off.
-2. Beside that, a bridled lap ends in a narrower tongue, with a slot for it in the other body, and
+2. A leaning abutment and the slope between cross where two lines of the outline do.
+3. Beside that, a bridled lap ends in a narrower tongue, with a slot for it in the other body, and
    a key takes a block out of both.
-3. By square rule what lies outside the inner timber comes off beyond each stick's own shoulder.
+4. By square rule what lies outside the inner timber comes off beyond each stick's own shoulder.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from benchmate.frame.frame import Frame
 from benchmate.joinery.scarf.record import ScarfJoint
 from benchmate.measure.length import Length
+from benchmate.model.progress import AsCut
 from tests.proof.fits import Wastes
 from tests.proof.kernel import Solid, block, hull
 from tests.proof.wood import Log
@@ -88,43 +90,86 @@ def _faces(log: Log) -> tuple[object, ...]:
     return log.timber.first_face, log.timber.second_face
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lap:
+    """How deep in from the shared face a lap lies, at the leading shoulder and at its tip.
+
+    `thick` and `long` are those of the tongue that the other stick's slot takes.
+    """
+
+    root: float
+    tip: float
+    thick: float = 0
+    long: float = 0
+
+
 def textbook(joint: ScarfJoint, frame: Frame, logs: Mapping[str, Log]) -> Wastes:
-    """The wood that a scarf takes off both its sticks."""
+    """The wood that a scarf takes off both its sticks, the second cut to the first as it came out.
+
+    First is the stick whose lap keeps the shared face.
+    """
     seen = view(joint, frame, logs)
-    near = joint.keeps in _faces(logs[joint.timber])
-    ends = {joint.timber: (1, near), joint.into: (-1, not near)}
-    words = {joint.timber: joint.end.word, joint.into: joint.end.opposite.word}
+    first = joint.timber if joint.keeps in _faces(logs[joint.timber]) else joint.into
+    ends = {joint.timber: joint.end.word, joint.into: joint.end.opposite.word}
     names = {"up": "head", "down": "foot"}
+    parts = {timber: f"{names.get(word, word + '-end')}-scarf" for timber, word in ends.items()}
+    drawn = _drawn(joint, seen)
+    as_cut = logs[first].layout.stick.as_cut.get(parts[first], AsCut())
+    laps = {timber: drawn if timber == first else _as_cut(joint, drawn, as_cut) for timber in ends}
     return {
-        f"{timber}/{names.get(words[timber], words[timber] + '-end')}-scarf": _waste(
-            joint, seen, logs[timber], sense, keeps_near=keeps_near, frame=frame
+        f"{timber}/{parts[timber]}": _waste(
+            joint,
+            _Mirrored(seen, 1 if timber == joint.timber else -1, near=timber == first),
+            laps[timber],
+            square=logs[timber].layout.stick.inner is not None,
         )
-        for timber, (sense, keeps_near) in ends.items()
+        for timber in ends
     }
 
 
-def _waste(
-    joint: ScarfJoint, seen: View, log: Log, sense: int, *, keeps_near: bool, frame: Frame
-) -> Solid:
-    """What is not kept of one stick, from a little before its shoulder on."""
-    mirrored = _Mirrored(seen, sense, keeps_near)
-    reach = joint.length.nm / 2 - (joint.tongue_length.nm if joint.tongue_length else 0)
-    all_ahead = mirrored.box((-reach, FAR), (-ROOM, seen.deep + ROOM), (-ROOM, seen.wide + ROOM))
-    kept = [each for each in _kept(joint, mirrored, reach)]
-    if log.layout.stick.inner is not None:
-        kept = [each.within(_inner(mirrored, reach)) for each in kept]
+def _drawn(joint: ScarfJoint, seen: View) -> Lap:
+    if joint.butt is not None:
+        return Lap(root=seen.deep - joint.butt.nm, tip=joint.butt.nm)
+    thick, long = joint.tongue, joint.tongue_length
+    half = seen.deep / 2
+    return Lap(root=half, tip=half, thick=thick.nm if thick else 0, long=long.nm if long else 0)
+
+
+def _as_cut(joint: ScarfJoint, drawn: Lap, made: AsCut) -> Lap:
+    """The leading lap as it came out: which size is which depends on its kind."""
+    sizes = {name: size.nm for name, size in made if size is not None}
+    thick, wide, long = (sizes.get(name) for name in ("thickness", "width", "length"))
+    if joint.kind == "half lap":
+        return replace(drawn, root=thick or drawn.root, tip=thick or drawn.tip)
+    if joint.kind == "bridled":
+        return Lap(
+            root=wide or drawn.root,
+            tip=wide or drawn.tip,
+            thick=thick or drawn.thick,
+            long=long or drawn.long,
+        )
+    return replace(drawn, root=wide or drawn.root, tip=thick or drawn.tip)
+
+
+def _waste(joint: ScarfJoint, stick: "_Mirrored", lap: Lap, *, square: bool) -> Solid:
+    """What is not kept of one stick, from its shoulder on, and what is cut into its body."""
+    seen, own = stick.seen, joint.tongue_length.nm if joint.tongue_length else 0
+    reach = joint.length.nm / 2 - own
+    kept = _kept(joint, stick, lap, reach)
+    start = -reach - ROOM if joint.squint else -reach
+    all_ahead = stick.box((start, FAR), (-ROOM, seen.deep + ROOM), (-ROOM, seen.wide + ROOM))
+    if square:
+        kept = [each.within(_inner(stick, reach)) for each in kept]
     taken = [all_ahead.without(kept)]
-    if joint.tongue_length and joint.tongue and joint.set_back:
-        clearance = joint.bottom_clearance
-        room = Length.inches(0, 1, 8) if clearance is None else clearance
-        slot = (joint.set_back.nm, (joint.set_back + joint.tongue).nm)
-        back = -reach - joint.tongue_length.nm - room.nm
-        taken.append(mirrored.box((back, 0), (seen.deep / 2, seen.deep + ROOM), slot))
+    if joint.tongue and joint.set_back:
+        given = joint.bottom_clearance
+        clearance = (Length.inches(0, 1, 8) if given is None else given).nm
+        slot = (joint.set_back.nm, joint.set_back.nm + lap.thick)
+        deep = (stick.depths(lap)[0], seen.deep + ROOM)
+        taken.append(stick.box((-reach - lap.long - clearance, 0), deep, slot))
     if joint.key:
         half = joint.key.nm / 2
-        taken.append(
-            mirrored.box((-half, half), (seen.deep / 2 - half, seen.deep), (-ROOM, FAR))
-        )
+        taken.append(stick.box((-half, half), (seen.deep / 2 - half, seen.deep), (-ROOM, FAR)))
     return taken[0].joined(taken[1:])
 
 
@@ -151,28 +196,43 @@ class _Mirrored:
         along, deep = spot
         return self.sense * along, deep if self.near else self.seen.deep - deep
 
+    def depths(self, lap: Lap) -> Spot:
+        """How deep in this stick's lap lies at its own shoulder and at its own tip."""
+        if self.near:
+            return lap.root, lap.tip
+        return self.seen.deep - lap.tip, self.seen.deep - lap.root
 
-def _kept(joint: ScarfJoint, stick: _Mirrored, reach: float) -> list[Solid]:
+
+def _kept(joint: ScarfJoint, stick: _Mirrored, lap: Lap, reach: float) -> list[Solid]:
     """What one stick keeps ahead of its shoulder, in from the face its lap keeps."""
     deep, wide = stick.seen.deep, (-ROOM, stick.seen.wide + ROOM)
+    at_heel, at_toe = stick.depths(lap)
     if joint.butt is None:
-        kept = [stick.box((-reach, reach), (-ROOM, deep / 2), wide)]
+        kept = [stick.box((-reach, reach), (-ROOM, at_heel), wide)]
         if joint.tongue and joint.set_back:
             tongue = (joint.set_back.nm, (joint.set_back + joint.tongue).nm)
-            kept.append(stick.box((-reach, FAR), (-ROOM, deep / 2), tongue))
+            kept.append(stick.box((-reach, FAR), (-ROOM, at_heel), tongue))
         return kept
     butt = joint.butt.nm
     lean = (joint.squint.nm if joint.squint else 0) / butt
-    heel, toe = (-reach, deep - butt), (reach, butt)
-    lap = [heel, toe, (reach - lean * (butt + ROOM), -ROOM), (-reach, -ROOM)]
-    kept = [stick.solid(lap, wide)]
+    slope = (at_toe - at_heel) / (2 * reach)
+    low = (at_heel - slope * lean * (deep - butt)) / (1 - slope * lean)
+    high = (at_toe - slope * lean * butt) / (1 - slope * lean)
+    heel = (-reach + lean * (low - deep + butt), low)
+    toe = (reach + lean * (high - butt), high)
+    outline = [heel, toe, (reach - lean * (butt + ROOM), -ROOM), (-reach - ROOM, -ROOM)]
+    kept = [stick.solid([*outline, (-reach - ROOM, low)], wide)]
     if lean:
-        lip = [heel, (-reach + lean * (butt + ROOM), deep + ROOM), (-reach, deep + ROOM)]
-        kept.append(stick.solid(lip, wide))
+        lip = [heel, (-reach + lean * (butt + ROOM), deep + ROOM), (-reach - ROOM, deep + ROOM)]
+        kept.append(stick.solid([*lip, (-reach - ROOM, low)], wide))
     return kept
 
 
 def _inner(stick: _Mirrored, reach: float) -> Solid:
-    """The inner timber ahead of the shoulder: its far faces, as far as the lap runs along them."""
-    deep = (-ROOM, stick.seen.deep + ROOM) if stick.near else (0.0, FAR)
-    return stick.box((-reach, FAR), deep, (-ROOM, stick.seen.wide))
+    """The inner timber ahead of the shoulder, and the whole stick before it.
+
+    Ahead it has its far faces, as far as the lap runs along them.
+    """
+    whole = (-ROOM, stick.seen.deep + ROOM)
+    ahead = stick.box((-reach, FAR), whole if stick.near else (0.0, FAR), (-ROOM, stick.seen.wide))
+    return ahead.joined([stick.box((-FAR, -reach), whole, (-ROOM, stick.seen.wide + ROOM))])
