@@ -87,9 +87,9 @@ def _ends_once(document: Document, parts: Parts) -> None:
             earlier = first.setdefault((each.timber, each.end.word), path)
             if earlier != path:
                 line = document.places.line(earlier)
-                what = f"is the {end_words(each.end)} of {each.timber}"
-                own = "is the end" if each.key == "end" else f"{what},"
-                message = f"{own} that the joint on line {line} has already"
+                whose = f"is {each.timber}, whose {end_words(each.end)}"
+                what = "is the end that" if each.key == "end" else whose
+                message = f"{what} the joint on line {line} has already"
                 remedy = "take one of them away, or give it another end"
                 document.add((*path, each.key), message, remedy)
 

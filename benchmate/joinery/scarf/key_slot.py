@@ -36,7 +36,10 @@ def key_lines(half: Half) -> tuple[Line, ...]:
         caution=f"Never measure this from the {far}.",
     )
     return (
-        *(square_mark(plane, Says(title=title, beside=(wide,), why=why)) for plane, title in ends),
+        *(
+            square_mark(plane, Says(title=title, beside=(wide,), why=why, faces=_beside(half)))
+            for plane, title in ends
+        ),
         square_mark(_floor(half, key), floor),
     )
 

@@ -3,9 +3,8 @@
 from collections.abc import Iterator
 
 from benchmate.frame.marking import Says, slanting_mark, square_mark, tapering_mark
-from benchmate.frame.reach import crossing
 from benchmate.frame.reduction import measured_words
-from benchmate.frame.settings import slant_setting
+from benchmate.frame.settings import slant_setting, taper_setting
 from benchmate.joinery.scarf.shape import Half
 from benchmate.joinery.scarf.words import (
     ENGINEER,
@@ -14,7 +13,6 @@ from benchmate.joinery.scarf.words import (
     follows,
     kept_words,
     lap_beside,
-    splay_setting,
     words,
 )
 from benchmate.measure.length import ZERO
@@ -106,7 +104,6 @@ def _abutment(half: Half, tape: Tape) -> Iterator[Line]:
         return
     face = half.keeps.opposite
     start = half.real_deep if half.leads else ZERO
-    corner = crossing(half.abutment, half.lap, half.halved)[1]
     says = Says(
         title="Abutment line",
         beside=(Beside(half.off(half.root), f"high, square in from the {words(half, face)}"),),
@@ -119,7 +116,7 @@ def _abutment(half: Half, tape: Tape) -> Iterator[Line]:
         setting=slant_setting(half.squint.nm, half.butt.nm, tape),
     )
     where = (words(half, face), "splay line")
-    yield slanting_mark(half.stick, half.abutment, (start, corner), says, where)
+    yield slanting_mark(half.stick, half.abutment, (start, half.root), says, where)
 
 
 def _lap(half: Half, tape: Tape) -> Line:
@@ -127,7 +124,7 @@ def _lap(half: Half, tape: Tape) -> Line:
     caution = f"Never measure this from the {far}. {ENGINEER}"
     shared = f"{follows(half, tape)} {RULE}"
     off = f"to come off the {words(half, half.keeps.opposite)}"
-    if half.stepped:
+    if half.root == half.tip:
         says = Says(
             title="Lap line",
             beside=(Beside(half.off(half.root), off), lap_beside(half, tape)),
@@ -143,7 +140,7 @@ def _lap(half: Half, tape: Tape) -> Line:
         ),
         why=f"From the one abutment to the other. {shared}",
         caution=caution,
-        setting=splay_setting(half, tape),
+        setting=taper_setting(half.reach.nm, abs(half.root - half.tip).nm, tape),
     )
     where = (f"tip, at the {words(half, half.end)}", "shoulder line")
     return tapering_mark(half.lap, (half.tip_at, half.at), where, says)
@@ -153,7 +150,6 @@ def _tip(half: Half, tape: Tape) -> Iterator[Line]:
     if half.point is None:
         return
     start = ZERO if half.leads else half.real_deep
-    corner = crossing(half.point, half.lap, half.halved)[1]
     end, kept = words(half, half.end), words(half, half.keeps)
     says = Says(
         title="Tip line",
@@ -163,7 +159,7 @@ def _tip(half: Half, tape: Tape) -> Iterator[Line]:
         waste=f"Towards the {end}: the wedge along the {kept}.",
         setting=slant_setting(half.squint.nm, half.butt.nm, tape),
     )
-    yield slanting_mark(half.stick, half.point, (start, corner), says, (kept, "splay line"))
+    yield slanting_mark(half.stick, half.point, (start, half.tip), says, (kept, "splay line"))
 
 
 def _reduced(half: Half) -> Iterator[Line]:

@@ -86,7 +86,8 @@ class ScarfJoint(Work):
         given = {key for key in every if getattr(self, key) is not None}
         missing = [key for key in needs if key not in given]
         if missing:
-            raise ValueError(f'is "{self.kind}" but has no {_listed(missing)}; write it')
+            write = " and ".join(f"{key} = ..." for key in missing)
+            raise ValueError(f'is "{self.kind}" but has no {_listed(missing)}; write {write} here')
         surplus = [key for key in sorted(given) if key not in (*needs, *may)]
         if surplus:
             raise ValueError(f'is "{self.kind}", which has no {_listed(surplus)}; take it out')

@@ -192,6 +192,12 @@ class _Course:
         """The plane square across, with all that is ahead behind it."""
         return self.flat(Spot(along, Length(1)), Spot(along, ZERO))
 
+    def slope(self, root: Length, along: Length, tip: Length) -> Flat:
+        """The lap's plane, from its depth at the leading shoulder to that so far along."""
+        if root == tip:
+            return self.flat(Spot(ZERO, root), Spot(Length(1), root))
+        return self.flat(Spot(ZERO, root), Spot(along, tip))
+
     def point(self, spot: Spot) -> Point:
         """A spot on the face beside the lap that both sticks share, in the building."""
         first, second = (spot.deep, ZERO) if self.halved is Axis.FIRST else (ZERO, spot.deep)
@@ -273,7 +279,7 @@ def _half(plan: _Plan, own: tuple[str, Direction], mate: tuple[str, Direction]) 
         reach=reach,
         total=stick.overall + other.overall - joint.length,
         shoulder=_carried(plan, own[0], course.square(ZERO if leads else reach), SHOULDER),
-        lap=_carried(plan, own[0], course.flat(Spot(ZERO, root), Spot(reach, tip)), LAP),
+        lap=_carried(plan, own[0], course.slope(root, reach, tip), LAP),
         root=root if leads else tip,
         tip=tip if leads else root,
         butt=joint.butt or ZERO,

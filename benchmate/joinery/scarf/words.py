@@ -1,8 +1,6 @@
 """Sentences that several lines and tasks of a scarf share."""
 
-from benchmate.frame.settings import on_the_square
 from benchmate.joinery.scarf.shape import Half
-from benchmate.measure.angle import angle_text, tenths
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Direction, Face
@@ -53,16 +51,6 @@ def follows(half: Half, tape: Tape) -> str:
     if not known:
         return f"Follows {name}'s lap as drawn; it has not been measured as cut."
     return f"Follows {name}'s lap as cut: {' and '.join(map(tape.text, known))}."
-
-
-def splay_setting(half: Half, tape: Tape) -> str:
-    """How to set a square or a bevel for the slope of the lap along the stick."""
-    fall = abs(half.root - half.tip)
-    blade, tongue = on_the_square(half.reach.nm, fall.nm, tape)
-    return (
-        f"{tape.text(blade)} on the blade and {tape.text(tongue)} on the tongue, strike along the "
-        f"blade; {angle_text(tenths(fall.nm, half.reach.nm))} to the long edge"
-    )
 
 
 def words(half: Half, face: Face) -> str:

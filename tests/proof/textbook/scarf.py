@@ -16,6 +16,7 @@ from dataclasses import dataclass, replace
 from benchmate.frame.frame import Frame
 from benchmate.joinery.scarf.record import ScarfJoint
 from benchmate.measure.length import Length
+from benchmate.model.directions import Direction
 from benchmate.model.progress import AsCut
 from tests.proof.fits import Wastes
 from tests.proof.kernel import Solid, block, hull
@@ -86,7 +87,7 @@ def view(joint: ScarfJoint, frame: Frame, logs: Mapping[str, Log]) -> View:
     )
 
 
-def _faces(log: Log) -> tuple[object, ...]:
+def _faces(log: Log) -> tuple[Direction, Direction]:
     return log.timber.first_face, log.timber.second_face
 
 
