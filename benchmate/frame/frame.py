@@ -248,6 +248,9 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            lapped=tuple(
+                timber.pose.end(end) for end in ends if self.abutment(timber.id, end) is not None
+            ),
             scribed=tuple(
                 timber.pose.end(each.end) for each in self._extensions(timber.id) if each.scribed
             ),

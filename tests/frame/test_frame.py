@@ -217,6 +217,14 @@ def test_where_an_end_stops_at_another_stick_of_its_line() -> None:
     assert alone.abutment("one", Direction.EAST) is None
 
 
+def test_a_stick_knows_which_of_its_ends_are_lapped() -> None:
+    """The scarfed end of either stick, and no tenoned one."""
+    built = plate()
+    assert built.stick("one").lapped == (Face.FAR_END,)
+    assert built.stick("other").lapped == (Face.REFERENCE_END,)
+    assert standing().stick("post").lapped == ()
+
+
 def test_only_a_timber_with_a_place_has_its_ends_settled_by_what_they_meet() -> None:
     """Without one its length is typed, and the joint says nothing of it."""
     foot = tenon(into="sill", at="4'", housing="1", scribed=True)

@@ -6,11 +6,12 @@ from hypothesis import strategies as st
 
 from benchmate.joinery import family_of
 from benchmate.joinery.scarf.family import FAMILY
+from benchmate.joinery.tenon.family import features as tenon_features
 from benchmate.layout.step import Layout
 from benchmate.layout.walk import lay_out
 from benchmate.measure.length import Length
 from benchmate.model.feature import Awaits
-from tests.builders import frame, length, real
+from tests.builders import codes, frame, length, real, tenon, timber
 from tests.joinery.scarf.plates import KINDS, joint_of, plate, scarf, sides, stick
 
 
@@ -76,6 +77,29 @@ def test_a_stick_may_be_scarfed_at_both_its_ends() -> None:
     assert ids == ["end", "west-end-scarf", "east-end-scarf"]
 
 
+@pytest.mark.parametrize(
+    ("east", "found"),
+    [("14'", ()), ("14' 11-63/64", ()), ("15' 1/64", ("mortise-off-the-end",))],
+)
+def test_a_post_may_stand_under_a_scarf(east: str, found: tuple[str, ...]) -> None:
+    """Its mortise lies in the lower lap, from 12' 6" to the tip at 15' 6", but not past it.
+
+    Over or near a support is where a scarf best lies (common practice, no source).
+    """
+    post = timber("post", at={"east": east, "north": "0"}, length=None, reference_end_at="0")
+    head = tenon(id="post-head", timber="post", end="head", into="one", length="2")
+    made = frame(
+        stick("one", reference_end_at="0"),
+        stick("other", far_end_at="28'"),
+        scarf(keeps="down"),
+        post,
+        head,
+    )
+    sides = {side.timber: side for side in tenon_features(head, made)}
+    assert codes(sides["one"].findings) == found
+    assert made.stick("post").body == length("8' 4")
+
+
 SMALL = ("butt", "squint", "tongue", "tongue_length", "set_back")
 """The sizes that only some kinds have."""
 
@@ -101,6 +125,6 @@ def test_whatever_is_typed_is_laid_out_or_told(
         one={"reference_end_at": f"{start}'"},
         real={"one": real(as_cut={"east-end-scarf": cut})},
     )
-    for timber in ("one", "other"):
-        layout = lay_out(made, timber)
+    for name in ("one", "other"):
+        layout = lay_out(made, name)
         assert layout.shoulder is None or layout.step(layout.shoulder).line == "shoulder"
