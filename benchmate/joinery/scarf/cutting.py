@@ -1,4 +1,7 @@
-"""What to do at one half of a scarf besides striking lines: one figure to one task."""
+"""What to do at one half of a scarf besides striking lines: one figure to one task.
+
+The order of the work and what is said of it are common practice, no source.
+"""
 
 from collections.abc import Iterator
 

@@ -1,4 +1,7 @@
-"""Half of the slot through the middle of a splayed scarf that folding wedges are driven into."""
+"""Half of the slot through the middle of a splayed scarf that folding wedges are driven into.
+
+How it is cut and wedged is common practice, no source.
+"""
 
 from benchmate.frame.marking import Says, square_mark
 from benchmate.frame.practice import CHISEL, SAW

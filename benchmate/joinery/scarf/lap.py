@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from benchmate.frame.marking import Says, slanting_mark, square_mark, tapering_mark
-from benchmate.frame.reduction import measured_words
+from benchmate.frame.reduction import measured_words, unmeasured
 from benchmate.frame.settings import slant_setting, taper_setting
 from benchmate.joinery.scarf.shape import Half
 from benchmate.joinery.scarf.words import (
@@ -111,12 +111,20 @@ def _abutment(half: Half, tape: Tape) -> Iterator[Line]:
             f"Under-squinted: it goes in under the {words(half, face)}, so that the tip of "
             f"{half.mate.name} cannot lift."
         ),
-        caution=f"Further in is further from the {words(half, half.end)}: leaned the other way, "
-        "nothing holds the tip.",
+        caution=(
+            f"{_by_far_face(half, leads=True)}Further in is further from the "
+            f"{words(half, half.end)}: leaned the other way, nothing holds the tip."
+        ),
         setting=slant_setting(half.squint.nm, half.butt.nm, tape),
     )
     where = (words(half, face), "splay line")
     yield slanting_mark(half.stick, half.abutment, (start, half.root), says, where)
+
+
+def _by_far_face(half: Half, *, leads: bool) -> str:
+    """The caution for a line set off on a far face that nobody has measured, or nothing."""
+    on_far = half.leads is leads
+    return unmeasured(half.stick, half.halved, half.places) if on_far else ""
 
 
 def _lap(half: Half, tape: Tape) -> Line:
@@ -155,7 +163,10 @@ def _tip(half: Half, tape: Tape) -> Iterator[Line]:
         title="Tip line",
         beside=(Beside(half.left(half.tip), f"of butt, square in from the {kept_words(half)}"),),
         why=f"It fits in under the abutment of {half.mate.name}.",
-        caution=f"The tip reaches furthest at the splay, and less along the {kept}.",
+        caution=(
+            f"{_by_far_face(half, leads=False)}The tip reaches furthest at the splay, and less "
+            f"along the {kept}."
+        ),
         waste=f"Towards the {end}: the wedge along the {kept}.",
         setting=slant_setting(half.squint.nm, half.butt.nm, tape),
     )

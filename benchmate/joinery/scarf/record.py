@@ -50,9 +50,9 @@ class ScarfJoint(Work):
     A `stop-splayed` lap slopes, from one square abutment, `butt` high, to the other. The abutments
     of an `under-squinted` one lean so that neither tip can lift: `squint` is how far along, in the
     height of the butt. Either may have a slot `key` wide and high through its middle for folding
-    wedges. A `bridled` lap ends on both sticks in a tongue, `tongue` thick, `tongue_length` long
-    and `set_back` from the reference face beside the lap, in an open slot that is
-    `bottom_clearance` longer, the shop's own if not given.
+    wedges. A `bridled` lap ends on both sticks in a tongue, `tongue` thick (usually 1-1/2", trade
+    notes 2.6, Cadley), `tongue_length` long and `set_back` from the reference face beside the lap,
+    in an open slot that is `bottom_clearance` longer, the shop's own if not given.
     """
 
     settling: ClassVar[tuple[str, ...]] = ("timber", "into")

@@ -89,8 +89,16 @@ def test_a_leaning_abutment_is_set_off_on_the_face_and_at_the_splay() -> None:
     assert '12" on the blade and 3" on the tongue' in found.setting
     assert "saw 14° off square" in found.setting
     assert "Further in is further from the east end" in found.caution
+    assert "Not measured here yet" in found.caution
+    measured = {"one": real({"all": {"first": "8-1/4"}})}
+    found = step("under-squinted", "abutment", real=measured)
+    assert "Not measured" not in found.caution
+    assert read(found) == lengths("12' 6-9/16")
+    assert "Not measured" not in step("under-squinted", "abutment", "other").caution
     tip = step("under-squinted", "tip")
     assert read(tip) == lengths("15' 5-1/2")
+    assert "Not measured" not in tip.caution
+    assert "Not measured here yet" in step("under-squinted", "tip", "other").caution
     assert tip.beside[0].words == "further towards the east end on the splay line"
     assert tip.waste == "Towards the east end: the wedge along the top face."
 
