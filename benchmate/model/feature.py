@@ -31,8 +31,9 @@ class Stage(IntEnum):
     CUT = 8
     PARE = 9
     AS_CUT = 10
-    FINISH = 11
-    LABEL = 12
+    FIT = 11
+    FINISH = 12
+    LABEL = 13
 
 
 class Asks(IntEnum):

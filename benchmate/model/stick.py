@@ -94,7 +94,7 @@ class Wood:
 
 
 class Unmeasured(NamedTuple):
-    """A face that a shoulder follows and nobody has measured there: its words, timber and place."""
+    """A face that a length follows and nobody has measured there: its words, timber and place."""
 
     words: str
     timber: str
@@ -110,7 +110,8 @@ class Stick(Wood):
     `far_housed` are how much of the body lies inside the timbers its ends bear in. `placed` says
     that its shoulders follow from what it meets; at a `scribed` end they are marked by hand.
     An end that is `lapped` goes on past its shoulder in a lap that other joints may be cut in.
-    `unsure` says, by end, which face a shoulder follows that nobody has measured there yet.
+    `unsure` says, by end, which face a shoulder follows that nobody has measured there yet, and
+    `unsure_beyond` which one the length of a tenon that goes through follows.
     """
 
     body: Length
@@ -123,6 +124,7 @@ class Stick(Wood):
     scribed: tuple[Face, ...] = ()
     lapped: tuple[Face, ...] = ()
     unsure: Mapping[Face, Unmeasured] = field(default_factory=dict)
+    unsure_beyond: Mapping[Face, Unmeasured] = field(default_factory=dict)
 
     @property
     def start(self) -> Length:
