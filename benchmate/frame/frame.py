@@ -9,7 +9,7 @@ from benchmate.frame.flats import Flat, behind, carried
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
 from benchmate.frame.place import Place, Point
-from benchmate.frame.rake import Rake
+from benchmate.frame.rake import Rake, Slope
 from benchmate.frame.reach import plumb_axis, reach
 from benchmate.frame.site import Site
 from benchmate.frame.through import unmeasured_passed, wood_passed
@@ -20,7 +20,7 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
-from benchmate.model.work import Bearing, Extension, Work
+from benchmate.model.work import Abutment, Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
@@ -62,6 +62,7 @@ class Frame:
             timber=self.timber,
             wood=self.wood,
             bearing=self.bearing,
+            abutment=self.abutment,
             beyond=self._beyond,
             value=self.value,
         )
@@ -108,6 +109,10 @@ class Frame:
         """The line a raking timber's arris is said to run on. Raises ValueError for another."""
         return self._site.rake(timber)
 
+    def slope(self, timber: str) -> Slope:
+        """How a timber slopes: along itself if it rakes, across if it is rolled."""
+        return self._site.slope(timber)
+
     def entry(self, bearing: Bearing) -> Face:
         """The face of the receiving timber that an end enters."""
         return self._site.entry(bearing)
@@ -140,6 +145,16 @@ class Frame:
             for work in self.works_on(timber)
             for bearing in work.bearings()
             if bearing.timber == timber and bearing.end is end
+        )
+        return next(found, None) if self._timbers[timber].placed else None
+
+    def abutment(self, timber: str, end: Direction) -> Abutment | None:
+        """Where an end of a placed timber stops at another stick of its line; None for nowhere."""
+        found = (
+            abutment
+            for work in self.works_on(timber)
+            for abutment in work.abutments()
+            if abutment.timber == timber and abutment.end is end
         )
         return next(found, None) if self._timbers[timber].placed else None
 
@@ -234,6 +249,9 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            lapped=tuple(
+                timber.pose.end(end) for end in ends if self.abutment(timber.id, end) is not None
+            ),
             unsure_beyond={
                 timber.pose.end(each.end): found
                 for each in self._extensions(timber.id)

@@ -4,12 +4,8 @@ A tail, a wedge or a diminished housing is laid out as a framer does it: from on
 each so far along and so far in. The plane through both is kept whole; nothing is rounded.
 """
 
-from dataclasses import replace
-
 from benchmate.frame.flats import lowest, reversed_plane
-from benchmate.frame.settings import on_the_square
 from benchmate.measure.angle import angle_text, tenths
-from benchmate.measure.printing import Style, Tape
 from benchmate.model.feature import Spot
 from benchmate.model.solids import Axis, Plane
 
@@ -31,16 +27,6 @@ def leaning(axis: Axis, one: Spot, other: Spot, line: str | None = None) -> Plan
 def towards_end(plane: Plane, *, reference: bool) -> Plane:
     """A leaning plane with its waste towards the reference end, or towards the far one."""
     return plane if (plane.normal[0] > 0) is reference else reversed_plane(plane)
-
-
-def taper_setting(along: int, across: int, tape: Tape) -> str:
-    """How to set a square and a bevel for a line that leaves an edge by so much in so much."""
-    square = tape if tape.graduation.metric else replace(tape, style=Style.INCHES)
-    blade, tongue = on_the_square(along, across, tape)
-    return (
-        f"{square.text(blade)} on the blade and {square.text(tongue)} on the tongue, strike along "
-        f"the blade; bevel {angle_text(tenths(across, along))} off the edge"
-    )
 
 
 def slope_setting(along: int, across: int) -> str:

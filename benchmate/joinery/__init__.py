@@ -7,6 +7,7 @@ from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.diminished import family as diminished
 from benchmate.joinery.half_dovetail import family as half_dovetail
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.scarf import family as scarf
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
@@ -17,6 +18,7 @@ FAMILIES: tuple[Family, ...] = (
     half_dovetail.FAMILY,
     joist.FAMILY,
     brace.FAMILY,
+    scarf.FAMILY,
     chamfer.FAMILY,
 )
 

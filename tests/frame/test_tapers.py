@@ -5,9 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from benchmate.frame.flats import deep_at
-from benchmate.frame.tapers import leaning, slope_setting, taper_setting, towards_end
+from benchmate.frame.tapers import leaning, slope_setting, towards_end
 from benchmate.measure.length import Length
-from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.feature import Spot
 from benchmate.model.solids import Axis, Plane
 from tests.builders import length
@@ -67,28 +66,6 @@ def test_the_waste_can_lie_towards_either_end(*, reference: bool) -> None:
     assert (_at(plane, Axis.SECOND, beyond) < 0) is reference
     assert (_at(plane, Axis.SECOND, back) > 0) is reference
     assert towards_end(plane, reference=reference) == plane
-
-
-@pytest.mark.parametrize(
-    ("style", "along", "across", "figures", "angle"),
-    [
-        (Style.INCHES, "8", "1", ('12"', '1-1/2"'), "7.1°"),
-        (Style.FEET_INCHES, "8", "1", ('12"', '1-1/2"'), "7.1°"),
-        (Style.MM, "200 mm", "20 mm", ("300 mm", "30 mm"), "5.7°"),
-    ],
-)
-def test_the_square_lies_on_the_edge(
-    style: Style, along: str, across: str, figures: tuple[str, str], angle: str
-) -> None:
-    """1 in 8 is 1-1/2 in 12, of arc tangent 7.125 degrees. A square has no feet."""
-    graduation = Graduation.MM if style is Style.MM else Graduation.SIXTEENTH
-    blade, tongue = figures
-    assert taper_setting(
-        length(along).nm, length(across).nm, Tape(style=style, graduation=graduation)
-    ) == (
-        f"{blade} on the blade and {tongue} on the tongue, strike along the blade; "
-        f"bevel {angle} off the edge"
-    )
 
 
 def test_the_bevel_for_a_slope_in_a_mortise() -> None:

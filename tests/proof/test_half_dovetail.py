@@ -251,7 +251,7 @@ def test_the_other_face_has_its_own_true_figure(name: str) -> None:
     planes = {plane.line: plane for cut in hole.cuts for plane in cut.planes}
     depth = log.layout.stick.section().first.nm
     lines = {line.id: line for line in hole.lines}
-    for name in ("tail-end", "wedge-end"):
-        along, deep, _ = planes[name].normal
-        reached = along * lines[f"{name}-far"].at.nm + deep * depth
-        assert abs(reached - planes[name].offset) <= abs(along), f"{name} is a nanometre off"
+    for end in ("tail-end", "wedge-end"):
+        along, deep, _ = planes[end].normal
+        reached = along * lines[f"{end}-far"].at.nm + deep * depth
+        assert abs(reached - planes[end].offset) <= abs(along), f"{end} is a nanometre off"

@@ -8,7 +8,7 @@ from pydantic import model_validator
 from benchmate.measure.length import ZERO
 from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing, Extension, Fault, Work, placed_faults
+from benchmate.model.work import Bearing, Extension, Fault, Work, not_level_fault, placed_faults
 
 
 class DiminishedTenon(Work):
@@ -59,14 +59,8 @@ class DiminishedTenon(Work):
         """Timbers without places, or an end that does not lie level."""
         timber = timbers[self.timber]
         found = tuple(placed_faults(timber, self.end, timbers[self.into]))
-        if not found and timber.upright:
-            problem = f"{timber.name} stands upright, and a diminished housing carries a level end"
-            return (
-                Fault(
-                    "timber", problem, 'use the family "tenon", or name a timber that lies level'
-                ),
-            )
-        return found
+        fault = not_level_fault(timber, "a diminished housing carries a level end")
+        return found or ((fault,) if fault else ())
 
     @property
     def mortise(self) -> str:

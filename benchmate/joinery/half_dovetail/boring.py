@@ -151,7 +151,7 @@ def _make_wedge(shape: MortiseShape) -> Task:
     wedge = shape.wedge
     return Task(
         id="make-wedge",
-        stage=Stage.FINISH,
+        stage=Stage.FIT,
         title="Make the wedge",
         readings=(
             Reading(value=wedge.thick, hook="wedge's straight side", way="thick, at the far face"),

@@ -3,7 +3,7 @@
 from benchmate.frame.cheeks import LEAVE_THE_LINE, SHOULDER, saw_cheeks, saw_shoulder
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
-from benchmate.frame.tapers import taper_setting
+from benchmate.frame.settings import taper_setting
 from benchmate.joinery.half_dovetail.shape import LAND, STRAIGHT, TAIL, TailShape
 from benchmate.joinery.half_dovetail.tail import shouldered_over
 from benchmate.measure.printing import Tape

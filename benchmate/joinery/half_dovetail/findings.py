@@ -114,7 +114,8 @@ def past_a_shoulder(shape: MortiseShape, tape: Tape) -> Finding | None:
     less flare.
     """
     start, finish = shape.span
-    over = max(-start, finish - shape.stick.body)
+    low, high = shape.stick.room
+    over = max(low - start, finish - high)
     if over <= ZERO:
         return None
     return stop(

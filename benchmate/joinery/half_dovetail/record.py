@@ -8,7 +8,7 @@ from pydantic import model_validator
 from benchmate.measure.length import ZERO
 from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing, Extension, Fault, Work, placed_faults
+from benchmate.model.work import Bearing, Extension, Fault, Work, not_level_fault, placed_faults
 
 
 class HalfDovetail(Work):
@@ -79,11 +79,9 @@ class HalfDovetail(Work):
         found = tuple(placed_faults(tie, self.end, post))
         if found:
             return found
-        if tie.upright:
-            problem = f"{tie.name} stands upright, and a wedged half-dovetail lies level"
-            return (
-                Fault("timber", problem, "use a tenon there, or name a timber that lies level"),
-            )
+        fault = not_level_fault(tie, "a wedged half-dovetail lies level")
+        if fault is not None:
+            return (fault,)
         if not post.upright:
             problem = f"{post.name} lies level, and a wedged half-dovetail goes through a post"
             return (Fault("into", problem, "use a tenon there, or name a timber that stands"),)

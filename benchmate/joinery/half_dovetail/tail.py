@@ -4,7 +4,7 @@ from benchmate.frame.cheeks import SHOULDER, cheek_lines
 from benchmate.frame.marking import Says, square_mark, tapering_mark
 from benchmate.frame.practice import unsure
 from benchmate.frame.reduction import reduction_cuts, reduction_lines, side_words
-from benchmate.frame.tapers import taper_setting
+from benchmate.frame.settings import taper_setting
 from benchmate.joinery.half_dovetail.shape import FAR_FACE, LAND, STRAIGHT, TAIL, TailShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape

@@ -99,3 +99,32 @@ def test_timbers_that_run_the_same_way_do_not_meet() -> None:
     )
     ((key, _),) = _faults(diminished(), GIRT, along)
     assert key == "into"
+
+
+def test_one_that_is_rolled_into_a_roof_makes_none() -> None:
+    """A purlin's top is not level; against a standing timber it would not even be square."""
+    rolled = timber(
+        GIRT.id,
+        first_face="up",
+        second_face="south",
+        reference_end="east",
+        at={"north": "0", "up": "8'"},
+        roll={"towards": "north", "run": "12", "rise": "8"},
+    )
+    rafter = timber(
+        "post",
+        first_face="up",
+        second_face="west",
+        reference_end="foot",
+        length=None,
+        incline={
+            "foot": {"east": "0", "north": "0", "up": "8'"},
+            "towards": "north",
+            "run": "6'",
+            "rise": "4'",
+        },
+    )
+    ((key, problem),) = _faults(diminished(), rolled, rafter)
+    assert (key, "lies in a slope" in problem) == ("timber", True)
+    ((key, _),) = _faults(diminished(), rolled, POST)
+    assert key == "into"

@@ -120,3 +120,32 @@ def test_an_end_it_does_not_have() -> None:
     """As for every joint."""
     ((key, _),) = _faults(half_dovetail(end="north"), TIE, POST)
     assert key == "end"
+
+
+def test_one_that_is_rolled_into_a_roof_makes_none() -> None:
+    """A purlin's top is not level; against a standing timber it would not even be square."""
+    rolled = timber(
+        TIE.id,
+        first_face="up",
+        second_face="south",
+        reference_end="east",
+        at={"north": "0", "up": "8'"},
+        roll={"towards": "north", "run": "12", "rise": "8"},
+    )
+    rafter = timber(
+        "post",
+        first_face="up",
+        second_face="west",
+        reference_end="foot",
+        length=None,
+        incline={
+            "foot": {"east": "0", "north": "0", "up": "8'"},
+            "towards": "north",
+            "run": "6'",
+            "rise": "4'",
+        },
+    )
+    ((key, problem),) = _faults(half_dovetail(), rolled, rafter)
+    assert (key, "lies in a slope" in problem) == ("timber", True)
+    ((key, _),) = _faults(half_dovetail(), rolled, POST)
+    assert key == "into"
