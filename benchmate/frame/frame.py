@@ -12,6 +12,7 @@ from benchmate.frame.place import Place, Point
 from benchmate.frame.rake import Rake
 from benchmate.frame.reach import plumb_axis, reach
 from benchmate.frame.site import Site
+from benchmate.frame.through import unmeasured_passed, wood_passed
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
@@ -233,6 +234,12 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            unsure_beyond={
+                timber.pose.end(each.end): found
+                for each in self._extensions(timber.id)
+                if each.through
+                and (found := unmeasured_passed(self.wood(each.through.into), each.through))
+            },
             scribed=tuple(
                 timber.pose.end(each.end) for each in self._extensions(timber.id) if each.scribed
             ),
@@ -249,9 +256,16 @@ class Frame:
         return Unmeasured(words, bearing.into, bearing.place)
 
     def _extensions(self, timber: str) -> Iterator[Extension]:
-        """The tenons on the ends of a timber."""
-        for work in self.works_on(timber):
-            yield from (each for each in work.extensions() if each.timber == timber)
+        """The tenons on the ends of a timber, each as long as it comes to."""
+        found = (each for work in self.works_on(timber) for each in work.extensions())
+        yield from (self._worked_out(each) for each in found if each.timber == timber)
+
+    def _worked_out(self, extension: Extension) -> Extension:
+        """A tenon that goes through, by the wood that it passes."""
+        if extension.through is None:
+            return extension
+        passed = wood_passed(self.wood(extension.through.into), extension.through)
+        return extension._replace(length=passed + extension.length)
 
     def _beyond(self, timber: str, end: Direction) -> Length:
         found = (

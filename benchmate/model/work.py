@@ -25,6 +25,9 @@ class Extension(NamedTuple):
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
     rakes.
+
+    One that goes `through` the timber it bears in takes all the wood it passes there, which the
+    frame measures, and `length` more; below nothing where it is held short.
     """
 
     timber: str
@@ -32,6 +35,7 @@ class Extension(NamedTuple):
     length: Length
     scribed: bool = False
     shape: EndShape = "square"
+    through: "Bearing | None" = None
 
 
 class Bearing(NamedTuple):
