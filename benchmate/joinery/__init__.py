@@ -5,6 +5,7 @@ from benchmate.joinery import end_cut
 from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.lap import family as lap
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
@@ -13,6 +14,7 @@ FAMILIES: tuple[Family, ...] = (
     tenon.FAMILY,
     joist.FAMILY,
     brace.FAMILY,
+    lap.FAMILY,
     chamfer.FAMILY,
 )
 

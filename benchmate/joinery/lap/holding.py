@@ -1,0 +1,102 @@
+"""What keeps a lap from drawing: a tail, or a slot over a cog that is left standing."""
+
+from collections.abc import Iterator
+
+from benchmate.frame.marking import Says, square_mark, tapering_mark
+from benchmate.frame.reduction import side_words
+from benchmate.joinery.lap.cuts import bounding
+from benchmate.joinery.lap.shape import COG_NEAR, LEDGE, SLOT_FINISH, SLOT_START, Half, reading
+from benchmate.joinery.lap.tail import Tail
+from benchmate.joinery.lap.telling import follows, from_far, shrinks
+from benchmate.measure.length import ZERO, Length
+from benchmate.measure.printing import Tape
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.feature import Beside, Line
+from benchmate.model.solids import Axis, Plane
+
+OUTSIDE = "outside"
+"""The line on a tail that runs on: where the other timber's far face comes."""
+
+
+def holding_lines(half: Half, tape: Tape) -> Iterator[Line]:
+    """The flanks of a tail, the sides of a slot, or those of a cog."""
+    if half.tail is not None:
+        if half.past:
+            yield _outside(half, half.tail)
+        for face, plane in half.tail.flanks.items():
+            yield _flank(half, half.tail, face, plane, tape)
+    for plane in sorted(half.slot, key=lambda plane: plane.normal[0]):
+        if plane.line in (SLOT_START, SLOT_FINISH):
+            yield _slot_side(half, plane)
+    bounds = bounding(half)
+    for plane in half.cog:
+        if plane.line in bounds:
+            yield _cog_side(half, plane, tape)
+
+
+def _mouth_words(half: Half) -> str:
+    """What a flank ends on: the end of the timber, or the line of the other's far face."""
+    end = half.stick.pose.words(half.end or Face.FAR_END)
+    return f"line of {_outside_words(half)}" if half.past else end
+
+
+def _outside_words(half: Half) -> str:
+    mate, heading = half.mate.stick, half.stick.pose.direction(half.end or Face.FAR_END)
+    return f"{mate.name}'s {mate.pose.words(mate.pose.face(heading))}"
+
+
+def _outside(half: Half, tail: Tail) -> Line:
+    says = Says(
+        title=f"Line of {_outside_words(half)}",
+        beside=(Beside(half.past, "of the timber beyond it"),),
+        why="The tail is widest here, and the timber runs on past it.",
+        caution="Pencil it only: nothing is cut to it.",
+        faces=LONG_FACES,
+    )
+    return square_mark(Plane((1, 0, 0), tail.mouth.nm, OUTSIDE), says)
+
+
+def _flank(half: Half, tail: Tail, face: Face, plane: Plane, tape: Tape) -> Line:
+    words = half.stick.pose.words
+    flare = tail.near if face.is_reference else tail.far
+    far = "" if face.is_reference else f"{from_far(half.stick, tail.axis)} "
+    over = half.lie.over if half.reduced and not face.is_reference else ZERO
+    says = Says(
+        title=f"Flank line, {side_words(words(face))}",
+        beside=(
+            Beside(flare + over, f"to come off the {words(face)} at the shoulder"),
+            Beside(tail.narrow, "of tail left at the shoulder"),
+            Beside(tail.wide, f"wide at the {_mouth_words(half)}"),
+        ),
+        why=f"Narrow where it comes in, so that it cannot draw out of {half.mate.stick.name}.",
+        caution=f"{far}{shrinks(tape)}",
+    )
+    where = ("shoulder line", _mouth_words(half))
+    return tapering_mark(plane, (tail.root, tail.mouth), where, says)
+
+
+def _slot_side(half: Half, plane: Plane) -> Line:
+    name = "start" if plane.line == SLOT_START else "finish"
+    says = Says(
+        title=f"Slot {name} line",
+        beside=(Beside(slot_width(half), "slot width"),),
+        why=f"The slot goes over the cog that is left standing in {half.mate.stick.name}.",
+    )
+    return square_mark(plane, says)
+
+
+def slot_width(half: Half) -> Length:
+    """From start to finish of the slot."""
+    one, other = (reading(plane, Axis.ALONG) for plane in half.slot if plane.line != LEDGE)
+    return abs(one - other)
+
+
+def _cog_side(half: Half, plane: Plane, tape: Tape) -> Line:
+    near, far = (reading(each, half.lie.wide) for each in half.cog)
+    says = Says(
+        title=f"Cog {'near' if plane.line == COG_NEAR else 'far'} line",
+        beside=(Beside(far - near, "of cog left standing"),),
+        why=f"The cog keeps {half.mate.stick.name} in its place. {follows(half, 'length', tape)}",
+        caution="The cog stays: hatch beside it, never between its two lines.",
+    )
+    return square_mark(plane, says)
