@@ -113,8 +113,8 @@ def test_any_real_sections_fit(rules: str, name: str, off: tuple[int, ...]) -> N
     tie, plate = map(_own, rules.split(), ("8 x 6", "8 x 8"))
     sizes = {"tie": _size((8, 6), off[:2]), "plate": _size((8, 8), off[2:])}
     frame = crossed(
+        sizes,
         **CROSSINGS[name],
-        real=sizes,
         tie=tie,
         plate=plate,
     )

@@ -40,16 +40,30 @@ def _sides(half: Half) -> tuple[Face, ...]:
     return (half.cut_face, near, near.opposite)
 
 
+def _kinds(half: Half) -> list[str]:
+    """What is cut there: a shoulder at an end or a notch, a slot, and what goes by square rule."""
+    found = []
+    if half.depth > ZERO or half.tail is not None:
+        found.append("notch" if half.end is None else SHOULDER)
+    if half.slot:
+        found.append("slot")
+    if half.reduced:
+        found.append("reduction")
+    return found
+
+
 def _waste(half: Half) -> str:
-    return "Inside the notch's lines only." if half.end is None else beyond_words(half)
+    closed = " and the ".join(kind for kind in _kinds(half) if kind != SHOULDER)
+    inside = f"Inside the lines of the {closed} only." if closed else ""
+    beyond = beyond_words(half) if half.end is not None else ""
+    return f"{beyond} {inside}".strip()
 
 
 def _knife(half: Half) -> Task:
-    what = "notch, hatch the inside" if half.end is None else "shoulder, hatch the waste"
     return Task(
         id="knife",
         stage=Stage.KNIFE,
-        title=f"Knife the {what}",
+        title=f"Knife the {' and the '.join(_kinds(half))}, hatch the waste",
         faces=_sides(half),
         waste=_waste(half),
         why="Knifed lines stay crisp, and hatching on every face shows which side goes.",

@@ -1,13 +1,12 @@
 """The lap as the catalogue knows it: both of its timbers from one record."""
 
 from benchmate.frame.family import Family
-from benchmate.frame.flats import along_at
 from benchmate.frame.frame import Frame
 from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.lap import cuts, cutting, findings, lines, sizes
 from benchmate.joinery.lap.record import LapJoint
 from benchmate.joinery.lap.shape import LEDGE, Half, halves
-from benchmate.measure.length import ZERO, Length
+from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
@@ -50,7 +49,7 @@ def _at(half: Half) -> Length:
     """Where along its timber it starts."""
     if half.end is not None:
         return half.stick.shoulder(half.end)
-    return min(along_at(wall, half.lie.wide, ZERO) for wall in half.walls)
+    return half.reach[0]
 
 
 def _awaits(half: Half, other: Half) -> tuple[Awaits, ...]:

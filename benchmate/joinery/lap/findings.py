@@ -90,9 +90,9 @@ def past_a_shoulder(half: Half, tape: Tape) -> Finding | None:
 
     Remedy: check where the two stand, and where their ends come.
     """
-    if half.end is not None or half.span is None:
+    if half.end is not None:
         return None
-    start, finish = half.span
+    start, finish = half.reach
     over = max(-start, finish - half.stick.body)
     if over <= ZERO:
         return None
@@ -148,7 +148,7 @@ def cog_outside(second: Half, tape: Tape) -> Finding | None:
     if not second.cog:
         return None
     near, far = (reading(plane, second.lie.wide) for plane in second.cog)
-    if far <= second.real_wide and (near, far) != (ZERO, second.real_wide):
+    if near >= ZERO and far <= second.real_wide and (near, far) != (ZERO, second.real_wide):
         return None
     return stop(
         "lap-cog",

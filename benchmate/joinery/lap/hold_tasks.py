@@ -85,7 +85,9 @@ def slot_tasks(half: Half) -> list[Task]:
         return []
     words = half.stick.pose.words
     face = words(half.cut_face)
-    down = Reading(value=half.into_ledge(), hook=face, way="straight in, to the slot's roof line")
+    down = Reading(
+        value=half.into_ledge(), hook=face, way=f"straight in, to the {ledge_title(half)}"
+    )
     far = unmeasured(half.stick, half.lie.deep, (half.lie.place,))
     follows = "" if half.cut_face.is_reference else far
     near = reference_for(half.lie.wide)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from benchmate.frame.marking import Says, square_mark, tapering_mark
-from benchmate.frame.reduction import side_words
+from benchmate.frame.reduction import measured_words, side_words
 from benchmate.joinery.lap.cuts import bounding
 from benchmate.joinery.lap.shape import COG_NEAR, LEDGE, SLOT_FINISH, SLOT_START, Half, reading
 from benchmate.joinery.lap.tail import Tail
@@ -68,11 +68,23 @@ def _flank(half: Half, tail: Tail, face: Face, plane: Plane, tape: Tape) -> Line
             Beside(tail.narrow, "of tail left at the shoulder"),
             Beside(tail.wide, f"wide at the {_mouth_words(half)}"),
         ),
-        why=f"Narrow where it comes in, so that it cannot draw out of {half.mate.stick.name}.",
+        why=(
+            f"Narrow where it comes in, so that it cannot draw out of {half.mate.stick.name}."
+            f"{_wide_words(half, face)}"
+        ),
         caution=f"{far}{shrinks(tape)}",
     )
     where = ("shoulder line", _mouth_words(half))
     return tapering_mark(plane, (tail.root, tail.mouth), where, says)
+
+
+def _wide_words(half: Half, face: Face) -> str:
+    """Whether the width that the far flank counts from is known, after another sentence."""
+    if face.is_reference:
+        return ""
+    if half.stick.inner is not None:
+        return " Square rule: the tail is as wide as the inner timber, whatever the stick."
+    return f" {measured_words(half.stick, half.lie.wide, (half.lie.place,))}"
 
 
 def _slot_side(half: Half, plane: Plane) -> Line:

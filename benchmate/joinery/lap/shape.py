@@ -12,7 +12,7 @@ How it works
 
 from dataclasses import dataclass, replace
 
-from benchmate.frame.flats import Flat, built, carried, reversed_plane
+from benchmate.frame.flats import Flat, along_at, built, carried, reversed_plane
 from benchmate.frame.frame import Frame
 from benchmate.joinery.lap.lie import Crossing, Lie, below, crossing, lies
 from benchmate.joinery.lap.record import LapJoint
@@ -107,6 +107,16 @@ class Half:
             return None
         start, finish = sorted(self.walls, key=lambda wall: wall.normal[0])
         return reading(start, Axis.ALONG), reading(finish, Axis.ALONG)
+
+    @property
+    def reach(self) -> tuple[Length, Length]:
+        """From the first to the last of a notch along the timber, whether its walls lean or not."""
+        found = [
+            along_at(wall, self.lie.wide, deep)
+            for wall in self.walls
+            for deep in (ZERO, self.real_wide)
+        ]
+        return min(found), max(found)
 
     def into_ledge(self) -> Length:
         """How deep the ledge lies below the face that is cut."""

@@ -50,11 +50,14 @@ def as_cut_task(half: Half) -> Task:
 
 
 def _counts_from(half: Half) -> str:
+    """Which faces the sizes are measured from, as the other timber is laid out from them."""
     words = half.stick.pose.words
     kept, near = words(half.cut_face.opposite), words(reference_for(half.lie.wide))
-    if half.corner:
-        return f"It counts from the {kept}."
-    return f"What is left counts from the {kept}, the width from the {near}."
+    from_faces = {"thickness": f"what is left counts from the {kept}"}
+    from_faces |= {"width": f"the width counts from the {near}"}
+    found = [from_faces[size.name] for size in sizes(half) if size.name in from_faces]
+    text = ", ".join(found)
+    return f"{text[:1].upper()}{text[1:]}."
 
 
 def _hooks(half: Half) -> dict[str, tuple[str, str]]:

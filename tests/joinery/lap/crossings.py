@@ -1,12 +1,18 @@
 """Two timbers that lap, any way round: along, across, and the side the first comes in from."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.lap.record import LapJoint
+from benchmate.joinery.lap.shape import Half, halves
+from benchmate.layout.step import Step
+from benchmate.layout.walk import lay_out
 from benchmate.measure.length import Length
 from benchmate.model.directions import Direction
-from tests.builders import frame, length, timber
+from benchmate.model.project import Timber
+from tests.builders import frame, length, real, timber
 
 AXES = ("east", "north", "up")
 
@@ -23,25 +29,8 @@ def lap(**words: object) -> LapJoint:
     )
 
 
-def crossed(
-    *,
-    heading: str = "east",
-    run: str = "north",
-    side: str = "up",
-    tie: Mapping[str, object] | None = None,
-    plate: Mapping[str, object] | None = None,
-    tie_size: tuple[str, str] = ("8", "6"),
-    plate_size: tuple[str, str] = ("8", "8"),
-    up: str = "0",
-    tie_looks: tuple[bool, bool] = (True, True),
-    plate_looks: tuple[bool, bool] = (True, True),
-    from_the_lap: bool = False,
-    ends: bool = True,
-    corner: str | None = None,
-    joint: Mapping[str, object] | None = None,
-    real: Mapping[str, Real] | None = None,
-    **words: object,
-) -> Frame:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scene:
     """A tie that goes `heading` and a plate that runs `run`, with the tie let in from the `side`.
 
     Counted along those three, the plate lies from 8' to 8' and its width, and under height 0; the
@@ -51,43 +40,77 @@ def crossed(
     or crosses it, and is measured from its other end unless it is `from_the_lap`. At a `corner` the
     plate ends at the tie too, on the side that is named.
     """
-    high, wide = _measures(tie_size)
-    top = length(up)
-    tie_body = {side: (top - high, top), run: (Length(0), wide)}
-    deep, across = _measures(plate_size)
-    start = length("8'")
-    plate_body = {side: (Length(0) - deep, Length(0)), heading: (start, start + across)}
-    at_plate = WAYS[heading].opposite.word
-    open_end = {"reference_end_at" if not from_the_lap else "far_end_at": _at(heading, "0")}
-    through = {"reference_end_at": _at(heading, "0"), "far_end_at": _at(heading, "16'")}
-    one = timber(
-        "tie",
-        kind="tie",
-        section=" x ".join(tie_size),
-        **_faces(tie_looks, side, run),
-        reference_end=_end(heading if from_the_lap and ends else at_plate),
-        at=_arris(tie_body, tie_looks),
-        length=None,
-        **(open_end if ends else through),
-        **(tie or {}),
-    )
-    other = timber(
-        "plate",
-        kind="plate",
-        section=" x ".join(plate_size),
-        **_faces(plate_looks, side, heading),
-        reference_end=_end(WAYS[run].opposite.word),
-        at=_arris(plate_body, plate_looks),
-        length=None,
-        **_plate_ends(run, corner),
-        **(plate or {}),
-    )
-    given: dict[str, object] = {"side": side}
-    if ends:
-        given["end"] = _end(heading)
-    if corner is not None:
-        given["into_end"] = _end(corner)
-    return frame(one, other, lap(**given, **(joint or {})), real=real, units="inches", **words)
+
+    heading: str = "east"
+    run: str = "north"
+    side: str = "up"
+    up: str = "0"
+    tie_size: tuple[str, str] = ("8", "6")
+    plate_size: tuple[str, str] = ("8", "8")
+    tie_looks: tuple[bool, bool] = (True, True)
+    plate_looks: tuple[bool, bool] = (True, True)
+    from_the_lap: bool = False
+    ends: bool = True
+    corner: str | None = None
+    tie: Mapping[str, object] = field(default_factory=dict)
+    plate: Mapping[str, object] = field(default_factory=dict)
+    joint: Mapping[str, object] = field(default_factory=dict)
+
+    def timbers(self) -> tuple[Timber, Timber]:
+        """The tie and the plate."""
+        high, wide = _measures(self.tie_size)
+        top = length(self.up)
+        body = {self.side: (top - high, top), self.run: (Length(0), wide)}
+        at_plate = WAYS[self.heading].opposite.word
+        ends = {"reference_end_at": _at(self.heading, "0"), "far_end_at": _at(self.heading, "16'")}
+        if self.ends:
+            open_end = "far_end_at" if self.from_the_lap else "reference_end_at"
+            ends = {open_end: _at(self.heading, "0")}
+        one = self._timber(
+            "tie",
+            self.tie_looks,
+            body,
+            reference_end=_end(self.heading if self.ends and self.from_the_lap else at_plate),
+            **(ends | dict(self.tie)),
+        )
+        deep, across = _measures(self.plate_size)
+        start = length("8'")
+        body = {self.side: (Length(0) - deep, Length(0)), self.heading: (start, start + across)}
+        other = self._timber(
+            "plate",
+            self.plate_looks,
+            body,
+            reference_end=_end(WAYS[self.run].opposite.word),
+            **(_plate_ends(self.run, self.corner) | dict(self.plate)),
+        )
+        return one, other
+
+    def _timber(
+        self,
+        name: str,
+        looks: tuple[bool, bool],
+        body: Mapping[str, tuple[Length, Length]],
+        **words: object,
+    ) -> Timber:
+        size = self.tie_size if name == "tie" else self.plate_size
+        given = {"kind": name, "section": " x ".join(size), "length": None}
+        return timber(name, **(given | _faces(looks, *body) | {"at": _arris(body, looks)} | words))
+
+    def record(self) -> LapJoint:
+        """The lap between them."""
+        ends = {"end": _end(self.heading)} if self.ends else {}
+        if self.corner is not None:
+            ends["into_end"] = _end(self.corner)
+        return lap(**({"side": self.side} | ends | dict(self.joint)))
+
+    def frame(self, sizes: Mapping[str, Real] | None = None, **words: object) -> Frame:
+        """Both timbers and the lap, as they really are."""
+        return frame(*self.timbers(), self.record(), real=sizes, **({"units": "inches"} | words))
+
+
+def crossed(sizes: Mapping[str, Real] | None = None, **words: Any) -> Frame:  # noqa: ANN401 - a scene's
+    """The frame of a scene, its sticks of these real sizes."""
+    return Scene(**words).frame(sizes)
 
 
 def _plate_ends(run: str, corner: str | None) -> dict[str, str]:
@@ -129,3 +152,37 @@ def _arris(body: Mapping[str, tuple[Length, Length]], looks: tuple[bool, bool]) 
         _axis(way): (stretch[1 if outward else 0] * sum(WAYS[way].value)).exact_text()
         for (way, stretch), outward in zip(body.items(), looks, strict=True)
     }
+
+
+def both(sizes: Mapping[str, Real] | None = None, **words: Any) -> tuple[Half, Half]:  # noqa: ANN401 - a scene's
+    """The tie's half of a scene's lap, and the plate's."""
+    scene = Scene(**words)
+    first, second, _ = halves(scene.record(), scene.frame(sizes))
+    return first, second
+
+
+def steps(frame: Frame, timber_id: str) -> dict[str, Step]:
+    """A timber's steps at its lap, by what is done, in order."""
+    walk = lay_out(frame, timber_id)
+    ends = {"stick", "end"}
+    return {step.id.partition("/")[2]: step for step in walk.steps if step.feature not in ends}
+
+
+def sizes_of(**sizes: tuple[str, str]) -> dict[str, Real]:
+    """Timbers measured all along: deep along the side, then wide."""
+    return {
+        name: real({"all": {"first": deep, "second": wide}}) for name, (deep, wide) in sizes.items()
+    }
+
+
+SQUARE: dict[str, Any] = {
+    "tie": {"rule": "square", "inner": "7-1/2 x 5-1/2"},
+    "plate": {"rule": "square", "inner": "7-1/2 x 7-1/2"},
+}
+"""Both timbers by square rule."""
+
+DOVETAIL: dict[str, Any] = {"up": "6", "joint": {"share": "2", "flare": "1"}}
+"""A tie let down 2" over the plate, all of it cut from the plate, with a tail."""
+
+COGGED: dict[str, Any] = {"up": "6", "ends": False, "joint": {"cog": "2", "share": "2"}}
+"""The same, crossing over a cog."""
