@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from benchmate.joinery.lap.shape import COG_NEAR, Half, reading
 from benchmate.measure.length import ZERO
+from benchmate.model.directions import Face
 from benchmate.model.solids import Cut, Plane
 
 
@@ -13,13 +14,24 @@ def cuts(half: Half) -> tuple[Cut, ...]:
     if half.depth > ZERO:
         found += [Cut((*half.walls, half.bed, *beside)) for beside in _beside_the_cog(half)]
     if half.tail is not None:
-        ledge = () if half.ledge is None else (half.ledge,)
-        found += [Cut((*half.walls, flank, *ledge)) for flank in half.tail.flanks.values()]
+        flanks = half.tail.flanks.items()
+        found += [Cut((*half.walls, flank, *_stops(half, face))) for face, flank in flanks]
     if half.slot:
         found.append(Cut(half.slot))
     if half.reduced:
         found.append(Cut(half.reduced))
     return tuple(found)
+
+
+def _stops(half: Half, face: Face) -> Iterator[Plane]:
+    """What else bounds the wood beside a flank: how high it is let in, and how far it runs.
+
+    By square rule there is wood outside the wide end too, and it stays where the timber runs on.
+    """
+    if half.ledge is not None:
+        yield half.ledge
+    if half.outside is not None and not face.is_reference and half.lie.over > ZERO:
+        yield half.outside
 
 
 def bounding(half: Half) -> dict[str, Plane]:

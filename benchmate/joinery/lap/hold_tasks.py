@@ -6,7 +6,7 @@ from benchmate.joinery.lap.holding import slot_width
 from benchmate.joinery.lap.shape import LEDGE, SHOULDER, Half
 from benchmate.joinery.lap.socket import entry_face, narrow_and_wide
 from benchmate.joinery.lap.telling import ledge_title, shrinks
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Reading, Stage, Task
@@ -35,7 +35,7 @@ def tail_tasks(half: Half, tape: Tape) -> list[Task]:
 def _root(half: Half, face: Face, plane: Plane, flare: Length) -> Task:
     words = half.stick.pose.words
     far = "" if face.is_reference else unmeasured(half.stick, half.lie.wide, (half.lie.place,))
-    reduced = ", as reduced" if half.reduced and not face.is_reference else ""
+    over = ZERO if face.is_reference else half.lie.over
     return Task(
         id=f"saw-{plane.line}-root",
         stage=Stage.CUT,
@@ -43,11 +43,7 @@ def _root(half: Half, face: Face, plane: Plane, flare: Length) -> Task:
         draws=SHOULDER,
         faces=(face,),
         readings=(
-            Reading(
-                value=flare,
-                hook=f"{words(face)}{reduced}",
-                way="straight in at the shoulder line",
-            ),
+            Reading(value=flare + over, hook=words(face), way="straight in at the shoulder line"),
         ),
         waste="Keep the kerf on the tail's side of the shoulder line.",
         why="Stop at the depth: deeper weakens the tail where it is narrowest.",
@@ -72,8 +68,7 @@ def _flank(half: Half, face: Face, plane: Plane, tape: Tape) -> Task:
         faces=(face, half.cut_face),
         waste=f"Towards the {words(face)}, outside the flank line.",
         why=(
-            "From nothing at the wide end to the depth of the root, square to the lap and straight "
-            "from line to line: it is a bearing face."
+            "Straight from the root to the wide end, and square to the lap: it is a bearing face."
         ),
         caution=f"{_up_to_the_ledge(half)}{CHISEL} {shrinks(tape)}",
     )

@@ -5,7 +5,15 @@ from collections.abc import Iterator
 from benchmate.frame.marking import Says, square_mark, tapering_mark
 from benchmate.frame.reduction import measured_words, side_words
 from benchmate.joinery.lap.cuts import bounding
-from benchmate.joinery.lap.shape import COG_NEAR, LEDGE, SLOT_FINISH, SLOT_START, Half, reading
+from benchmate.joinery.lap.shape import (
+    COG_NEAR,
+    LEDGE,
+    OUTSIDE,
+    SLOT_FINISH,
+    SLOT_START,
+    Half,
+    reading,
+)
 from benchmate.joinery.lap.tail import Tail
 from benchmate.joinery.lap.telling import follows, from_far, shrinks
 from benchmate.measure.length import ZERO, Length
@@ -14,21 +22,18 @@ from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Beside, Line
 from benchmate.model.solids import Axis, Plane
 
-OUTSIDE = "outside"
-"""The line on a tail that runs on: where the other timber's far face comes."""
-
 
 def holding_lines(half: Half, tape: Tape) -> Iterator[Line]:
     """The flanks of a tail, the sides of a slot, or those of a cog."""
+    bounds = bounding(half)
+    if half.outside is not None and (half.tail is not None or OUTSIDE in bounds):
+        yield _outside(half, half.outside, struck=OUTSIDE in bounds)
     if half.tail is not None:
-        if half.past:
-            yield _outside(half, half.tail)
         for face, plane in half.tail.flanks.items():
             yield _flank(half, half.tail, face, plane, tape)
     for plane in sorted(half.slot, key=lambda plane: plane.normal[0]):
         if plane.line in (SLOT_START, SLOT_FINISH):
             yield _slot_side(half, plane)
-    bounds = bounding(half)
     for plane in half.cog:
         if plane.line in bounds:
             yield _cog_side(half, plane, tape)
@@ -45,22 +50,23 @@ def _outside_words(half: Half) -> str:
     return f"{mate.name}'s {mate.pose.words(mate.pose.face(heading))}"
 
 
-def _outside(half: Half, tail: Tail) -> Line:
+def _outside(half: Half, plane: Plane, *, struck: bool) -> Line:
+    widest = "The tail is widest here, and the" if half.tail is not None else "The"
     says = Says(
         title=f"Line of {_outside_words(half)}",
         beside=(Beside(half.past, "of the timber beyond it"),),
-        why="The tail is widest here, and the timber runs on past it.",
-        caution="Pencil it only: nothing is cut to it.",
-        faces=LONG_FACES,
+        why=f"{widest} timber runs on past it.",
+        caution="Only where it is reduced." if struck else "Pencil it only: nothing is cut to it.",
+        faces=() if struck else LONG_FACES,
     )
-    return square_mark(Plane((1, 0, 0), tail.mouth.nm, OUTSIDE), says)
+    return square_mark(plane, says)
 
 
 def _flank(half: Half, tail: Tail, face: Face, plane: Plane, tape: Tape) -> Line:
     words = half.stick.pose.words
     flare = tail.near if face.is_reference else tail.far
     far = "" if face.is_reference else f"{from_far(half.stick, tail.axis)} "
-    over = half.lie.over if half.reduced and not face.is_reference else ZERO
+    over = ZERO if face.is_reference else half.lie.over
     says = Says(
         title=f"Flank line, {side_words(words(face))}",
         beside=(

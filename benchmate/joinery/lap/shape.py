@@ -26,6 +26,7 @@ from benchmate.model.stick import Stick, reference_for
 
 SHOULDER, START, FINISH = "shoulder", "start", "finish"
 LAP, FLOOR, LEDGE, REDUCED = "lap", "floor", "ledge", "reduced"
+OUTSIDE = "outside"
 SLOT_START, SLOT_FINISH = "slot-start", "slot-finish"
 COG_NEAR, COG_FAR = "cog-near", "cog-far"
 """The lines of a lap."""
@@ -39,10 +40,11 @@ class Half:
 
     `walls` bound it along the timber: the shoulder of an end, or both ends of a notch. `bed` is
     where the two timbers lie on one another, cut down to from `cut_face`. `ledge` is where the
-    other timber's own face comes on this one, if that is inside it. `tail` is on the timber cut
-    first; `slot` and `cog` bound what goes over what is left standing. `reduced` bounds what comes
-    off the far face across by square rule. `mate` is the other timber, `as_cut` what was typed of
-    the one cut first, and `mated` tells whether this is the other.
+    other timber's own face comes on this one, if that is inside it; `outside` where its far face
+    comes on an end that runs `past` it. `tail` is on the timber cut first; `slot` and `cog` bound
+    what goes over what is left standing. `reduced` bounds what comes off the far face across by
+    square rule, where no flank of a tail takes it. `mate` is the other timber, `as_cut` what was
+    typed of the one cut first, and `mated` tells whether this is the other.
     """
 
     lie: Lie
@@ -56,6 +58,7 @@ class Half:
     cog: Planes = ()
     reduced: Planes = ()
     past: Length = ZERO
+    outside: Plane | None = None
     as_cut: AsCut
     mated: bool
 
@@ -161,13 +164,16 @@ class _Cutter:
             tail=tail(self.joint, self.frame, one, one.stick.framed(one.wide, one.place)),
             slot=self._slot(walls),
             past=self.joint.past,
+            outside=self._outside(),
             as_cut=self.as_cut,
             mated=False,
         )
         held = self.other.real.top > self.met.bed
-        if one.over <= ZERO or not held or one.far not in self._clasped(one):
+        flanked = made.tail is not None and one.far in made.tail.flanks
+        if one.over <= ZERO or not held or flanked or one.far not in self._clasped(one):
             return made
-        return replace(made, reduced=self._reduced(made, made.walls))
+        stop = () if made.outside is None else (made.outside,)
+        return replace(made, reduced=self._reduced(made, (*walls, *stop)))
 
     def second(self, first: Half) -> Half:
         """The timber it is let into, from its outer face to the bed as the other came out."""
@@ -235,6 +241,15 @@ class _Cutter:
         if lie.end is not None and not prefix:
             name = SHOULDER
         return replace(plane, line=f"{prefix}{name}")
+
+    def _outside(self) -> Plane | None:
+        """The other timber's far face, on an end that runs on past it: the near side is behind."""
+        entry = self._entry(self.other)
+        if entry is None or not self.joint.past:
+            return None
+        flat = self._face(self.other, entry.opposite)
+        real = flat if entry.opposite.is_reference else flat.moved(self.other.over)
+        return carried(real, self.one.stands, OUTSIDE)
 
     def _ledge(self, lie: Lie, height: int, limit: int) -> Plane | None:
         """A face of the other timber on this one, where it lies short of this one's own."""

@@ -35,21 +35,21 @@ def test_a_flank_is_sawn_at_its_root_and_then_cut() -> None:
 
 
 def test_a_root_on_the_far_face_waits_for_its_size() -> None:
-    """By square rule it counts from the face as reduced."""
+    """By square rule what is over comes off with the flank, so it is as much deeper."""
     found = steps(crossed(**DOVETAIL), "tie")
     assert found["saw-far-flank-root"].caution.startswith("Not measured here yet")
     assert not found["saw-near-flank-root"].caution.startswith("Not measured")
     words = DOVETAIL | SQUARE | {"up": "5-1/2"}
-    reduced = steps(crossed(sizes_of(tie=("8", "6")), **words), "tie")
-    assert [name for name, figures in _figures(reduced).items() if figures] == [
-        "reduce",
+    over = _figures(steps(crossed(sizes_of(tie=("8", "6")), **words), "tie"))
+    assert list(over) == [
         "saw-near-flank-root",
+        "cut-near-flank",
         "saw-far-flank-root",
+        "cut-far-flank",
         "saw-shoulder",
         "saw-lap",
     ]
-    (reading,) = reduced["saw-far-flank-root"].readings
-    assert (reading.value, reading.hook) == (length("1"), "South face, as reduced")
+    assert over["saw-far-flank-root"] == [(length("1-1/2"), "South face")]
 
 
 def test_a_tail_through_the_whole_timber_has_no_such_limit() -> None:

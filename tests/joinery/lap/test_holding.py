@@ -76,6 +76,18 @@ def test_a_tail_that_runs_on_is_widest_at_the_far_face() -> None:
     assert "outside" not in steps(crossed(**DOVETAIL), "tie")
 
 
+def test_a_reduced_end_that_runs_on_is_reduced_to_the_far_face_only() -> None:
+    """Past the plate the tie keeps its full width; one without anything to reduce has no line."""
+    joint = {"past": "10"}
+    words = SQUARE | {"joint": joint}
+    found = steps(crossed(sizes_of(tie=("8", "6"), plate=("8", "8")), **words), "tie")
+    outside = found["outside"]
+    assert (read(outside), outside.waste_side) == (lengths("104"), "west end")
+    assert outside.caution == "Only where it is reduced."
+    assert Face.FAR_SECOND in outside.faces
+    assert "outside" not in steps(crossed(joint=joint), "tie")
+
+
 def test_a_slot_and_its_cog() -> None:
     """Two lines each; the cog's waste lies outside it, the slot's inside."""
     built = crossed(**COGGED)

@@ -3,9 +3,9 @@
 How it works
 1. Each timber is a bar of the building: without end along itself, and as wide and deep across as
    the frame counts on. Only where its reference arris runs is taken from the program.
-2. What the first timber keeps under the other's own face is its bar, or its tail; the other is
-   hollowed out for that. What the first has below the bed comes off, between the faces of the
-   other's bar or beyond the first of them.
+2. What the first timber keeps under the other's own face is its bar, or its tail, and all of it
+   past the other's far face; the other is hollowed out for that. What the first has below the bed
+   comes off, between the faces of the other's bar or beyond the first of them.
 3. What a stick is over its bar comes off wherever the other has wood beside it.
 """
 
@@ -121,12 +121,12 @@ class Lap:
             return beyond(other.run, corner[1], corner[0])
         stop = self._end(one, other)
         wide = one.span(other.run, one.counted)
-        if stop is None or not self.joint.dovetailed:
+        if stop is None:
             return within(other.run, wide)
         low, high = other.span(one.run, other.real)
         near, mouth = stop[0], high if stop[1] > 0 else low
-        tail = self._tail(near, mouth, wide)
-        return tail.joined([within(other.run, wide).within(beyond(one.run, stop[1], mouth))])
+        tail = self._tail(near, mouth, wide) if self.joint.dovetailed else within(other.run, wide)
+        return tail.joined([beyond(one.run, stop[1], mouth)])
 
     def _tail(self, near: int, mouth: int, wide: Span) -> Solid:
         run, inward = self.other.run, self.one.faces[self.other.run][1]
