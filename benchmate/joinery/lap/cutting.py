@@ -118,7 +118,7 @@ def _at_the_end(half: Half) -> list[Task]:
             draws=SHOULDER,
             faces=(half.cut_face,),
             readings=(_down(half, "lap line"),),
-            waste=f"Keep the kerf on the side of the {words(_end(half))}.",
+            waste=f"Keep the kerf on the side of the {words(half.tip)}.",
             why="Shoulder before cheek. Stop at the depth: deeper weakens the lap at its root.",
             caution=f"{_follows_stick(half)}{SAW}",
         ),
@@ -127,17 +127,13 @@ def _at_the_end(half: Half) -> list[Task]:
             stage=Stage.CUT,
             title="Cut the lap",
             draws=LAP,
-            faces=(*_sides(half)[1:], _end(half)),
+            faces=(*_sides(half)[1:], half.tip),
             readings=(_to_the_bed(half, "lap line"),),
             waste=f"On the side of the {words(half.cut_face)}.",
             why="Leave the line: what is left on can be pared, what is gone cannot be put back.",
             caution=SAW,
         ),
     ]
-
-
-def _end(half: Half) -> Face:
-    return half.end or Face.FAR_END
 
 
 def _on_the_way(half: Half) -> list[Task]:

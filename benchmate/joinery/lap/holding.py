@@ -41,12 +41,12 @@ def holding_lines(half: Half, tape: Tape) -> Iterator[Line]:
 
 def _mouth_words(half: Half) -> str:
     """What a flank ends on: the end of the timber, or the line of the other's far face."""
-    end = half.stick.pose.words(half.end or Face.FAR_END)
+    end = half.stick.pose.words(half.tip)
     return f"line of {_outside_words(half)}" if half.past else end
 
 
 def _outside_words(half: Half) -> str:
-    mate, heading = half.mate.stick, half.stick.pose.direction(half.end or Face.FAR_END)
+    mate, heading = half.mate.stick, half.stick.pose.direction(half.tip)
     return f"{mate.name}'s {mate.pose.words(mate.pose.face(heading))}"
 
 

@@ -53,7 +53,7 @@ def _walls(half: Half, bounds: dict[str, Plane], tape: Tape) -> Iterator[Line]:
 def _shoulder(half: Half, wall: Plane, *, struck: bool) -> Line:
     stick, mate = half.stick, half.mate.stick
     reference = half.end is Face.REFERENCE_END
-    near = mate.pose.words(mate.pose.face(stick.pose.direction(_end(half)).opposite))
+    near = mate.pose.words(mate.pose.face(stick.pose.direction(half.tip).opposite))
     past = Beside(half.past, f"of that runs on past {mate.name}")
     why = (
         "Square it round from the reference arris, then measure everything from this line."
@@ -61,7 +61,7 @@ def _shoulder(half: Half, wall: Plane, *, struck: bool) -> Line:
         else "Shoulder to shoulder is the length that counts."
     )
     cautions = (
-        unsure(stick, beyond=_end(half)) if reference else unsure(stick),
+        unsure(stick, beyond=half.tip) if reference else unsure(stick),
         "" if reference else NOT_OVERALL,
         *limits(half),
         "" if struck else "Pencil it only: nothing is cut to it.",
@@ -78,10 +78,6 @@ def _shoulder(half: Half, wall: Plane, *, struck: bool) -> Line:
         faces=() if struck else LONG_FACES,
     )
     return square_mark(wall, says)
-
-
-def _end(half: Half) -> Face:
-    return half.end or Face.FAR_END
 
 
 def _notch_end(half: Half, wall: Plane, tape: Tape) -> Line:

@@ -73,6 +73,13 @@ class Half:
         return self.lie.end
 
     @property
+    def tip(self) -> Face:
+        """Its end that laps. Raises ValueError for a timber that is notched on its way."""
+        if self.lie.end is None:
+            raise ValueError(f"{self.stick.name} laps at no end")
+        return self.lie.end
+
+    @property
     def corner(self) -> bool:
         """Whether the other timber's end laps as well."""
         return self.lie.end is not None and self.mate.end is not None

@@ -4,7 +4,6 @@ from benchmate.frame.reduction import lies_in_words, measured_words
 from benchmate.joinery.lap.shape import Half
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import Face
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Wood, reference_for
 
@@ -51,7 +50,7 @@ def beyond_words(half: Half) -> str:
     if half.tail is not None:
         found.append("beside the tail")
     where = " and ".join(found)
-    return f"Towards the {words(half.end or Face.FAR_END)}, {where}." if where else ""
+    return f"Towards the {words(half.tip)}, {where}." if where else ""
 
 
 def follows(half: Half, size: str, tape: Tape) -> str:

@@ -71,6 +71,14 @@ def test_a_corner_is_two_ends() -> None:
     assert (tie.stick.far, plate.stick.far) == (length("8"), length("6"))
 
 
+def test_only_an_end_has_a_tip() -> None:
+    """Asking a notch for one is a misuse, not a design."""
+    tie, plate = both()
+    assert tie.tip is Face.FAR_END
+    with pytest.raises(ValueError, match="Plate laps at no end"):
+        _ = plate.tip
+
+
 @pytest.mark.parametrize("end", ["north", "south"])
 def test_a_corner_s_ends_come_flush_with_the_real_faces(end: str) -> None:
     """A tie that measures 6-1/4" and a plate of 8-1/2": each end runs to the other's far face."""
