@@ -5,6 +5,7 @@ from benchmate.joinery import end_cut
 from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.lap import family as lap
 from benchmate.joinery.scarf import family as scarf
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
@@ -15,6 +16,7 @@ FAMILIES: tuple[Family, ...] = (
     joist.FAMILY,
     brace.FAMILY,
     scarf.FAMILY,
+    lap.FAMILY,
     chamfer.FAMILY,
 )
 

@@ -26,8 +26,10 @@ class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
-    rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
-    the frame measures, and `length` more; below nothing where it is held short.
+    rakes.
+
+    One that goes `through` the timber it bears in takes all the wood it passes there, which the
+    frame measures, and `length` more; below nothing where it is held short.
     """
 
     timber: str
