@@ -82,7 +82,8 @@ def meeting_faults(
     raking = next((each for each in (timber, into) if each.incline is not None), None)
     if raking is not None:
         problem = f"makes a square joint with {raking.name}, which rakes"
-        yield Fault("into", problem, "take the joint out: it is for timbers square to one another")
+        remedy = 'use a family for timbers that rake, such as "brace", or take the joint out'
+        yield Fault("into", problem, remedy)
     elif fault:
         yield fault
     elif not into.reference_end.square_to(timber.reference_end):

@@ -70,12 +70,16 @@ def paint_lines(sheet: Sheet, drawn: Scene) -> None:
     """The joint's other lines; where two meet they cross, as struck lines run past their corner."""
     runs = [(mark, set(cells_of(mark, sheet.grid))) for mark in drawn.lines]
     for mark, cells in runs:
-        sheet.canvas.put(
-            cells, sheet.glyphs.upright if mark.square else sheet.glyphs.across, Role.LINE
-        )
+        sheet.canvas.put(cells, _stroke(mark, sheet.glyphs), Role.LINE)
     for (mark, cells), (other, others) in combinations(runs, 2):
-        if mark.square != other.square:
+        if mark.square != other.square and not (mark.slants or other.slants):
             sheet.canvas.put(cells & others, sheet.glyphs.crossing, Role.LINE)
+
+
+def _stroke(mark: Mark, glyphs: Glyphs) -> str:
+    if mark.slants:
+        return glyphs.slant
+    return glyphs.upright if mark.square else glyphs.across
 
 
 def paint_current(sheet: Sheet, drawn: Scene) -> None:

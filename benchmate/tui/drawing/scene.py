@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
     from benchmate.layout.step import Layout, Step
     from benchmate.model.directions import Face
-    from benchmate.model.feature import Feature, Line, Reading
+    from benchmate.model.feature import Feature, Line, Reading, Slant
     from benchmate.model.stick import Stick
 
 
@@ -35,6 +35,11 @@ class Mark:
     def square(self) -> bool:
         """Whether it is struck square across a long face."""
         return self.start[0] == self.end[0]
+
+    @property
+    def slants(self) -> bool:
+        """Whether it runs neither across the timber nor along it."""
+        return not self.square and self.start[1] != self.end[1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,6 +61,14 @@ class Scene:
     current: tuple[Mark, ...]
     line: Line | None
     reading: Reading | None
+
+    @property
+    def slant(self) -> Slant | None:
+        """How the current line slants across this side; None where it does not."""
+        slant = self.line.slant if self.line else None
+        if slant is None or self.face.is_end or axis_from(self.face) is slant.axis:
+            return None
+        return slant
 
     @property
     def rough(self) -> bool:
@@ -163,21 +176,23 @@ def _stated(line: Line | None, view: FaceView, step: Step) -> tuple[Mark, ...]:
     if line is None or line.axis is None or view.face not in step.faces or view.face.is_end:
         return ()
     (a, b), (c, d), at = view.low, view.high, line.at.nm
-    if line.slant is not None and axis_from(view.face) is not line.slant.axis:
-        start, finish = line.slant.start, line.slant.finish
-        return (
-            Mark(
-                line.id,
-                (start.along.nm, start.deep.nm),
-                (finish.along.nm, finish.deep.nm),
-                (0, 0),
-            ),
-        )
+    if line.slant is not None:
+        return (_stated_slant(line.id, line.slant, view),)
     if line.axis is Axis.ALONG:
         return (Mark(line.id, (at, b), (at, d), (0, 0)),)
     if line.axis is axis_from(view.face):
         return ()
     return (Mark(line.id, (a, at), (c, at), (0, 0)),)
+
+
+def _stated_slant(line: str, slant: Slant, view: FaceView) -> Mark:
+    """From spot to spot where it slants, else square across where it comes out on this face."""
+    start, finish = slant.start, slant.finish
+    if axis_from(view.face) is slant.axis:
+        at = (start if view.face.is_reference else finish).along.nm
+        return Mark(line, (at, view.low[1]), (at, view.high[1]), (0, 0))
+    near, far = ((spot.along.nm, spot.deep.nm) for spot in (start, finish))
+    return Mark(line, near, far, (0, 0))
 
 
 def turned(drawn: Scene) -> Scene:
