@@ -37,12 +37,13 @@ NEAR_SIDE, FAR_SIDE, WALL_NEAR, WALL_FAR = "near-side", "far-side", "housing-nea
 class RakingHole:
     """A mortise in the stick that receives an end, in that stick's own readings.
 
-    `across` bounds the mortise and `end_across` the whole end. `same_side` tells whether the two
-    sticks measure across from faces that look the same way.
+    `tenon` is the one it is cut for. `across` bounds the mortise and `end_across` the whole end.
+    `same_side` tells whether the two sticks measure across from faces that look the same way.
     """
 
     stick: Stick
     feature: str
+    tenon: RakingTenon
     entry: Face
     across: Span
     end_across: Span
@@ -114,9 +115,9 @@ def walls(hole: RakingHole) -> dict[str, Plane]:
     return found
 
 
-def wall_lines(hole: RakingHole, tenon: RakingTenon, what: str) -> tuple[Line, ...]:
+def wall_lines(hole: RakingHole, what: str) -> tuple[Line, ...]:
     """The walls to strike; `what` the whole end goes into: `Housing`, `Notch`."""
-    name = tenon.stick.name
+    name = hole.tenon.stick.name
     near, far = hole.end_across
     return tuple(
         square_mark(
@@ -145,11 +146,11 @@ def side_planes(hole: RakingHole) -> tuple[Plane, Plane]:
     return above(hole.sides, near, NEAR_SIDE), below(hole.sides, far, FAR_SIDE)
 
 
-def side_lines(hole: RakingHole, tenon: RakingTenon, tape: Tape) -> tuple[Line, ...]:
+def side_lines(hole: RakingHole, tape: Tape) -> tuple[Line, ...]:
     """The two sides of the mortise: it follows the tenon as it was cut."""
     near, far = hole.across
     wide = (Beside(far - near, "mortise width"),)
-    follows = follows_words(tenon, "thickness", tape)
+    follows = follows_words(hole.tenon, "thickness", tape)
     held = f"The set-back, so that the faces come flush. {follows}"
     planes = side_planes(hole)
     return (
@@ -179,9 +180,7 @@ def follows_words(tenon: RakingTenon, size: str, tape: Tape) -> str:
     return f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}."
 
 
-def outside_the_side(
-    family: str, hole: RakingHole, tenon: RakingTenon, tape: Tape
-) -> Finding | None:
+def outside_the_side(family: str, hole: RakingHole, tape: Tape) -> Finding | None:
     """A side of the mortise lies in the air.
 
     The raking timber stands too far in or out across the other. Remedy: check where both stand.
@@ -196,11 +195,11 @@ def outside_the_side(
         hole.feature,
         f"The mortise runs from {tape.text(near)} to {tape.text(far)} in from the reference face "
         f"of a stick that is {tape.text(real)} there",
-        f"check where {tenon.stick.name} stands across {hole.stick.name}, and its set-back",
+        f"check where {hole.tenon.stick.name} stands across {hole.stick.name}, and its set-back",
     )
 
 
-def open_at_the_side(family: str, hole: RakingHole, tenon: RakingTenon) -> Finding | None:
+def open_at_the_side(family: str, hole: RakingHole, tape: Tape) -> Finding | None:  # noqa: ARG001 - a check
     """A barefaced tenon flush with its timber leaves the mortise without a wall.
 
     The tenon is then held on three sides only, and shows. Remedy: set-back, or a timber that stands
@@ -216,5 +215,5 @@ def open_at_the_side(family: str, hole: RakingHole, tenon: RakingTenon) -> Findi
         hole.stick.id,
         hole.feature,
         f"The mortise has no wall at the {words}",
-        f"give the tenon set-back, or stand {tenon.stick.name} further in",
+        f"give the tenon set-back, or stand {hole.tenon.stick.name} further in",
     )

@@ -1,5 +1,7 @@
 """What can be wrong with a brace's end or its mortise, one function and one code each."""
 
+from functools import partial
+
 from benchmate.frame.raking_hole import open_at_the_side, outside_the_side
 from benchmate.frame.raking_tenon import cheek_outside
 from benchmate.frame.reduction import under_inner
@@ -58,23 +60,25 @@ def past_a_shoulder(shape: HoleShape, tape: Tape) -> Finding | None:
         shape.stick.id,
         shape.feature,
         f"The mortise runs {tape.text(over)} past a shoulder of {shape.stick.name}",
-        f"check the legs of {shape.brace.stick.name} and where its incline starts",
+        f"check the legs of {shape.tenon.stick.name} and where its incline starts",
     )
 
 
 FAMILY = "brace"
 
+END_CHECKS = (partial(cheek_outside, FAMILY), no_tenon_left)
+HOLE_CHECKS = (
+    through_far_face,
+    past_a_shoulder,
+    partial(outside_the_side, FAMILY),
+    partial(open_at_the_side, FAMILY),
+)
+
 
 def told(end: EndShape, hole: HoleShape, tape: Tape) -> tuple[Finding, ...]:
     """Everything to tell of one joint."""
-    found = (
-        cheek_outside(FAMILY, end, tape),
-        no_tenon_left(end, tape),
-        through_far_face(hole, tape),
-        past_a_shoulder(hole, tape),
-        outside_the_side(FAMILY, hole, end, tape),
-        open_at_the_side(FAMILY, hole, end),
-    )
+    found = [check(end, tape) for check in END_CHECKS]
+    found += [check(hole, tape) for check in HOLE_CHECKS]
     return (
         *(finding for finding in found if finding),
         *under_inner(end.stick, end.feature, end.places, tape),

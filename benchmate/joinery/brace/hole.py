@@ -58,13 +58,13 @@ def hole_lines(shape: HoleShape, legs: Legs | None, tape: Tape) -> tuple[Line, .
     return (
         *_end_lines(shape, legs),
         *_housing_lines(shape),
-        *side_lines(shape, shape.brace, tape),
+        *side_lines(shape, tape),
         _depth(shape, tape),
     )
 
 
 def _end_lines(shape: HoleShape, legs: Legs | None) -> tuple[Line, ...]:
-    brace, planes = shape.brace.stick.name, _ends(shape)
+    brace, planes = shape.tenon.stick.name, _ends(shape)
     long = Beside(shape.along[1] - shape.along[0], "long in all")
     nose = Says(
         title="Nose end line",
@@ -83,7 +83,7 @@ def _end_lines(shape: HoleShape, legs: Legs | None) -> tuple[Line, ...]:
 def _housing_lines(shape: HoleShape) -> tuple[Line, ...]:
     if not shape.recess:
         return ()
-    return (*wall_lines(shape, shape.brace, "Housing"), _floor(shape))
+    return (*wall_lines(shape, "Housing"), _floor(shape))
 
 
 def _floor(shape: HoleShape) -> Line:
@@ -131,7 +131,7 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
         waste="Inside the four lines, down to this depth. Write it in the waste.",
         why=(
             "The tenon must never bottom out: shoulder and nose bear. "
-            f"{follows_words(shape.brace, 'length', tape)}"
+            f"{follows_words(shape.tenon, 'length', tape)}"
         ),
         caution="Measure after the chips are out.",
     )

@@ -82,7 +82,7 @@ class HoleShape(RakingHole):
     where the shoulder bears, `recess` how deep that lies below the real face.
     """
 
-    brace: EndShape
+    tenon: EndShape
     nose: Length
     heel: Length
     nosed_first: bool
@@ -99,7 +99,7 @@ class HoleShape(RakingHole):
     @property
     def depth(self) -> Length:
         """How deep the mortise is below the seat."""
-        return self.brace.real("length") + self.clearance
+        return self.tenon.real("length") + self.clearance
 
     @property
     def bottom(self) -> Length:
@@ -173,7 +173,7 @@ def hole_shape(joint: BraceJoint, brace: EndShape, frame: Frame) -> HoleShape:
     return HoleShape(
         stick=stick,
         feature=joint.mortise,
-        brace=brace,
+        tenon=brace,
         entry=entry,
         nose=nose,
         heel=heel + ease if first else heel - ease,
