@@ -116,3 +116,11 @@ def plane_faults(timber: Timber, line: Rake) -> Iterator[Fault]:
     if line.rise <= 0:
         problem = "does not put its head above its foot"
         yield Fault("incline", problem, "correct the points, the rise or the legs")
+
+
+def alike_faults(timber: Timber, line: Rake, into: Timber, other: Rake) -> Iterator[Fault]:
+    """Two timbers of which one is to enter the other's side, but both rake the same way."""
+    same = timber.pose.head is into.pose.head
+    if same and line.run * other.rise == line.rise * other.run:
+        problem = f"{timber.name} and {into.name} rake alike, so one cannot enter the other"
+        yield Fault("into", problem, "name a timber that crosses it, or correct one of their rakes")

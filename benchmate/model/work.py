@@ -19,12 +19,16 @@ EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
 """How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
 without a nose square to that face; plumb; level."""
 
+Abutment = Literal["bisecting", "square to the face", "square to the rake"]
+"""How the front of an end that is let into a face looks: half-way between the other two; square to
+the face it is let into; square to its own timber."""
+
 
 class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
-    rakes.
+    rakes. An end that is let in with an `abutment` stops there.
     """
 
     timber: str
@@ -32,6 +36,7 @@ class Extension(NamedTuple):
     length: Length
     scribed: bool = False
     shape: EndShape = "square"
+    abutment: Abutment | None = None
 
 
 class Bearing(NamedTuple):
