@@ -67,7 +67,7 @@ def _crown_goes(stick: Stick) -> str:
     A raking timber has its reference line on the edge that is away from the corner, or on the roof
     plane; the crown goes to that side.
     """
-    if stick.pose.head is not None:
+    if stick.pose.rakes:
         edge = stick.pose.words(reference_for(plumb_axis(stick.pose)))
         return f"towards the {edge}, its reference edge"
     if stick.pose.reference_end in (Direction.UP, Direction.DOWN):

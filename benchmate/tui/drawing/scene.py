@@ -22,6 +22,10 @@ if TYPE_CHECKING:
     from benchmate.model.stick import Stick
 
 
+_PAST_WASTE = 6
+"""What share of a side's width a line along it runs past its joint's waste."""
+
+
 @dataclass(frozen=True, slots=True)
 class Mark:
     """A struck line from a point to a point; `waste` steps from it to its waste, (0, 0) if none."""
@@ -100,16 +104,21 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
         ),
         lines=tuple(mark for mark in marks if mark.line != step.draws),
         current=tuple(mark for mark in marks if mark.line == step.draws)
-        or _stated(line, view, step),
+        or _stated(line, view, step, shapes),
         line=line,
         reading=reading or next(iter(step.readings), None),
     )
 
 
 def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]:
-    """The waste on a side; a cut that takes the whole side leaves nothing on it to draw."""
+    """The waste on a side; a cut that takes the whole side leaves nothing on it to draw.
+
+    A hole has no lines round it, yet it leaves most of the side.
+    """
     found = outlines(feature, layout.stick, face)
-    return tuple(shape for shape in found if any(shape.lines))
+    view = face_view(layout.stick, face, layout.stick.section(*feature.place))
+    whole = view.rectangle().double_area
+    return tuple(shape for shape in found if any(shape.lines) or shape.double_area < whole)
 
 
 def _line(feature: Feature | None, step: Step) -> Line | None:
@@ -171,8 +180,13 @@ def _sign(number: int) -> int:
     return (number > 0) - (number < 0)
 
 
-def _stated(line: Line | None, view: FaceView, step: Step) -> tuple[Mark, ...]:
-    """A line that bounds no waste: square across the side its step names, or in from an edge."""
+def _stated(
+    line: Line | None, view: FaceView, step: Step, shapes: tuple[Outline, ...]
+) -> tuple[Mark, ...]:
+    """A line that bounds no waste: square across the side its step names, or in from an edge.
+
+    One that runs along the timber is drawn past its joint's waste, as the peg line past the holes.
+    """
     if line is None or line.axis is None or view.face not in step.faces or view.face.is_end:
         return ()
     (a, b), (c, d), at = view.low, view.high, line.at.nm
@@ -182,7 +196,10 @@ def _stated(line: Line | None, view: FaceView, step: Step) -> tuple[Mark, ...]:
         return (Mark(line.id, (at, b), (at, d), (0, 0)),)
     if line.axis is axis_from(view.face):
         return ()
-    return (Mark(line.id, (a, at), (c, at), (0, 0)),)
+    along = [point[0] for shape in shapes for point in shape.points]
+    past = (d - b) // _PAST_WASTE
+    ends = (max(a, min(along) - past), min(c, max(along) + past)) if along else (a, c)
+    return (Mark(line.id, (ends[0], at), (ends[1], at), (0, 0)),)
 
 
 def _stated_slant(line: str, slant: Slant, view: FaceView) -> Mark:
