@@ -76,7 +76,9 @@ def _face(shape: EndShape, tape: Tape) -> Line:
     into = shape.into.name
     says = Says(
         title="Face line",
-        beside=(Beside(shape.foot_length, f"long along it, from the {_toe(shape)} to the other"),),
+        beside=(
+            Beside(shape.foot_length, f"along it, from the {_toe(shape)} to the {_heel(shape)}"),
+        ),
         why=(
             f"Where it meets the face of {into}. The toe is where it meets the {_toe(shape)}, "
             f"towards the {shape.end_words}: the abutment starts there, the sole at the other edge."
@@ -119,7 +121,7 @@ def _sole(shape: EndShape, tape: Tape) -> Line:
         ),
         why=(
             "From the heel to where the notch is deepest: join the two. Both sides of the tenon "
-            "are sawn to it."
+            f"are sawn to it.{_squared_off(shape)}"
         ),
         waste=f"Towards the {shape.end_words}, beside the tenon only.",
         setting=end_setting(shape, shape.sole, tape),
@@ -127,6 +129,13 @@ def _sole(shape: EndShape, tape: Tape) -> Line:
     where = (_heel(shape), abutment_words(shape))
     ends = (shape.stands.heel.deep, shape.bottom.deep)
     return cross_mark(shape.stick, shape.sole, ends, says, where)
+
+
+def _squared_off(shape: EndShape) -> str:
+    """What is said of an abutment that has no line of its own, as it is the squared end."""
+    if not shape.square_off:
+        return ""
+    return f" The squared {shape.end_words} is the abutment, and bears. {looks_words(shape)}"
 
 
 def _tip(shape: EndShape, tape: Tape) -> Line:

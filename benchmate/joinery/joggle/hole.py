@@ -63,13 +63,9 @@ def relish(shape: HoleShape) -> Beside:
     return Beside(shape.relish, f"of relish left along the grain, to the {to}")
 
 
-def _sides_open(shape: HoleShape) -> bool:
-    """Whether the notch comes out on a side face, so that its slants can be struck there."""
-    return len(open_faces(shape)) > 1
-
-
-def _on_the_sides(shape: HoleShape) -> str:
-    if _sides_open(shape):
+def _bevelled(shape: HoleShape) -> str:
+    """How an abutment that slants is cut to its slope where it comes out on no side face."""
+    if len(open_faces(shape)) > 1 or not any(shape.abutment.normal[1:]):
         return ""
     return "The notch comes out on no side: set the saw or a bevel to it from the face. "
 
@@ -81,12 +77,12 @@ def _abutment(shape: HoleShape, tape: Tape) -> Line:
         title="Abutment line",
         beside=(
             Beside(shape.recess, f"deep there, from the {entry}"),
-            Beside(shape.tenon.abutment_length, "long down the slope, from the toe to the sole"),
+            Beside(shape.tenon.abutment_length, "down it, from the toe to the sole"),
             relish(shape),
         ),
         why=(
             f"{name} thrusts against this face. {looks_words(shape.tenon)} The mortise's front "
-            f"goes on in the same line. {_on_the_sides(shape)}{_measured(shape)}"
+            f"goes on in the same line. {_bevelled(shape)}{_measured(shape)}"
         ).rstrip(),
         caution=ENGINEER,
         setting=plane_setting(shape.abutment, shape.into, tape),
@@ -96,8 +92,8 @@ def _abutment(shape: HoleShape, tape: Tape) -> Line:
 
 
 def _measured(shape: HoleShape) -> str:
-    """Whether a notch in a far face goes by the measured stick, in a sentence."""
-    if shape.entry.is_reference:
+    """Whether a notch that follows what the stick is over goes by a measured one, in a sentence."""
+    if shape.entry.is_reference or shape.stick.inner is None:
         return ""
     return measured_words(shape.stick, shape.into, (shape.feature,))
 
@@ -111,9 +107,9 @@ def _sole(shape: HoleShape, tape: Tape) -> Line:
             Beside(abs(shape.heel.along - shape.toe.along), f"from toe to heel on the {entry}"),
         ),
         why=(
-            f"From nothing deep at the heel to the bottom of the abutment. "
-            f"{shape.tenon.stick.name} lies on it. {_on_the_sides(shape)}"
-        ).rstrip(),
+            "From nothing deep at the heel to the bottom of the abutment. "
+            f"{shape.tenon.stick.name} lies on it."
+        ),
         setting=plane_setting(shape.sole, shape.into, tape),
     )
     ends = (shape.heel.deep, shape.bottom.deep)

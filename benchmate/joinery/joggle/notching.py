@@ -6,6 +6,7 @@ from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
 from benchmate.frame.raking_hole import open_faces
 from benchmate.frame.reduction import unmeasured
 from benchmate.frame.settings import plane_setting
+from benchmate.joinery.joggle.hole import DEPTH
 from benchmate.joinery.joggle.shape import ABUTMENT, SOLE, HoleShape
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Reading, Stage, Task
@@ -19,7 +20,7 @@ def hole_tasks(shape: HoleShape, tape: Tape) -> tuple[Task, ...]:
         measure_task(shape.stick, shape.feature),
         _knife(shape),
         _saw(shape, tape),
-        _chop(shape, tape),
+        _chop(shape),
         *_mortise(shape),
         _pare(shape),
     )
@@ -44,9 +45,6 @@ def _knife(shape: HoleShape) -> Task:
 
 
 def _saw(shape: HoleShape, tape: Tape) -> Task:
-    first = (
-        "" if shape.entry.is_reference else unmeasured(shape.stick, shape.into, (shape.feature,))
-    )
     return Task(
         id="saw-abutment",
         stage=Stage.CUT,
@@ -60,12 +58,19 @@ def _saw(shape: HoleShape, tape: Tape) -> Task:
         ),
         waste="Keep the kerf on the notch's side of the knifed line.",
         why="Stop at the depth: deeper cuts into the wood that takes the thrust.",
-        caution=f"{first}{SAW}",
+        caution=f"{_follows_stick(shape)}{SAW}",
         setting=plane_setting(shape.abutment, shape.into, tape),
     )
 
 
-def _chop(shape: HoleShape, tape: Tape) -> Task:
+def _follows_stick(shape: HoleShape) -> str:
+    """The caution for a depth that differs with what the stick is over, or nothing."""
+    if shape.entry.is_reference or shape.stick.inner is None:
+        return ""
+    return unmeasured(shape.stick, shape.into, (shape.feature,))
+
+
+def _chop(shape: HoleShape) -> Task:
     return Task(
         id="chop-sole",
         stage=Stage.CUT,
@@ -83,7 +88,6 @@ def _chop(shape: HoleShape, tape: Tape) -> Task:
         why="With the grain, from the heel down to the abutment. Then strike the mortise's sides "
         "on the sole again from the face.",
         caution=CHISEL,
-        setting=plane_setting(shape.sole, shape.into, tape),
     )
 
 
@@ -96,6 +100,7 @@ def _mortise(shape: HoleShape) -> tuple[Task, ...]:
             id="bore",
             stage=Stage.CUT,
             title="Bore or rough out the mortise",
+            draws=DEPTH,
             readings=(down,),
             why="Stay inside the lines; the walls are pared afterwards.",
             caution=DRILL,
@@ -112,6 +117,7 @@ def _mortise(shape: HoleShape) -> tuple[Task, ...]:
             id="try-depth",
             stage=Stage.PARE,
             title="Try the mortise depth",
+            draws=DEPTH,
             readings=(down,),
             why="The tenon must never bottom out: abutment and sole bear.",
         ),
@@ -126,9 +132,7 @@ def _pare(shape: HoleShape) -> Task:
         draws=ABUTMENT,
         faces=open_faces(shape),
         readings=(
-            Reading(
-                value=shape.tenon.abutment_length, hook="toe", way="down the slope, to the sole"
-            ),
+            Reading(value=shape.tenon.abutment_length, hook="toe", way="down it, to the sole"),
         ),
         waste="Only what stands proud of the lines.",
         why=f"All of the end of {shape.tenon.stick.name} bears here: flat across, no proud spot.",

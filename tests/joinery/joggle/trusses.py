@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.joggle.record import JoggleJoint
+from benchmate.model.project import Timber
 from tests.builders import frame, timber
 
 OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
@@ -66,7 +67,7 @@ def truss(
     first = {"tie": "up", "post": back, "rafter": "up", "strut": "down"} | dict(edges or {})
     looks = side or ("south" if along == "east" else "west")
 
-    def stick(name: str, **more: object) -> object:
+    def stick(name: str, **more: object) -> Timber:
         face = {"section": SECTIONS[name], "first_face": first[name], "second_face": looks}
         return timber(
             name, **{"length": None, "kind": name} | face | more | dict((own or {}).get(name, {}))

@@ -116,13 +116,13 @@ def stand(joint: JoggleJoint, logs: Mapping[str, Log]) -> Stand:
     inward, far = into.stand.ways[number], _dot(into.stand.ways[number], back) > 0
     face, over = into.stand.zero, 0.0
     if far:
-        framed, real = _framed(into, number), _real(into, number)
-        face, over = _plus(face, _times(inward, framed)), real - framed
+        counted = framed(into, number)
+        face, over = _plus(face, _times(inward, counted)), _real(into, number) - counted
         inward = _times(inward, -1)
     across = _in_plane(rake, aside)
     edges = [
         _plus(rake.stand.zero, _times(rake.stand.ways[across], deep))
-        for deep in (0.0, _framed(rake, across))
+        for deep in (0.0, framed(rake, across))
     ]
     meets = [_meets(edge, back, face, inward) for edge in edges]
     reach = [-_dot(back, _plus(meet, _times(meets[0], -1))) for meet in meets]
@@ -158,7 +158,7 @@ def _meets(start: Direction, way: Direction, face: Direction, inward: Direction)
     return _plus(start, _times(way, gap / _dot(inward, way)))
 
 
-def _framed(log: Log, number: int) -> float:
+def framed(log: Log, number: int) -> float:
     """How deep a stick is as the frame counts on it, in from its first or second face."""
     section = log.layout.stick.inner or log.layout.stick.section()
     return (section.first, section.second)[number - 1].nm
@@ -197,7 +197,7 @@ def _reduced(rake: Log, met: Stand) -> list[Solid]:
     goes_in, found = met.deeper_than(-met.over), []
     for number in (1, 2):
         way = rake.stand.ways[number]
-        outer = _plus(rake.stand.zero, _times(way, _framed(rake, number)))
+        outer = _plus(rake.stand.zero, _times(way, framed(rake, number)))
         found.append(region([goes_in, Half(out=_times(way, -1), point=outer)]))
     return found
 
@@ -222,7 +222,7 @@ def _off_the_other(
     aside = _aside(rake)
     abutment, sole = met.behind_abutment(), met.sole(notch)
     cheeks = _cheeks(joint, rake)
-    wide = _between(rake, aside, (0, _framed(rake, 3 - _in_plane(rake, aside))))
+    wide = _between(rake, aside, (0, framed(rake, 3 - _in_plane(rake, aside))))
     let_in = region([abutment, sole, *_closed(wide, into, aside)])
     ease = (Length.inches(0, 1, 4) if joint.ease is None else joint.ease).nm
     clear = joint.bottom_clearance
@@ -234,7 +234,7 @@ def _off_the_other(
 
 def _closed(wide: tuple[Half, Half], into: Log, aside: int) -> list[Half]:
     """The sides of an end at which the other timber has wood beside it."""
-    own = _between(into, aside, (0, _framed(into, 3 - _in_plane(into, aside))))
+    own = _between(into, aside, (0, framed(into, 3 - _in_plane(into, aside))))
     return [half for half in wide if max(half.short_of(side.point) for side in own) > 1]
 
 
