@@ -1,10 +1,10 @@
 """Half a king-post truss, any way round: a tie, a post on it, a rafter and a strut between them."""
 
 from collections.abc import Mapping
+from typing import NamedTuple
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.joggle.record import JoggleJoint
-from benchmate.model.project import Timber
 from tests.builders import frame, timber
 
 OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
@@ -41,6 +41,30 @@ def joggle_joint(**words: object) -> JoggleJoint:
     )
 
 
+class Plan(NamedTuple):
+    """Which way a truss runs: the way its rafter rises, and where its second faces look."""
+
+    heading: str
+    looks: str
+
+    @property
+    def back(self) -> str:
+        """The way the rafter comes from."""
+        return OPPOSITE[self.heading]
+
+    def at(self, ahead: str, aside: str = "0", **more: str) -> dict[str, str]:
+        """Coordinates so far ahead of the rafter's toe, and so far aside."""
+        along = ALONG[self.heading]
+        across = "north" if along == "east" else "east"
+        placed = ahead if SENSE[self.heading] > 0 or ahead == "0" else f"-{ahead}"
+        return {along: placed, across: aside} | more
+
+    def on(self, **up: str) -> dict[str, str]:
+        """The line of a timber that runs along the truss."""
+        along = ALONG[self.heading]
+        return {"north" if along == "east" else "east": "0"} | up
+
+
 def truss(
     *,
     heading: str = "east",
@@ -62,56 +86,18 @@ def truss(
     `side`. `joint` is said of every joint, `joints` of some, `own` of some timbers; `only` the
     joints named are there.
     """
-    along, toward, back = ALONG[heading], SENSE[heading], OPPOSITE[heading]
-    across = "north" if along == "east" else "east"
-    first = {"tie": "up", "post": back, "rafter": "up", "strut": "down"} | dict(edges or {})
-    looks = side or ("south" if along == "east" else "west")
-
-    def stick(name: str, **more: object) -> Timber:
-        face = {"section": SECTIONS[name], "first_face": first[name], "second_face": looks}
-        return timber(
-            name, **{"length": None, "kind": name} | face | more | dict((own or {}).get(name, {}))
-        )
-
-    def at(inches: str) -> str:
-        return inches if toward > 0 else f"0 - ({inches})"
-
-    post_at = "12'" if first["post"] == back else "12' 8"
+    plan = Plan(heading, side or ("south" if ALONG[heading] == "east" else "west"))
+    first = {"tie": "up", "post": plan.back, "rafter": "up", "strut": "down"} | dict(edges or {})
+    said = _square_ones(plan, first) | _raking_ones(plan, slope, strut_slope)
     parts = [
-        stick(
-            "tie",
-            reference_end=back,
-            at={across: "0", "up": "0" if first["tie"] == "up" else "-10"},
-            reference_end_at=f"{-2 * toward}'",
-            length="20'",
-        ),
-        stick(
-            "post",
-            reference_end="foot",
-            at={along: f"{'-' if toward < 0 else ''}{post_at}", across: "0"},
-            reference_end_at="0",
-            length="14'",
-        ),
-        stick(
-            "rafter",
-            reference_end="foot",
-            incline={
-                "foot": {along: "0", across: "0", "up": "0"},
-                "towards": heading,
-                "run": slope[0],
-                "rise": slope[1],
-            },
-        ),
-        stick(
-            "strut",
-            reference_end="foot",
-            incline={
-                "foot": {along: f"{'-' if toward < 0 else ''}12'", across: "1", "up": "1'"},
-                "towards": back,
-                "run": strut_slope[0],
-                "rise": strut_slope[1],
-            },
-        ),
+        timber(
+            name,
+            **{"length": None, "kind": name, "section": SECTIONS[name], "second_face": plan.looks}
+            | {"first_face": first[name]}
+            | said[name]
+            | dict((own or {}).get(name, {})),
+        )
+        for name in SECTIONS
     ]
     made = [
         joggle_joint(
@@ -123,3 +109,36 @@ def truss(
         if name in only
     ]
     return frame(*parts, *made, real=real, units="inches", **words)
+
+
+def _square_ones(plan: Plan, first: Mapping[str, str]) -> dict[str, dict[str, object]]:
+    return {
+        "tie": {
+            "reference_end": plan.back,
+            "at": plan.on(up="0" if first["tie"] == "up" else "-10"),
+            "reference_end_at": f"{-2 * SENSE[plan.heading]}'",
+            "length": "20'",
+        },
+        "post": {
+            "reference_end": "foot",
+            "at": plan.at("12'" if first["post"] == plan.back else "12' 8"),
+            "reference_end_at": "0",
+            "length": "14'",
+        },
+    }
+
+
+def _raking_ones(
+    plan: Plan, slope: tuple[str, str], strut_slope: tuple[str, str]
+) -> dict[str, dict[str, object]]:
+    lines = {
+        "rafter": (plan.at("0", up="0"), plan.heading, slope),
+        "strut": (plan.at("12'", "1", up="1'"), plan.back, strut_slope),
+    }
+    return {
+        name: {
+            "reference_end": "foot",
+            "incline": {"foot": foot, "towards": towards, "run": run, "rise": rise},
+        }
+        for name, (foot, towards, (run, rise)) in lines.items()
+    }
