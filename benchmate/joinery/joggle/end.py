@@ -5,7 +5,7 @@ from benchmate.frame.practice import unsure
 from benchmate.frame.raking_tenon import cheek_cuts, cheek_lines, reduced_cuts, reduced_lines
 from benchmate.frame.reach import crossing
 from benchmate.joinery.joggle.shape import EndShape
-from benchmate.joinery.joggle.words import end_setting, face_setting, looks_words
+from benchmate.joinery.joggle.words import WHOLE_END, end_setting, face_setting, looks_words
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
@@ -68,7 +68,9 @@ def _heel(shape: EndShape) -> str:
 
 
 def abutment_words(shape: EndShape) -> str:
-    """What the abutment is struck as: a line of its own, or the squared end."""
+    """What the abutment is: a line of its own, the squared end, or the face along the toe."""
+    if shape.square_on_edge:
+        return _toe(shape)
     return f"squared {shape.end_words}" if shape.square_off else "abutment line"
 
 
@@ -80,7 +82,7 @@ def _face(shape: EndShape, tape: Tape) -> Line:
             Beside(shape.foot_length, f"along it, from the {_toe(shape)} to the {_heel(shape)}"),
         ),
         why=(
-            f"Where it meets the face of {into}. The toe is where it meets the {_toe(shape)}, "
+            f"Where {shape.stick.name} meets the face of {into}. Its toe is on the {_toe(shape)}, "
             f"towards the {shape.end_words}: the abutment starts there, the sole at the other edge."
         ),
         caution=" ".join(filter(None, (_unsure(shape), "Do not saw here."))),
@@ -99,10 +101,7 @@ def _abutment(shape: EndShape, tape: Tape) -> Line:
     says = Says(
         title="Abutment line",
         beside=(Beside(shape.abutment_length, "along it from the toe, to where the sole starts"),),
-        why=(
-            f"{looks_words(shape)} The whole end bears here, not the tenon alone; the tenon's "
-            "front goes on in the same line."
-        ),
+        why=f"{looks_words(shape)} {WHOLE_END}; the tenon's front goes on in the same line.",
         caution="Bearing: strike it from the toe, and leave the line when sawing.",
         waste=f"Towards the {shape.end_words}, the whole width of the timber.",
         setting=end_setting(shape, shape.abutment, tape),
@@ -132,10 +131,10 @@ def _sole(shape: EndShape, tape: Tape) -> Line:
 
 
 def _squared_off(shape: EndShape) -> str:
-    """What is said of an abutment that has no line of its own, as it is the squared end."""
-    if not shape.square_off:
+    """What is said of an abutment that has no line of its own, as it is there already."""
+    if not (shape.square_off or shape.square_on_edge):
         return ""
-    return f" The squared {shape.end_words} is the abutment, and bears. {looks_words(shape)}"
+    return f" The {abutment_words(shape)} is the abutment, and bears. {looks_words(shape)}"
 
 
 def _tip(shape: EndShape, tape: Tape) -> Line:

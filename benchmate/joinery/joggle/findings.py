@@ -9,8 +9,16 @@ from benchmate.joinery.joggle.shape import EndShape, HoleShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Finding, stop
+from benchmate.model.work import Abutment
 
 FAMILY = "joggle"
+
+_LESS_SQUARE: dict[Abutment, str] = {
+    "square to the rake": ', or the abutment "bisecting"',
+    "bisecting": ', or the abutment "square to the face"',
+    "square to the face": "",
+}
+"""What else leaves more wood, by how the abutment looks: one that leans back less."""
 
 
 def no_sole_left(shape: EndShape, tape: Tape) -> Finding | None:
@@ -28,8 +36,7 @@ def no_sole_left(shape: EndShape, tape: Tape) -> Finding | None:
         shape.feature,
         f'An abutment "{shape.looks}" runs out of {shape.stick.name} before it is '
         f"{tape.text(shape.notch)} deep in {shape.into.name}",
-        'make the notch less deep or the timber deeper, or the abutment "bisecting" or "square to '
-        'the face"',
+        f"make the notch less deep or the timber deeper{_LESS_SQUARE[shape.looks]}",
     )
 
 

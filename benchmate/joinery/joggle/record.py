@@ -18,15 +18,18 @@ class JoggleJoint(Work):
     the joggle of a king or queen post, the head of a strut under a rafter: `into` stands, lies or
     rakes in the plane that `timber` rakes in.
 
-    The end is let in so that it cannot slide along the face: its front, the abutment, goes in
-    square to the face from its toe (the edge that reaches farther out) and is `notch` deep; from
-    there the sole runs back to the heel, nothing deep. How the `abutment` looks is the framer's
-    choice. Published notes on struts want it square to the piece that contains the shoulder, or
-    halving the angle, and call squaring it to the strut wrong (trade notes 2.7, Strut and
-    Rivington-strut); so it halves the angle where nothing is said. A tenon `length` longer than the
-    notch is deep, square to the face, `thickness` thick and `set_back` from the reference face that
-    looks across, goes on in line with the abutment. Its mortise is `ease` longer than the end and
-    `bottom_clearance` deeper.
+    The end is let in so that it cannot slide along the face. From its toe, the edge that reaches
+    farther out, its front goes in until it is `notch` deep: the abutment. From there the sole runs
+    back to the heel, where it is nothing deep. How the `abutment` looks is the framer's choice.
+    Published notes on struts want it square to the piece that contains the shoulder, which is the
+    one that is notched, or halving the angle, and call squaring it to the strut wrong (trade notes
+    2.7, Strut and Rivington-strut); so it halves the angle where nothing is said.
+
+    A tenon goes on in line with the abutment, `length` longer than the notch is deep (both square
+    to the face), `thickness` thick and `set_back` from the reference face that looks across. Its
+    mortise is `ease` longer than the end on the heel's side and `bottom_clearance` deeper than the
+    tenon goes. How deep a notch may be and how much wood has to be left beyond it is for the
+    engineer: neither has a usual figure here.
     """
 
     family: Literal["joggle"]

@@ -11,6 +11,9 @@ ENGINEER = (
 )
 """Designing the heel is an engineer's part (trade notes 2.7 and 6): no figure here is a rule."""
 
+WHOLE_END = "The whole end bears here, not the tenon alone"
+"""A published rule for rafters on a king post's joggle (trade notes 2.7, Axehandle)."""
+
 _LOOKS = {
     "bisecting": "Half-way between square to the face and square to the rake: it halves the angle.",
     "square to the face": "Square to the face it goes into.",

@@ -82,7 +82,9 @@ def test_an_abutment_that_is_the_squared_end_has_no_mark_of_its_own() -> None:
 def test_an_abutment_on_the_edge_has_neither_line_nor_cut() -> None:
     """A strut square on its rafter and square to it in front as well."""
     words = SQUARE_ON | {"joint": {"abutment": "square to the face"}}
-    assert "abutment" not in [each.id for each in lines("strut-head", **words)]
+    found = lines("strut-head", **words)
+    assert "abutment" not in [each.id for each in found]
+    assert "The underside is the abutment, and bears." in line(found, "sole").why
     cuts = end_cuts(made(truss(**words), "strut-head"))  # type: ignore[arg-type]
     assert "abutment" not in {plane.line for cut in cuts for plane in cut.planes}
 
