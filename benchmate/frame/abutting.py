@@ -77,9 +77,14 @@ def notch_bottom(stands: Foothold, abutment: Plane, notch: Length) -> Spot | Non
     """Where the abutment is as deep as the notch; None where it leaves the timber before that."""
     if parallel(abutment, stands.face, stands.plumb):
         return None
-    found = Spot(*crossing(abutment, shifted(stands.face, -notch), stands.plumb))
+    found = abutment_at(stands, abutment, notch)
     deep = abs(stands.heel.deep - stands.toe.deep)
     return found if abs(found.deep - stands.toe.deep) < deep else None
+
+
+def abutment_at(stands: Foothold, abutment: Plane, deep: Length) -> Spot:
+    """Where an abutment is so deep in. Raises ZeroDivisionError for one along the face."""
+    return Spot(*crossing(abutment, shifted(stands.face, -deep), stands.plumb))
 
 
 def sole_plane(stands: Foothold, bottom: Spot, line: str | None = None) -> Plane:

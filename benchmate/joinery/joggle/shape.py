@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 
 from benchmate.frame.abutting import (
     Foothold,
+    abutment_at,
     abutment_plane,
     carried_over,
     foothold,
@@ -222,17 +223,13 @@ def _let_in(
     joint: JoggleJoint, stands: Foothold, here: Place, there: Place
 ) -> tuple[Plane, Spot, bool]:
     """The abutment, where it meets the sole, and whether the end can be let in like that."""
+    abutment = abutment_plane(stands, joint.abutment, here, there, ABUTMENT)
+    bottom = notch_bottom(stands, abutment, joint.notch)
+    if bottom is not None:
+        return abutment, bottom, True
+    halving = abutment_plane(stands, "bisecting", here, there, ABUTMENT)
     half = Length(abs(stands.heel.deep - stands.toe.deep).nm // 2)
-    ways: tuple[tuple[Abutment, Length], ...] = (
-        (joint.abutment, joint.notch),
-        ("bisecting", half),
-    )
-    for looks, notch in ways:
-        abutment = abutment_plane(stands, looks, here, there, ABUTMENT)
-        bottom = notch_bottom(stands, abutment, notch)
-        if bottom is not None:
-            return abutment, bottom, notch is joint.notch
-    raise ValueError("half-way between face and rake, a timber can be let in by half its depth")
+    return halving, abutment_at(stands, halving, half), False
 
 
 def hole_shape(joint: JoggleJoint, made: EndShape, frame: Frame) -> HoleShape:
