@@ -18,7 +18,7 @@ from benchmate.frame.reach import crossing, slopes
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.feature import Spot
 from benchmate.model.solids import Axis, Plane
-from benchmate.model.work import Abutment
+from benchmate.model.work import Front
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +59,7 @@ def foothold(face: Plane, plumb: Axis, deep: Length, shoulder: Length, *, outwar
 
 
 def abutment_plane(
-    stands: Foothold, looks: Abutment, here: Place, there: Place, line: str | None = None
+    stands: Foothold, looks: Front, here: Place, there: Place, line: str | None = None
 ) -> Plane:
     """The front of an end that stands `here` in a timber that stands `there`, through its toe."""
     back = _turned(here.ways[0], -stands.outward)

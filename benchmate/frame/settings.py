@@ -45,6 +45,14 @@ def plane_setting(plane: Plane, axis: Axis, tape: Tape) -> str:
     return slant_setting(abs(across), abs(x), tape) if x and across else ""
 
 
+def taper_setting(along: int, fall: int, tape: Tape) -> str:
+    """How to set the square and a bevel for a line that runs along and falls so far."""
+    return (
+        f"{_figures(along, fall, tape)}, strike along the blade; "
+        f"{angle_text(tenths(fall, along))} to the long edge"
+    )
+
+
 def _figures(run: int, rise: int, tape: Tape) -> str:
     """Both figures in words: in inches even on a tape in feet, as the square has no feet."""
     square = tape if tape.graduation.metric else replace(tape, style=Style.INCHES)

@@ -6,6 +6,7 @@ from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.joggle import family as joggle
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.scarf import family as scarf
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
@@ -15,6 +16,7 @@ FAMILIES: tuple[Family, ...] = (
     joist.FAMILY,
     brace.FAMILY,
     joggle.FAMILY,
+    scarf.FAMILY,
     chamfer.FAMILY,
 )
 

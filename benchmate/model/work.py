@@ -1,7 +1,7 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, Self
+from typing import TYPE_CHECKING, Annotated, ClassVar, Literal, NamedTuple, Self
 
 from pydantic import Field, model_validator
 
@@ -21,7 +21,7 @@ EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
 """How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
 without a nose square to that face; plumb; level."""
 
-Abutment = Literal["bisecting", "square to the face", "square to the rake"]
+Front = Literal["bisecting", "square to the face", "square to the rake"]
 """How the front of an end that is let into a face looks: half-way between the other two; square to
 the face it is let into; square to its own timber."""
 
@@ -32,7 +32,7 @@ class Extension(NamedTuple):
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
     rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
     the frame measures, and `length` more; below nothing where it is held short. One that is let in
-    with an `abutment` stops there.
+    with a `front` stops there.
     """
 
     timber: str
@@ -41,7 +41,7 @@ class Extension(NamedTuple):
     scribed: bool = False
     shape: EndShape = "square"
     through: "Bearing | None" = None
-    abutment: Abutment | None = None
+    front: Front | None = None
 
 
 class Bearing(NamedTuple):
@@ -57,6 +57,28 @@ class Bearing(NamedTuple):
     depth: Length
     place: str
     scribed: bool = False
+
+
+class Abutment(NamedTuple):
+    """Where the end of one timber stops against the end of another in its own line.
+
+    Its shoulder lies `short` of a coordinate of the building, `at`, along the line: short the way
+    the end looks.
+    """
+
+    timber: str
+    end: Direction
+    to: str
+    at: Sum
+    short: Length
+
+
+class Settled(NamedTuple):
+    """An end whose shoulder a joint settles, and the key of the file that says which end it is."""
+
+    timber: str
+    end: Direction
+    key: str
 
 
 class Fault(NamedTuple):
@@ -158,6 +180,9 @@ class Work(Record, ABC):
     of other joints that its cuts are meant to run into; one side saying so is enough.
     """
 
+    settling: ClassVar[tuple[str, ...]] = ("timber",)
+    """The keys of the file that name the timbers whose ends it may settle."""
+
     id: Id
     meets: Annotated[tuple[Id, ...], Field(strict=False)] = ()
 
@@ -186,6 +211,17 @@ class Work(Record, ABC):
     def bearings(self) -> tuple[Bearing, ...]:
         """The ends whose shoulders it settles, where its timbers have places."""
         return ()
+
+    def abutments(self) -> tuple[Abutment, ...]:
+        """The ends whose shoulders it settles by a coordinate of its own."""
+        return ()
+
+    def settled(self) -> tuple[Settled, ...]:
+        """Every end whose shoulder it settles, one way or the other."""
+        keys = {timber: key for key, timber in self.timbers().items()}
+        keys = {timber: "end" if key == "timber" else key for timber, key in keys.items()}
+        ends: tuple[Bearing | Abutment, ...] = (*self.bearings(), *self.abutments())
+        return tuple(Settled(each.timber, each.end, keys[each.timber]) for each in ends)
 
     def faults(self, timbers: "Mapping[str, Timber]") -> tuple[Fault, ...]:  # noqa: ARG002 - each family's own
         """What cannot be, given how the timbers stand. All the timbers it names are known."""

@@ -24,7 +24,7 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Pose
 from benchmate.model.feature import Spot
 from benchmate.model.solids import Axis, Plane
-from benchmate.model.work import Abutment
+from benchmate.model.work import Front
 
 INCH = Length.inches(1).nm
 DEEP = Length.inches(10)
@@ -80,7 +80,7 @@ LEANS = [
 
 @pytest.mark.parametrize(("looks", "lean"), LEANS)
 @pytest.mark.parametrize("place", [HERE, HUNG_HERE])
-def test_an_abutment_leans_back_from_square(looks: Abutment, lean: Fraction, place: Place) -> None:
+def test_an_abutment_leans_back_from_square(looks: Front, lean: Fraction, place: Place) -> None:
     """By nothing, by half the angle, by the whole of it: 2" in, it lies 2" x tangent inwards."""
     stands = on_the_tie(place)
     bottom = notch_bottom(stands, abutment_plane(stands, looks, place, THERE), Length.inches(2))
@@ -104,7 +104,7 @@ def test_square_to_either_timber_is_square_in_its_readings() -> None:
     ("looks", "most"),
     [("square to the face", 12.5), ("bisecting", 10.0), ("square to the rake", 8.0)],
 )
-def test_a_notch_is_as_deep_as_the_timber_has_wood_for(looks: Abutment, most: float) -> None:
+def test_a_notch_is_as_deep_as_the_timber_has_wood_for(looks: Front, most: float) -> None:
     """Until the abutment runs out of the heel's edge: 10" / 0.8, 10", and 10" x 0.8 deep."""
     stands = on_the_tie()
     plane = abutment_plane(stands, looks, HERE, THERE)
@@ -142,7 +142,7 @@ def test_the_sole_goes_from_the_bottom_to_the_heel() -> None:
     ("looks", "reach"),
     [("square to the face", 3.0), ("bisecting", 5 / 3), ("square to the rake", 0.0)],
 )
-def test_an_end_reaches_as_far_as_its_farthest_corner(looks: Abutment, reach: float) -> None:
+def test_an_end_reaches_as_far_as_its_farthest_corner(looks: Front, reach: float) -> None:
     """A tenon 5" deep in: its front there lies 5" x (0.6 - lean x 0.8) beyond the toe."""
     stands = on_the_tie()
     tip = shifted(stands.face, Length.inches(-5))

@@ -2,7 +2,13 @@
 
 import pytest
 
-from benchmate.frame.settings import on_the_square, plane_setting, rake_setting, slant_setting
+from benchmate.frame.settings import (
+    on_the_square,
+    plane_setting,
+    rake_setting,
+    slant_setting,
+    taper_setting,
+)
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.solids import Axis, Plane
@@ -59,6 +65,14 @@ def test_a_plane_is_set_by_how_its_line_goes() -> None:
     assert plane_setting(Plane((4, 0, 1), 0), Axis.SECOND, INCHES) == slant_setting(1, 4, INCHES)
     assert plane_setting(Plane((1, 0, 0), 0), Axis.FIRST, INCHES) == ""
     assert plane_setting(Plane((0, 1, 0), 0), Axis.FIRST, INCHES) == ""
+
+
+def test_a_taper_is_set_by_how_far_it_falls_along_the_timber() -> None:
+    """4" in 36" is 1-5/16" and a little in 12", and 6.3 degrees (CALC)."""
+    assert taper_setting(36, 4, INCHES) == (
+        '12" on the blade and 1-5/16"+ on the tongue, strike along the blade; 6.3° to the long edge'
+    )
+    assert taper_setting(36, 4, MM).startswith("300 mm on the blade and 33 mm+ on the tongue")
 
 
 def test_a_square_has_no_feet() -> None:

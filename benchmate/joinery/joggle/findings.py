@@ -9,11 +9,11 @@ from benchmate.joinery.joggle.shape import EndShape, HoleShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Finding, stop
-from benchmate.model.work import Abutment
+from benchmate.model.work import Front
 
 FAMILY = "joggle"
 
-_LESS_SQUARE: dict[Abutment, str] = {
+_LESS_SQUARE: dict[Front, str] = {
     "square to the rake": ', or the abutment "bisecting"',
     "bisecting": ', or the abutment "square to the face"',
     "square to the face": "",

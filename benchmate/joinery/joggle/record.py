@@ -8,7 +8,7 @@ from pydantic import model_validator
 from benchmate.measure.length import ZERO
 from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Abutment, Bearing, Extension, Fault, Work, raking_faults
+from benchmate.model.work import Bearing, Extension, Fault, Front, Work, raking_faults
 
 
 class JoggleJoint(Work):
@@ -37,7 +37,7 @@ class JoggleJoint(Work):
     end: EndDirection
     into: Id
     notch: PositiveSize
-    abutment: Abutment = "bisecting"
+    abutment: Front = "bisecting"
     length: PositiveSize
     thickness: PositiveSize
     set_back: Size
@@ -57,7 +57,7 @@ class JoggleJoint(Work):
     def extensions(self) -> tuple[Extension, ...]:
         """What goes in and the tenon together, square to the face they enter."""
         length = self.notch + self.length
-        shape = Extension(self.timber, self.end, length, shape="parallel", abutment=self.abutment)
+        shape = Extension(self.timber, self.end, length, shape="parallel", front=self.abutment)
         return (shape,)
 
     def bearings(self) -> tuple[Bearing, ...]:

@@ -35,7 +35,7 @@ from benchmate.model.progress import AsCut
 from benchmate.model.project import Timber
 from benchmate.model.solids import Plane
 from benchmate.model.stick import across, axis_from, end_place
-from benchmate.model.work import Abutment
+from benchmate.model.work import Front
 
 SHOULDER, ABUTMENT, SOLE, TIP = ("shoulder", "abutment", "sole", "tenon-end")
 """The lines on the end; those of the notch go by the same names."""
@@ -52,7 +52,7 @@ class EndShape(RakingTenon):
 
     rake: Rake
     into: Timber
-    looks: Abutment
+    looks: Front
     stands: Foothold
     abutment: Plane
     bottom: Spot

@@ -47,7 +47,7 @@ def test_its_end_goes_in_by_notch_and_tenon_and_stops_at_its_abutment() -> None:
             Direction.DOWN,
             length("3-1/2"),
             shape="parallel",
-            abutment="square to the face",
+            front="square to the face",
         ),
     )
     assert joint.bearings() == (Bearing("rafter", Direction.DOWN, "tie", ZERO, "heel-notch"),)
