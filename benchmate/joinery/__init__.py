@@ -4,6 +4,7 @@ from benchmate.frame.family import Family
 from benchmate.joinery import end_cut
 from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
+from benchmate.joinery.joggle import family as joggle
 from benchmate.joinery.joist import family as joist
 from benchmate.joinery.lap import family as lap
 from benchmate.joinery.scarf import family as scarf
@@ -15,6 +16,7 @@ FAMILIES: tuple[Family, ...] = (
     tenon.FAMILY,
     joist.FAMILY,
     brace.FAMILY,
+    joggle.FAMILY,
     scarf.FAMILY,
     lap.FAMILY,
     chamfer.FAMILY,
