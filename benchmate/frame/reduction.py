@@ -178,6 +178,20 @@ def measured_words(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
     return "Depths go by the section measured here."
 
 
+def lies_in_words(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
+    """Whether the size of a timber that is let into another is known, in a sentence."""
+    if wood.inner is not None:
+        return "By square rule it comes to its inner timber, whatever the stick."
+    return really_words(wood, axis, places)
+
+
+def really_words(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
+    """Whether what another timber really is has been measured, in a sentence."""
+    if wood.measured_depth(axis, *places) is None:
+        return "It has not been measured there yet, so this goes by the size as drawn."
+    return "It is as it was measured there."
+
+
 def unmeasured(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
     """The caution for a depth taken from a far face that nobody has measured yet, or nothing."""
     if wood.measured_depth(axis, *places) is not None:

@@ -6,7 +6,9 @@ from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.diminished import family as diminished
 from benchmate.joinery.half_dovetail import family as half_dovetail
+from benchmate.joinery.joggle import family as joggle
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.lap import family as lap
 from benchmate.joinery.scarf import family as scarf
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
@@ -18,7 +20,9 @@ FAMILIES: tuple[Family, ...] = (
     half_dovetail.FAMILY,
     joist.FAMILY,
     brace.FAMILY,
+    joggle.FAMILY,
     scarf.FAMILY,
+    lap.FAMILY,
     chamfer.FAMILY,
 )
 

@@ -21,13 +21,18 @@ EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
 """How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
 without a nose square to that face; plumb; level."""
 
+Front = Literal["bisecting", "square to the face", "square to the rake"]
+"""How the front of an end that is let into a face looks: half-way between the other two; square to
+the face it is let into; square to its own timber."""
+
 
 class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
     rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
-    the frame measures, and `length` more; below nothing where it is held short.
+    the frame measures, and `length` more; below nothing where it is held short. One that is let in
+    with a `front` stops there.
     """
 
     timber: str
@@ -36,6 +41,7 @@ class Extension(NamedTuple):
     scribed: bool = False
     shape: EndShape = "square"
     through: "Bearing | None" = None
+    front: Front | None = None
 
 
 class Bearing(NamedTuple):

@@ -111,13 +111,11 @@ def _in_a_face(log: Log, plane: Plane) -> bool:
 
 def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane) -> float:
     """How far a plane lies from where a reading puts it."""
-    if reading.hook in OPENINGS and line.slant is None:
-        other = _opening(feature, reading.hook)
-        return abs(_gap(plane, other) - reading.value.nm)
-    if line.slant is not None and line.axis is None:
-        if reading.hook not in OPENINGS:
-            return 0.0  # along another line: told by its spots
-        return abs(_gap(plane, _opening(feature, reading.hook)) - reading.value.nm)
+    if line.slant is not None and line.axis is None and reading.hook not in OPENINGS:
+        return 0.0  # along another line: told by its spots
+    if reading.hook in OPENINGS:
+        gaps = _gaps(feature, plane, reading.hook)
+        return max(abs(gap - reading.value.nm) for gap in gaps)
     axis, at = _set_off(log, reading)
     if line.slant is None:
         return abs(at - plane.offset * plane.normal[axis])
@@ -125,26 +123,20 @@ def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane)
     return abs(at - (start.along if axis == 0 else start.deep).nm)
 
 
-def _opening(feature: Feature, hook: str) -> Plane:
-    """The plane that a line is set off square from."""
-    planes = {plane.line: plane for cut in feature.cuts for plane in cut.planes}
-    found = next((planes[name] for name in OPENINGS[hook] if name in planes), None)
-    if found is None:
-        line = next(line for line in feature.lines if line.id in OPENINGS[hook])
-        return _through(line)
-    return found
+def _gaps(feature: Feature, plane: Plane, hook: str) -> Iterator[float]:
+    """How far a plane lies from the line it is set off square from, at both ends of that line.
 
-
-def _through(line: Line) -> Plane:
-    """The plane of a slanting line that bounds no cut, through its two spots."""
-    if line.slant is None:
-        raise ValueError(f"{line.id} does not slant")
-    (a, b), (c, d) = line.slant.start, line.slant.finish
-    along, deep = c.nm - a.nm, d.nm - b.nm
-    number = line.slant.axis.value.index(1)
-    normal = [deep, 0, 0]
-    normal[number] = -along
-    return Plane((normal[0], normal[1], normal[2]), deep * a.nm - along * b.nm)
+    A plane's own height above a timber's zero would blow a nanometre's tilt up, feet away from it.
+    """
+    lines = {line.id: line for line in feature.lines}
+    other = next(lines[name] for name in OPENINGS[hook] if name in lines)
+    if other.slant is None:
+        found = (plane for cut in feature.cuts for plane in cut.planes if plane.line == other.id)
+        yield _gap(plane, next(found))
+        return
+    number = other.slant.axis.value.index(1)
+    for spot in (other.slant.start, other.slant.finish):
+        yield _from_plane(plane, number, spot)
 
 
 def _gap(one: Plane, other: Plane) -> float:
