@@ -92,11 +92,18 @@ def reduction_lines(reduced: Reduction) -> tuple[Line, ...]:
         axis=Axis.ALONG,
         at=reduced.stop,
         faces=tuple(reference_for(axis).opposite for axis in reduced.to),
-        beside=(Beside(reduced.length, f"back from where the {end} bears"),),
+        beside=_back(reduced, end),
         why="As far back as the end goes in: beyond it the stick keeps its full size.",
         caution="Only on the far faces: nothing comes off a reference face.",
     )
     return (stop, *(_line(reduced, axis) for axis in reduced.to if axis not in reduced.struck))
+
+
+def _back(reduced: Reduction, end: str) -> tuple[Beside, ...]:
+    """How far back it starts; nothing where the shoulder itself starts at the face."""
+    if not reduced.length:
+        return ()
+    return (Beside(reduced.length, f"back from where the {end} bears"),)
 
 
 def reduction_knife(reduced: Reduction) -> tuple[Task, ...]:

@@ -4,6 +4,8 @@ from benchmate.frame.family import Family
 from benchmate.joinery import end_cut
 from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
+from benchmate.joinery.diminished import family as diminished
+from benchmate.joinery.half_dovetail import family as half_dovetail
 from benchmate.joinery.joggle import family as joggle
 from benchmate.joinery.joist import family as joist
 from benchmate.joinery.lap import family as lap
@@ -14,6 +16,8 @@ from benchmate.model.record import Record
 FAMILIES: tuple[Family, ...] = (
     end_cut.FAMILY,
     tenon.FAMILY,
+    diminished.FAMILY,
+    half_dovetail.FAMILY,
     joist.FAMILY,
     brace.FAMILY,
     joggle.FAMILY,

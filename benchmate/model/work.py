@@ -132,6 +132,27 @@ def meeting_faults(
         yield Fault("at", problem, f"{remedy}, or give both their places")
 
 
+def placed_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
+    """What keeps an end from entering another timber's side, where both must have places."""
+    for key, each in (("timber", timber), ("into", into)):
+        if not each.placed:
+            problem = f"{each.name} has no place in the frame, and this joint needs one"
+            yield Fault(key, problem, 'give it its place with "at"')
+            return
+    yield from meeting_faults(timber, end, into, {})
+
+
+def not_level_fault(timber: "Timber", what: str) -> Fault | None:
+    """The fault of a timber that does not lie level and plumb, where `what` needs one that does."""
+    if timber.upright:
+        problem = f"{timber.name} stands upright, and {what}"
+    elif timber.pose.head is not None:
+        problem = f"{timber.name} lies in a slope, and {what}"
+    else:
+        return None
+    return Fault("timber", problem, "use a tenon there, or name a timber that lies level")
+
+
 def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
     """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
     raking = next((each for each in (timber, into) if each.pose.rakes), None)

@@ -9,8 +9,10 @@ How it works
 2. A slanting line has two points: its start as the reading says, its other end as the first figure
    beside it. Where a point is said to lie on a face, it does.
 3. A line parallel to another is set off square from that one.
+4. A floor that slopes away from a face is told by how deep it is at two lines.
 """
 
+import re
 from collections.abc import Iterator
 from math import hypot
 
@@ -49,13 +51,46 @@ def _untrue(log: Log, feature: Feature, plane: Plane) -> Iterator[str]:
             yield f"{where} bounds a cut and is never struck"
         return
     line = next(line for line in feature.lines if line.id == plane.line)
+    if line.slant is None and _sloping(plane):
+        yield from _fading(log, feature, step, plane)
+        return
     for reading in step.readings:
         off = _off(log, feature, line, reading, plane)
         if off > NEAR_ENOUGH:
             yield f"{where} lies {off:.0f} nm from where {reading.value} {reading.words} puts it"
     yield from _spots(log, step, line, plane)
-    if step.waste_side and not _towards(log, plane, step.waste_side):
+    if step.waste_side and not _wasted(log, feature, plane, step.waste_side):
         yield f"{where} has its waste on another side than towards the {step.waste_side}"
+
+
+def _sloping(plane: Plane) -> bool:
+    return sum(map(bool, plane.normal)) > 1
+
+
+def _fading(log: Log, feature: Feature, step: Step, plane: Plane) -> Iterator[str]:
+    """Whether a floor that slopes away from a face goes as deep as is said at two of its lines."""
+    at = {line.title.lower(): (line.axis, line.at) for line in feature.lines}
+    at["this line"] = at[step.short.lower()]
+    told = [
+        re.fullmatch(r"deep from the (.+), at (?:the )?(.+)", each.words) for each in step.beside
+    ]
+    points = 0
+    for beside, found in zip(step.beside, told, strict=True):
+        if found is None:
+            continue
+        face, where = found.groups()
+        axis, reading = at[where]
+        point = [0.0, 0.0, 0.0]
+        number, deep = _set_off(log, Reading(value=beside.value, hook=face, way=""))
+        point[(axis or Axis.ALONG).value.index(1)], point[number] = reading.nm, deep
+        off = sum(n * each for n, each in zip(plane.normal, point, strict=True)) - plane.offset
+        points += 1
+        if abs(off) / hypot(*plane.normal) > NEAR_ENOUGH:
+            yield f"{step.id} is not {beside.value} {beside.words}"
+    if points < 2:
+        yield f"{step.id} does not say how deep it is at two lines"
+    if step.waste_side and not _towards(log, plane, step.waste_side):
+        yield f"{step.id} has its waste on another side than towards the {step.waste_side}"
 
 
 def _in_a_face(log: Log, plane: Plane) -> bool:
@@ -157,6 +192,12 @@ def _depth_of(log: Log, axis: Axis, where: str) -> int | None:
     if where == stick.pose.words(near.opposite):
         return (section.first if axis is Axis.FIRST else section.second).nm
     return None
+
+
+def _wasted(log: Log, feature: Feature, plane: Plane, side: str) -> bool:
+    """Whether a line's waste lies on a side; one that ends another cut too has waste on both."""
+    bounds = [each for cut in feature.cuts for each in cut.planes if each.line == plane.line]
+    return any(_towards(log, each, side) for each in bounds)
 
 
 def _towards(log: Log, plane: Plane, side: str) -> bool:
