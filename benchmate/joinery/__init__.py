@@ -5,6 +5,7 @@ from benchmate.joinery import end_cut
 from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.joist_tenon import family as joist_tenon
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
@@ -12,6 +13,8 @@ FAMILIES: tuple[Family, ...] = (
     end_cut.FAMILY,
     tenon.FAMILY,
     joist.FAMILY,
+    joist_tenon.SOFFIT,
+    joist_tenon.TUSK,
     brace.FAMILY,
     chamfer.FAMILY,
 )

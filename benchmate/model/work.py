@@ -1,7 +1,7 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Literal, NamedTuple
+from typing import TYPE_CHECKING, Literal, NamedTuple, Self
 
 from benchmate.measure.length import Length
 from benchmate.measure.sums import Sum
@@ -10,9 +10,11 @@ from benchmate.model.fields import Id
 from benchmate.model.record import Record
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping
+    from collections.abc import Callable, Iterator, Mapping
 
+    from benchmate.measure.reading import Unit
     from benchmate.model.project import Timber
+    from benchmate.model.stick import Wood
 
 
 EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
@@ -135,6 +137,14 @@ class Work(Record, ABC):
     @abstractmethod
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
+
+    def settled(self, wood: "Callable[[str], Wood]", bare: "Unit") -> Self:  # noqa: ARG002 - each family's own
+        """The work with what it leaves to a rule of proportion worked out from its timbers.
+
+        `wood` gives a timber's section by id, `bare` the unit to round in. A frame settles each
+        work first of all, so `extensions` may count on it; all else is asked of stored work too.
+        """
+        return self
 
     def joins(self) -> bool:
         """Whether its timbers meet, so that the sizes of one bear on the marks of the others."""

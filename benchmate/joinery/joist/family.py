@@ -7,6 +7,7 @@ from benchmate.frame.reduction import reduction_cuts, reduction_lines
 from benchmate.joinery.joist import end, findings, pocket
 from benchmate.joinery.joist.record import JoistPocket
 from benchmate.joinery.joist.shape import EndShape, PocketShape, shapes
+from benchmate.joinery.joist.slope import slope_cuts, slope_lines
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
@@ -31,8 +32,8 @@ def _end(shape: EndShape, told: tuple[Finding, ...]) -> Feature:
         title=f"{shape.stick.pose.words(shape.end).capitalize()} bearing",
         at=shape.stick.shoulder(shape.end),
         place=shape.places,
-        cuts=reduction_cuts(shape.reduction),
-        lines=reduction_lines(shape.reduction),
+        cuts=(*slope_cuts(shape), *reduction_cuts(shape.reduction)),
+        lines=(*slope_lines(shape), *reduction_lines(shape.reduction)),
         tasks=end.end_tasks(shape),
         sizes=end.end_sizes(shape),
         awaits=awaits_measuring(shape.stick) if shape.end is Face.FAR_END else (),

@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.practice import CHISEL, SAW, bears_on, measure_task
 from benchmate.frame.reduction import measured_words, unmeasured
 from benchmate.joinery.joist.shape import PocketShape
 from benchmate.measure.printing import Tape
@@ -53,7 +53,7 @@ def pocket_lines(shape: PocketShape, tape: Tape) -> tuple[Line, ...]:
             beside=(wide,),
             why=follows,
         ),
-        _floor(shape),
+        _floor(shape, tape),
         _back(shape),
     )
 
@@ -66,8 +66,8 @@ def _follows(shape: PocketShape, tape: Tape) -> str:
     return f"Follows {name}'s end as cut: {tape.text(as_cut)} wide."
 
 
-def _floor(shape: PocketShape) -> Line:
-    words = shape.stick.pose.words
+def _floor(shape: PocketShape, tape: Tape) -> Line:
+    words, name = shape.stick.pose.words, shape.joist.stick.name
     below_top: tuple[Beside, ...] = ()
     measured = ""
     if not shape.top.is_reference:
@@ -83,7 +83,10 @@ def _floor(shape: PocketShape) -> Line:
             Beside(shape.joist.real("thickness"), "of joist stands on it"),
             Beside(shape.left_below, f"left to the {words(shape.top.opposite)}"),
         ),
-        why=f"The joist bears here, and its top comes level with the others. {measured}".rstrip(),
+        why=(
+            f"{bears_on(name, shape.joist.recess, shape.joist.real('width'), tape)} At this depth "
+            f"its top comes level with the others. {measured}"
+        ).rstrip(),
         caution=ENGINEER,
     )
 

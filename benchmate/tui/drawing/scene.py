@@ -68,6 +68,7 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
     own = layout.feature(step.feature)
     shapes = _shapes(layout, own, face) if own else ()
     deciding = tuple(shape for shape in shapes if step.draws in shape.lines) if step.draws else ()
+    deciding = deciding or _cut_to(layout, own, face, step.draws)
     marks = _marks(shapes)
     line = _line(own, step)
     view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
@@ -86,8 +87,7 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
             for shape in _shapes(layout, feature, face)
         ),
         lines=tuple(mark for mark in marks if mark.line != step.draws),
-        current=tuple(mark for mark in marks if mark.line == step.draws)
-        or _stated(line, view, step),
+        current=_current(marks, line, view, step),
         line=line,
         reading=reading or next(iter(step.readings), None),
     )
@@ -97,6 +97,28 @@ def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]
     """The waste on a side; a cut that takes the whole side leaves nothing on it to draw."""
     found = outlines(feature, layout.stick, face)
     return tuple(shape for shape in found if any(shape.lines))
+
+
+def _cut_to(
+    layout: Layout, feature: Feature | None, face: Face, line: str | None
+) -> tuple[Outline, ...]:
+    """The waste on a side of the cuts that go down to a line, which then lies inside the wood."""
+    if feature is None or line is None:
+        return ()
+    cuts = tuple(cut for cut in feature.cuts if line in (plane.line for plane in cut.planes))
+    return _shapes(layout, replace(feature, cuts=cuts), face)
+
+
+def _current(
+    marks: tuple[Mark, ...], line: Line | None, view: FaceView, step: Step
+) -> tuple[Mark, ...]:
+    """The line in hand on a side: none for a depth down from it, even where its floor comes out."""
+    if line is not None and line.axis is not None and not view.face.is_end:
+        depth = line.axis is not Axis.ALONG and line.axis is axis_from(view.face)
+        if depth and line.slant is None:
+            return ()
+    found = tuple(mark for mark in marks if mark.line == step.draws)
+    return found or _stated(line, view, step)
 
 
 def _line(feature: Feature | None, step: Step) -> Line | None:

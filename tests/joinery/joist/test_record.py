@@ -3,7 +3,8 @@
 import pytest
 from pydantic import ValidationError
 
-from benchmate.joinery.joist.record import NO_DROP, JoistPocket
+from benchmate.frame.level_end import NO_DROP
+from benchmate.joinery.joist.record import JoistPocket
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
 from benchmate.model.work import Bearing
