@@ -7,11 +7,11 @@ as far from the reference face on every stick.
 
 from dataclasses import dataclass
 
-from benchmate.frame.meeting import Span
+from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.practice import CHISEL, SAW
 from benchmate.frame.reduction import measured_words, unmeasured
 from benchmate.measure.length import ZERO, Length
-from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import Stick, across, axis_from, reference_for
@@ -30,7 +30,8 @@ class Housing:
 
     `along` and `across` bound the end of `guest`, measured at `guest_places`, whose `guest_along`
     axis runs along the receiving stick. `seat` is the reading the shoulder bears at on the `into`
-    axis, and `recess` how deep that lies below the real face: nothing where there is no housing.
+    axis, and `recess` how deep that lies below the real face: nothing where there is no housing. An
+    end that is `dropped` in from above needs it open there, however low that end lies.
     """
 
     stick: Stick
@@ -43,6 +44,7 @@ class Housing:
     across: Span
     seat: Length
     recess: Length
+    dropped: bool = False
 
     @property
     def into(self) -> Axis:
@@ -59,6 +61,10 @@ class Housing:
         """Whether there is any to cut."""
         return self.recess > ZERO
 
+    def inside(self, distance: Length) -> Length:
+        """The reading of a place so far in from where the shoulder bears."""
+        return self.seat + distance if self.entry.is_reference else self.seat - distance
+
     @property
     def deep(self) -> Reading:
         """Its depth, from the face it is cut in."""
@@ -71,17 +77,58 @@ class Housing:
         return "housing floor" if self.cut else self.stick.pose.words(self.entry)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Guest:
+    """The end of a stick that goes into another: its section there as the frame counts on it.
+
+    `cheeks` is its size on the axis square to the receiving grain, `edges` on the other, which is
+    named by `along`. `recess` is how far it goes in through the real face before it bears.
+    """
+
+    stick: Stick
+    places: tuple[str, ...]
+    along: Axis
+    cheeks: Length
+    edges: Length
+    recess: Length
+
+
+def housing_for(
+    guest: Guest, met: Meeting, stick: Stick, feature: str, *, dropped: bool = False
+) -> Housing:
+    """The housing in `stick` for an end that meets it so."""
+    real = stick.depth(met.into, feature)
+    return Housing(
+        stick=stick,
+        feature=feature,
+        guest=guest.stick,
+        guest_places=guest.places,
+        guest_along=guest.along,
+        entry=met.entry,
+        along=met.along_span(ZERO, guest.edges),
+        across=met.across_span(ZERO, guest.cheeks),
+        seat=guest.recess if met.entry.is_reference else real - guest.recess,
+        recess=guest.recess,
+        dropped=dropped,
+    )
+
+
 def housing_walls(shape: Housing) -> dict[str, Plane]:
     """The planes of the sides it is closed at, by line."""
     (start, finish), (near, far) = shape.along, shape.across
     stick = shape.stick
+    over = FAR if stick.pose.direction(reference_for(shape.sides)) is Direction.DOWN else NEAR
     walls = (
         (start > stick.start, above(Axis.ALONG, start, START)),
         (finish < stick.finish, below(Axis.ALONG, finish, FINISH)),
         (near > ZERO, above(shape.sides, near, NEAR)),
         (far < stick.framed(shape.sides, shape.feature), below(shape.sides, far, FAR)),
     )
-    return {str(plane.line): plane for closed, plane in walls if closed and shape.cut}
+    return {
+        str(plane.line): plane
+        for closed, plane in walls
+        if closed and shape.cut and not (shape.dropped and plane.line == over)
+    }
 
 
 def housing_cuts(shape: Housing) -> tuple[Cut, ...]:

@@ -13,6 +13,7 @@ FAMILIES: tuple[Family, ...] = (
     end_cut.FAMILY,
     tenon.FAMILY,
     joist.FAMILY,
+    joist.DOVETAIL,
     joist_tenon.SOFFIT,
     joist_tenon.TUSK,
     brace.FAMILY,

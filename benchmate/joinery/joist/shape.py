@@ -1,6 +1,7 @@
 """Where a joist's end and its pocket lie on the real sticks."""
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting, Span
@@ -71,6 +72,7 @@ class Notch:
     are readings on the `plumb` and `into` axes; it is `clearance` longer than the end in it.
     """
 
+    noun: ClassVar[str]
     stick: Stick
     feature: str
     entry: Face
@@ -125,6 +127,7 @@ class Notch:
 class PocketShape(Notch):
     """A pocket for a joist's end, as wide all along."""
 
+    noun: ClassVar[str] = "Pocket"
     joist: EndShape
 
 

@@ -9,7 +9,6 @@ from benchmate.frame.marking import Says, slanting_mark
 from benchmate.frame.practice import CHISEL, SAW
 from benchmate.frame.reduction import Reduction, side_line, unmeasured
 from benchmate.joinery.joist.shape import EndShape
-from benchmate.measure.length import Length
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above
 from benchmate.model.stick import reference_for
@@ -122,12 +121,11 @@ def _plane(shape: EndShape) -> Plane:
 
 def _flat(shape: EndShape) -> Reduction:
     """The part of the end that is brought down square to its depth."""
-    to: dict[Axis, Length] = {shape.plumb: shape.deep}
     return Reduction(
         stick=shape.stick,
         end=shape.end,
         length=shape.recess,
-        to=to,
+        to={shape.plumb: shape.deep},
         struck={},
         places=shape.places,
     )

@@ -87,9 +87,7 @@ def _tusk(shape: HoleShape) -> tuple[Task, ...]:
 
 def _pare(shape: HoleShape) -> tuple[Task, ...]:
     wide = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
-    high = Reading(
-        value=abs(shape.lower - shape.upper), hook="upper side", way="to the lower side"
-    )
+    high = Reading(value=abs(shape.lower - shape.upper), hook="upper side", way="to the lower side")
     task = partial(Task, stage=Stage.PARE, faces=(shape.entry,))
     waste = "Inside the lines only."
     return (

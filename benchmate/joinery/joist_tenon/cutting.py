@@ -34,7 +34,8 @@ def end_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
     if shape.part.tusk:
         found += [_saw_tusk_end(shape), _cut_lower(shape)]
     if shape.below > ZERO and not (flush(shape) and shape.plumb in shape.reduction.to):
-        found += [_saw_lower(shape), _cut_underside(shape) if shape.part.tusk else _cut_lower(shape)]
+        found.append(_saw_lower(shape))
+        found.append(_cut_underside(shape) if shape.part.tusk else _cut_lower(shape))
     if edged(shape) and shape.sides not in shape.reduction.to:
         found += [_saw_side(shape), _cut_side(shape)]
     found += reduction_tasks(shape.reduction)

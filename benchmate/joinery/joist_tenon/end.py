@@ -7,7 +7,6 @@ from benchmate.frame.settings import slant_setting
 from benchmate.joinery.joist_tenon.shape import (
     EDGE,
     FAR,
-    HAUNCH,
     NEAR,
     SHOULDER,
     TUSK_END,
@@ -85,7 +84,7 @@ def shouldered(shape: EndShape) -> tuple[Face, ...]:
 
 
 def _shoulder(shape: EndShape) -> Line:
-    line = square_mark(
+    return square_mark(
         shape.beyond(ZERO, SHOULDER),
         Says(
             title="Shoulder line",
@@ -100,12 +99,9 @@ def _shoulder(shape: EndShape) -> Line:
             faces=shouldered(shape),
         ),
     )
-    return line
 
 
-LIGHTLY = (
-    "Pencil it lightly on the two sides: a cut across the tenon there would sever its root."
-)
+LIGHTLY = "Pencil it lightly on the two sides: a cut across the tenon there would sever its root."
 
 
 def _haunch(shape: EndShape, tape: Tape) -> Line:
@@ -157,10 +153,7 @@ def _far(shape: EndShape, tape: Tape) -> Line:
             *as_published(shape, "thickness"),
             Beside(shape.real_deep - part.far, f"from it to the {under(shape)} here"),
         ),
-        why=(
-            f"The tenon's lower face, which bears. {_bears(shape, tape)}"
-            f"{_runs_on(shape, FAR)}"
-        ),
+        why=(f"The tenon's lower face, which bears. {_bears(shape, tape)}{_runs_on(shape, FAR)}"),
         caution=f"Never measure this from the {under(shape)}.",
     )
     return square_mark(above(shape.plumb, part.far, FAR), says)

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from benchmate.frame.flats import leaning
 from benchmate.frame.frame import Frame
-from benchmate.frame.housing import Housing
+from benchmate.frame.housing import Housing, housing_for
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.joinery.joist_tenon.record import SoffitTenon, TuskTenon
 from benchmate.joinery.joist_tenon.shape import EndShape, meeting
@@ -109,15 +109,10 @@ class HoleShape:
     def _real_plumb(self) -> Length:
         return self.stick.depth(self.plumb, self.feature)
 
-    def deep(self, distance: Length) -> Length:
-        """The reading of a place so far in from where the shoulder bears."""
-        seat = self.housing.seat
-        return seat + distance if self.entry.is_reference else seat - distance
-
     @property
     def haunch_floor(self) -> Plane:
         """The floor that the haunch lies on, its waste towards the entry."""
-        seat, lean = self.housing.seat, self.deep(self.joist.part.haunch)
+        seat, lean = self.housing.seat, self.housing.inside(self.joist.part.haunch)
         axes = (self.into, self.plumb)
         return leaning(axes, (seat, self.top), (lean, self.upper), (seat, self.upper), HAUNCH_FLOOR)
 
@@ -130,7 +125,7 @@ def hole_shape(joint: SoffitTenon | TuskTenon, joist: EndShape, frame: Frame) ->
         stick=stick,
         feature=joint.mortise,
         joist=joist,
-        housing=_housing(joint, joist, met, stick),
+        housing=housing_for(joist.guest, met, stick, joint.mortise),
         along=met.along_span(ZERO, joist.real("width")),
         top=_level(met, ZERO),
         upper=_level(met, part.near),
@@ -143,23 +138,3 @@ def hole_shape(joint: SoffitTenon | TuskTenon, joist: EndShape, frame: Frame) ->
 def _level(met: Meeting, deep: Length) -> Length:
     """A depth below the joist's top, on the beam's plumb axis."""
     return met.inset + deep if met.same_side else met.inset - deep
-
-
-def _housing(
-    joint: SoffitTenon | TuskTenon, joist: EndShape, met: Meeting, beam: Stick
-) -> Housing:
-    """What takes the whole end where the beam is over its size."""
-    recess = joist.recess
-    real = beam.depth(met.into, joint.mortise)
-    return Housing(
-        stick=beam,
-        feature=joint.mortise,
-        guest=joist.stick,
-        guest_places=joist.places,
-        guest_along=joist.sides,
-        entry=met.entry,
-        along=met.along_span(ZERO, joist.wide),
-        across=met.across_span(ZERO, joist.deep),
-        seat=recess if met.entry.is_reference else real - recess,
-        recess=recess,
-    )

@@ -59,7 +59,7 @@ def _under(shape: HoleShape, at: Length, line: str) -> Plane:
 
 def _floor(shape: HoleShape, line: str) -> Plane:
     down = below if shape.entry.is_reference else above
-    return down(shape.into, shape.deep(_depth_of(shape, line)), line)
+    return down(shape.into, shape.housing.inside(_depth_of(shape, line)), line)
 
 
 def _depth_of(shape: HoleShape, line: str) -> Length:
@@ -184,10 +184,10 @@ def _sides(shape: HoleShape, tape: Tape) -> tuple[Line, Line]:
 
 
 def _both_sides(mortise: str, recess: str, what: str, *, there: bool) -> str:
-    """Which wood goes beside a line between the mortise and a recess next to it, if there is one."""
+    """Which wood goes beside a line between the mortise and a recess, if there is one."""
     if not there:
         return ""
-    return f"Both sides: the mortise {mortise} it, and {recess} it the shallower recess of the {what}."
+    return f"Both sides: the mortise {mortise} it, the {what}'s shallower recess {recess} it."
 
 
 def _not_from_far(shape: HoleShape) -> str:
@@ -218,7 +218,7 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
         id=DEPTH,
         title="Mortise depth",
         axis=shape.into,
-        at=shape.deep(shape.depth),
+        at=shape.housing.inside(shape.depth),
         faces=(shape.entry,),
         readings=(straight_in(shape, DEPTH, f"straight in towards the {other}"),),
         beside=(
@@ -240,7 +240,7 @@ def _haunch_floor(shape: HoleShape) -> Line:
         id=HAUNCH_FLOOR,
         title=f"{word.capitalize()} depth",
         axis=shape.into,
-        at=shape.deep(_depth_of(shape, HAUNCH_FLOOR)),
+        at=shape.housing.inside(_depth_of(shape, HAUNCH_FLOOR)),
         faces=(shape.entry,),
         readings=(straight_in(shape, HAUNCH_FLOOR, "straight in, at the upper side line"),),
         waste=f"Above the mortise only, sloping out to nothing at the top of the {word}.",
@@ -257,7 +257,7 @@ def _tusk_floor(shape: HoleShape) -> Line:
         id=TUSK_FLOOR,
         title="Tusk depth",
         axis=shape.into,
-        at=shape.deep(_depth_of(shape, TUSK_FLOOR)),
+        at=shape.housing.inside(_depth_of(shape, TUSK_FLOOR)),
         faces=(shape.entry,),
         readings=(straight_in(shape, TUSK_FLOOR),),
         waste="Under the mortise only, down to the tusk side line.",

@@ -1,4 +1,4 @@
-"""The published proportions of a tusk tenon, offered beside what is given and used where nothing is.
+"""The published proportions of a tusk tenon, offered beside what is given, or used instead.
 
 Tenon 1/6 of the beam's depth; tusk let in 1/6 of the joist's depth, and the horn above as far;
 blind penetration twice the tenon's own depth; lower edge of the mortise on the beam's centre line

@@ -5,13 +5,14 @@ How it works
    from nothing at the joist's top to its full depth at the tenon; the tenon; and what is under it,
    first a tusk if there is one, then the plain shoulder.
 2. Every depth is taken from the joist's top, which is a reference face, so all tops come level
-   whatever the sticks measure. Sizes along the joist are taken from the shoulder on the beam's face.
+   whatever the sticks measure. Sizes along it are taken from the shoulder, on the beam's face.
 """
 
 from dataclasses import dataclass
 
 from benchmate.frame.flats import leaning
 from benchmate.frame.frame import Frame
+from benchmate.frame.housing import Guest
 from benchmate.frame.meeting import Meeting
 from benchmate.frame.reduction import Reduction, reduction
 from benchmate.joinery.joist_tenon.proportions import Tusk, plumb_depth, published
@@ -124,6 +125,18 @@ class EndShape:
             struck[self.plumb] = self.under_line
         to = {self.plumb: self.deep, self.sides: self.wide}
         return reduction(self.stick, self.end, self.recess, to, places=self.places, struck=struck)
+
+    @property
+    def guest(self) -> Guest:
+        """Its end as a housing takes it."""
+        return Guest(
+            stick=self.stick,
+            places=self.places,
+            along=self.sides,
+            cheeks=self.deep,
+            edges=self.wide,
+            recess=self.recess,
+        )
 
     @property
     def haunched(self) -> bool:

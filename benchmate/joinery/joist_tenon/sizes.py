@@ -2,7 +2,6 @@
 
 from benchmate.joinery.joist_tenon.proportions import penetration
 from benchmate.joinery.joist_tenon.shape import EndShape
-from benchmate.measure.length import Length
 from benchmate.model.feature import Beside
 
 _RULES = {
@@ -22,7 +21,7 @@ def as_published(shape: EndShape, size: str) -> tuple[Beside, ...]:
     usual = shape.part.usual
     if usual is None:
         return ()
-    found: dict[str, Length] = {
+    found = {
         "thickness": usual.thickness,
         "tusk": usual.tusk,
         "haunch": shape.part.tusk,

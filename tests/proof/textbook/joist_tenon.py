@@ -20,9 +20,7 @@ from tests.proof.wood import Log
 SIXTEENTH = NM_PER_INCH // 16
 
 
-def textbook(
-    joint: SoffitTenon | TuskTenon, frame: Frame, logs: Mapping[str, Log]
-) -> Wastes:
+def textbook(joint: SoffitTenon | TuskTenon, frame: Frame, logs: Mapping[str, Log]) -> Wastes:
     """The wood that a joist's tenon takes off it and off its beam."""
     found = dict(logs)
     joist, beam = found[joint.timber], found[joint.into]
@@ -49,7 +47,7 @@ def wedge(met: Level, near: float, lean: float) -> list[Solid]:
     if not lean:
         return []
     corners = ((0.0, 0.0), (0.0, near), (lean, near))
-    return [met.prism((deep, at, down) for deep, down in corners for at in (0.0, met.wide))]
+    return [met.profile(corners, (0, met.wide))]
 
 
 def profile(
@@ -75,9 +73,7 @@ def _middle(met: Level, beam: Log) -> float:
     return arris + drawn(beam) / 2 * (1 if reference.word == "up" else -1)
 
 
-def sizes(
-    joint: SoffitTenon | TuskTenon, joist: Log, beam: Log
-) -> tuple[float, float, float]:
+def sizes(joint: SoffitTenon | TuskTenon, joist: Log, beam: Log) -> tuple[float, float, float]:
     """How far in the tenon, the wedge over it and the tusk go."""
     if isinstance(joint, SoffitTenon):
         return joint.length.nm, joint.haunch.nm, 0

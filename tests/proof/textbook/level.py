@@ -44,8 +44,15 @@ class Level:
             spans[axis] = (low, high)
         return block((spans[0], spans[1], spans[2]))
 
-    def prism(self, points: Iterable[tuple[float, float, float]]) -> Solid:
-        """The least convex body round some points, each so far in, across and down."""
+    def prism(self, seen_from_above: Iterable[Span], down: Span) -> Solid:
+        """What has these corners seen from above, each so far in and across, from down to down."""
+        return self._hull((deep, wide, at) for deep, wide in seen_from_above for at in down)
+
+    def profile(self, seen_from_the_side: Iterable[Span], wide: Span) -> Solid:
+        """What has these corners seen from the side, each so far in and down, as wide as said."""
+        return self._hull((deep, at, down) for deep, down in seen_from_the_side for at in wide)
+
+    def _hull(self, points: Iterable[tuple[float, float, float]]) -> Solid:
         return hull(map(self._corner, points))
 
     def _corner(self, point: tuple[float, float, float]) -> Vector:
@@ -108,11 +115,14 @@ def _face(log: Log, axis: int, sense: int) -> tuple[float, float]:
     return arris + inward * framed(log, axis), arris + inward * real
 
 
-def housing(met: Level) -> list[Solid]:
-    """What takes the whole end where the beam is over its size: open where the end runs out."""
+def housing(met: Level, *, dropped: bool = False) -> list[Solid]:
+    """What takes the whole end where the beam is over its size: open where the end runs out.
+
+    An end that is dropped in needs it open above in any case.
+    """
     if not met.over:
         return []
-    low = -FAR if met.beam_top >= 0 else 0
+    low = -FAR if dropped or met.beam_top >= 0 else 0
     high = FAR if met.deep >= met.beam_under else met.deep
     return [met.box((-met.over, 0), (0, met.wide), (low, high))]
 
