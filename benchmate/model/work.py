@@ -143,6 +143,7 @@ class Work(Record, ABC):
 
         `wood` gives a timber's section by id, `bare` the unit to round in. A frame settles each
         work first of all, so `extensions` may count on it; all else is asked of stored work too.
+        Settled work settles to itself.
         """
         return self
 

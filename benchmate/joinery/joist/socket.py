@@ -34,20 +34,28 @@ def _flank(shape: SocketShape, plane: Plane, tape: Tape) -> Line:
     name, tail = flank_name(shape.tail, line), shape.tail
     flare = tail.flares[0] if line == NEAR else tail.flares[1]
     room = (Beside(shape.wedge, "of it for the wedge"),) if line == shape.wedge_line else ()
-    mouth = Beside(shape.wide(shape.seat), "wide at the mouth")
     says = Says(
         title=f"{name} line",
-        beside=(*room, mouth, Beside(shape.wide(shape.back), "wide at the back")),
-        why=" ".join(filter(None, (_follows(shape, tape), _wedge(shape) if room else ""))),
+        beside=(*room, Beside(shape.wide(shape.seat), "wide at the mouth")),
+        why=" ".join(
+            filter(
+                None,
+                (
+                    "Run it on as far as the back line.",
+                    _follows(shape, tape),
+                    _wedge(shape) if room else "",
+                ),
+            )
+        ),
         caution=DRAWS,
     )
     if not flare:
         return square_mark(plane, says)
     words = shape.stick.pose.words
-    where = "housing floor line" if shape.housing.cut else words(shape.entry)
-    return slanting_mark(
-        shape.stick, plane, (shape.seat, shape.back), says, (where, "socket back line")
-    )
+    mouth = "housing floor line" if shape.housing.cut else words(shape.entry)
+    tip = f"line {tape.text(tail.real('length'))} in from there, where the tip comes"
+    deep = (shape.seat, shape.housing.inside(tail.real("length")))
+    return slanting_mark(shape.stick, plane, deep, says, (mouth, tip))
 
 
 def _follows(shape: SocketShape, tape: Tape) -> str:

@@ -82,7 +82,7 @@ def _flank(shape: TailShape, plane: Plane) -> Line:
     line = NEAR if plane.line == NEAR else FAR
     near, far = shape.flares
     flare = near if line == NEAR else far
-    name = flank_name(shape, line)
+    name, top = flank_name(shape, line), reference_for(shape.plumb)
     if not flare:
         return square_mark(
             plane,
@@ -100,6 +100,7 @@ def _flank(shape: TailShape, plane: Plane) -> Line:
             "Square them down the shoulder and the end."
         ),
         caution=" ".join(filter(None, (_not_from_far(shape) if line == FAR else "", DRAWS))),
+        faces=(top,) if cut_under(shape) else (top, top.opposite),
     )
     return tapering_mark(plane, (shape.shoulder, shape.tip), ("shoulder line", "tail's end"), says)
 

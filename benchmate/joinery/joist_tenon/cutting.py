@@ -77,7 +77,7 @@ def _knife(shape: EndShape) -> Task:
 
 def _saw_upper(shape: EndShape, tape: Tape) -> Task:
     part, top = shape.part, reference_for(shape.plumb)
-    word = shape.haunch_word if shape.haunched else "shoulder"
+    word = _up_to(shape)
     setting = slant_setting(part.haunch.nm, part.near.nm, tape) if shape.haunched else ""
     return Task(
         id="saw-upper",
@@ -107,11 +107,22 @@ def _cut_upper(shape: EndShape) -> Task:
         title="Cut the tenon's upper cheek",
         draws=NEAR,
         faces=(shape.end, *_sides(shape)),
-        readings=(Reading(value=shape.part.near, hook=top, way="down to the tenon, left on"),),
+        readings=(
+            Reading(
+                value=shape.part.near,
+                hook=top,
+                way=f"down to the tenon, left on; in from the end to the {_up_to(shape)} line",
+            ),
+        ),
         waste="Above the near cheek line.",
         why=LEAVE_THE_LINE,
         caution=f"{SAW} {CHAINSAW}",
     )
+
+
+def _up_to(shape: EndShape) -> str:
+    """The line above the tenon that its upper cheek is cut in to."""
+    return shape.haunch_word if shape.haunched else "shoulder"
 
 
 def _saw_tusk_end(shape: EndShape) -> Task:
@@ -138,6 +149,10 @@ def _follows(shape: EndShape) -> str:
 
 
 def _cut_lower(shape: EndShape) -> Task:
+    stop = "tusk end" if shape.part.tusk else "shoulder"
+    first = (
+        "No further in than that line: the tusk behind it is left on. " if shape.part.tusk else ""
+    )
     return Task(
         id="cut-far-cheek",
         stage=Stage.CUT,
@@ -145,11 +160,15 @@ def _cut_lower(shape: EndShape) -> Task:
         draws=FAR,
         faces=(shape.end, *_sides(shape)),
         readings=(
-            Reading(value=shape.thickness, hook="near cheek", way="to the far cheek, left on"),
+            Reading(
+                value=shape.thickness,
+                hook="near cheek",
+                way=f"to the far cheek, left on; in from the end to the {stop} line",
+            ),
         ),
-        waste="Below the far cheek line.",
+        waste=f"Below the far cheek line, as far as the {stop} line.",
         why=f"This face bears. {LEAVE_THE_LINE}",
-        caution=f"{SAW} {CHAINSAW}",
+        caution=f"{first}{SAW} {CHAINSAW}",
     )
 
 

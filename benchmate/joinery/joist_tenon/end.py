@@ -13,7 +13,7 @@ from benchmate.joinery.joist_tenon.shape import (
     TUSK_UNDER,
     EndShape,
 )
-from benchmate.joinery.joist_tenon.sizes import as_published
+from benchmate.joinery.joist_tenon.sizes import as_published, tusk_area
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
@@ -88,20 +88,31 @@ def _shoulder(shape: EndShape) -> Line:
         shape.beyond(ZERO, SHOULDER),
         Says(
             title="Shoulder line",
-            beside=(Beside(shape.part.length, "of tenon beyond it"),),
+            beside=(
+                Beside(shape.part.length, "of tenon beyond it"),
+                *as_published(shape, "length"),
+            ),
             why=(
                 "It comes to the beam's face. All that goes into the beam lies beyond, and is "
-                "measured from here."
+                "measured from here. A joist with a tenon cannot drop in: it goes in endways, "
+                "before the beam at its other end is up."
             ),
-            caution=" ".join(
-                filter(None, (unsure(shape.stick) if shape.end is Face.FAR_END else "", LIGHTLY))
-            ),
+            caution=" ".join(filter(None, _shoulder_cautions(shape))),
             faces=shouldered(shape),
         ),
     )
 
 
-LIGHTLY = "Pencil it lightly on the two sides: a cut across the tenon there would sever its root."
+def _shoulder_cautions(shape: EndShape) -> tuple[str, ...]:
+    """The most dangerous first."""
+    top = _words(shape, reference_for(shape.plumb))
+    return (
+        unsure(shape.stick) if shape.end is Face.FAR_END else "",
+        f"Never saw square down it from the {top}: the {shape.haunch_word} leans out there."
+        if shape.haunched
+        else "",
+        "Pencil it lightly on the two sides: a cut across the tenon would sever its root.",
+    )
 
 
 def _haunch(shape: EndShape, tape: Tape) -> Line:
@@ -136,10 +147,10 @@ def _lies(shape: EndShape, tape: Tape) -> str:
     """Where a tusk tenon lies against what is published."""
     if shape.part.usual is None:
         return ""
-    third = shape.real_deep - shape.part.far
+    up = shape.real_deep - shape.part.far
     return (
         "In practice a tusk tenon's underside lies on the beam's centre line; an old rule puts it "
-        f"a third of the joist's depth up. Here it lies {tape.text(third)} above the "
+        f"a third of the joist's depth up. Here it lies {tape.text(up)} above the "
         f"{under(shape)}."
     )
 
@@ -153,10 +164,17 @@ def _far(shape: EndShape, tape: Tape) -> Line:
             *as_published(shape, "thickness"),
             Beside(shape.real_deep - part.far, f"from it to the {under(shape)} here"),
         ),
-        why=(f"The tenon's lower face, which bears. {_bears(shape, tape)}{_runs_on(shape, FAR)}"),
-        caution=f"Never measure this from the {under(shape)}.",
+        why=f"The tenon's lower face, which bears. {_bears(shape, tape)}{_runs_on(shape, FAR)}",
+        caution=f"Never measure this from the {under(shape)}.{_stop_at_tusk(shape)}",
     )
     return square_mark(above(shape.plumb, part.far, FAR), says)
+
+
+def _stop_at_tusk(shape: EndShape) -> str:
+    """That a tusk's wood begins where the line of the tenon over it stops."""
+    if not shape.part.tusk:
+        return ""
+    return f" From the {_words(shape, shape.end)} to the tusk end line only: the tusk is left on."
 
 
 def _bears(shape: EndShape, tape: Tape) -> str:
@@ -171,7 +189,7 @@ def _tusk(shape: EndShape, tape: Tape) -> tuple[Line, ...]:
         beside=(*as_published(shape, "tusk"),),
         why=(
             "The tusk goes so far into the beam under the tenon, and takes load off it: "
-            f"{bears_on('the tusk', part.tusk, shape.real('width'), tape)}"
+            f"{tusk_area(shape, tape)}."
         ),
     )
     found.append(square_mark(shape.beyond(part.tusk, TUSK_END), end))

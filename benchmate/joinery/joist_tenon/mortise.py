@@ -19,6 +19,7 @@ from benchmate.joinery.joist_tenon.hole_shape import (
     HoleShape,
 )
 from benchmate.joinery.joist_tenon.shape import EndShape
+from benchmate.joinery.joist_tenon.sizes import tusk_area
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Beside, Line, Reading
@@ -196,12 +197,10 @@ def _not_from_far(shape: HoleShape) -> str:
 
 
 def _tusk_side(shape: HoleShape, tape: Tape) -> Line:
-    part = shape.joist.part
-    wide = shape.along[1] - shape.along[0]
     says = Says(
         title="Tusk side line",
         beside=(Beside(abs(shape.lowest - shape.lower), "below the lower side line"),),
-        why=f"{bears_on('The tusk', part.tusk, wide, tape)} It takes load off the tenon.",
+        why=f"The tusk bears here, and takes load off the tenon: {tusk_area(shape.joist, tape)}.",
         caution=_not_from_far(shape),
     )
     return square_mark(_over(shape, shape.lowest, TUSK_SIDE), says)

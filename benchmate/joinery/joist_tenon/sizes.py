@@ -2,6 +2,8 @@
 
 from benchmate.joinery.joist_tenon.proportions import penetration
 from benchmate.joinery.joist_tenon.shape import EndShape
+from benchmate.measure.area import area_text
+from benchmate.measure.printing import Tape
 from benchmate.model.feature import Beside
 
 _RULES = {
@@ -28,3 +30,9 @@ def as_published(shape: EndShape, size: str) -> tuple[Beside, ...]:
         "length": penetration(shape.thickness),
     }
     return (Beside(found[size], f"by an old handbook: about {_RULES[size]}"),)
+
+
+def tusk_area(shape: EndShape, tape: Tape) -> str:
+    """How much of all that bears lies under the tusk, in words."""
+    area = area_text(shape.part.tusk, shape.real("width"), metric=tape.graduation.metric)
+    return f"{area} of all that bears lies under it"
