@@ -9,9 +9,10 @@ from benchmate.frame.flats import Flat, behind, carried
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
 from benchmate.frame.place import Place, Point
-from benchmate.frame.rake import Rake
+from benchmate.frame.rake import Rake, Slope
 from benchmate.frame.reach import plumb_axis, reach
 from benchmate.frame.site import Site
+from benchmate.frame.through import unmeasured_passed, wood_passed
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
@@ -107,6 +108,10 @@ class Frame:
     def rake(self, timber: str) -> Rake:
         """The line a raking timber's arris is said to run on. Raises ValueError for another."""
         return self._site.rake(timber)
+
+    def slope(self, timber: str) -> Slope:
+        """How a timber slopes: along itself if it rakes, across if it is rolled."""
+        return self._site.slope(timber)
 
     def entry(self, bearing: Bearing) -> Face:
         """The face of the receiving timber that an end enters."""
@@ -234,6 +239,12 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            unsure_beyond={
+                timber.pose.end(each.end): found
+                for each in self._extensions(timber.id)
+                if each.through
+                and (found := unmeasured_passed(self.wood(each.through.into), each.through))
+            },
             scribed=tuple(
                 timber.pose.end(each.end) for each in self._extensions(timber.id) if each.scribed
             ),
@@ -250,9 +261,16 @@ class Frame:
         return Unmeasured(words, bearing.into, bearing.place)
 
     def _extensions(self, timber: str) -> Iterator[Extension]:
-        """The tenons on the ends of a timber."""
-        for work in self.works_on(timber):
-            yield from (each for each in work.extensions() if each.timber == timber)
+        """The tenons on the ends of a timber, each as long as it comes to."""
+        found = (each for work in self.works_on(timber) for each in work.extensions())
+        yield from (self._worked_out(each) for each in found if each.timber == timber)
+
+    def _worked_out(self, extension: Extension) -> Extension:
+        """A tenon that goes through, by the wood that it passes."""
+        if extension.through is None:
+            return extension
+        passed = wood_passed(self.wood(extension.through.into), extension.through)
+        return extension._replace(length=passed + extension.length)
 
     def _beyond(self, timber: str, end: Direction) -> Length:
         found = (

@@ -6,7 +6,7 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Awaits, Reading, Stage, Task
 from benchmate.model.solids import Axis
-from benchmate.model.stick import Stick
+from benchmate.model.stick import Stick, Unmeasured
 
 SAW = (
     "Support the timber on both sides of the kerf so it cannot pinch and kick the saw back; "
@@ -36,17 +36,31 @@ def bears_on(name: str, long: Length, wide: Length, tape: Tape) -> str:
     return f"{name} bears on {area} here; whether that carries its load is for the engineer."
 
 
-def unsure(stick: Stick) -> str:
-    """The caution while a length follows faces that nobody has measured yet; empty otherwise."""
-    faces = " and ".join(each.words for each in stick.unsure.values())
+def unsure(stick: Stick, *, beyond: Face | None = None) -> str:
+    """The caution while a length follows faces that nobody has measured yet; empty otherwise.
+
+    Of the whole stick, or of what lies `beyond` the shoulder at one end alone.
+    """
+    faces = " and ".join(each.words for each in _unmeasured(stick, beyond))
     if not faces:
         return ""
     return f"Measure {faces} at the joint first: this length still goes by the size as drawn."
 
 
-def awaits_measuring(stick: Stick) -> tuple[Awaits, ...]:
-    """The measuring that comes before a length that follows other timbers as they really are."""
-    return tuple(Awaits(each.timber, f"{each.place}/section") for each in stick.unsure.values())
+def awaits_measuring(stick: Stick, *, beyond: Face | None = None) -> tuple[Awaits, ...]:
+    """The measuring that comes before a length that follows other timbers as they really are.
+
+    Of the whole stick, or of what lies `beyond` the shoulder at one end alone.
+    """
+    return tuple(
+        Awaits(each.timber, f"{each.place}/section") for each in _unmeasured(stick, beyond)
+    )
+
+
+def _unmeasured(stick: Stick, beyond: Face | None) -> tuple[Unmeasured, ...]:
+    if beyond is not None:
+        return tuple(each for end, each in stick.unsure_beyond.items() if end is beyond)
+    return tuple(dict.fromkeys((*stick.unsure.values(), *stick.unsure_beyond.values())))
 
 
 def measure_task(stick: Stick, *places: str) -> Task:

@@ -8,10 +8,12 @@ Figures: 12 on the blade stands for a foot of run and the rise lies on the tongu
 manual, trade notes NAV-65), so struck along the tongue the line is plumb and along the blade level.
 """
 
+from dataclasses import replace
+
 from benchmate.frame.flats import nearest
 from benchmate.measure.angle import angle_text, tenths
 from benchmate.measure.length import Length
-from benchmate.measure.printing import Tape
+from benchmate.measure.printing import Style, Tape
 
 _STEEPEST = 4
 """A rise more than this many thirds of the run does not fit the tongue: 16 to the blade's 12."""
@@ -19,22 +21,27 @@ _STEEPEST = 4
 
 def rake_setting(run: int, rise: int, tape: Tape, *, plumb: bool) -> str:
     """How to set the square and the saw for a plumb or a level line on a timber that rakes."""
-    blade, tongue = on_the_square(run, rise, tape)
     arm = "tongue" if plumb else "blade"
     off = (rise, run) if plumb else (run, rise)
     return (
-        f"{tape.text(blade)} on the blade and {tape.text(tongue)} on the tongue, "
-        f"strike along the {arm}; saw {angle_text(tenths(*off))} off square"
+        f"{_figures(run, rise, tape)}, strike along the {arm}; "
+        f"saw {angle_text(tenths(*off))} off square"
     )
 
 
 def slant_setting(along: int, across: int, tape: Tape) -> str:
     """How to set the square and the saw for a line that goes so far along for so far across."""
-    blade, tongue = on_the_square(across, along, tape)
     return (
-        f"{tape.text(blade)} on the blade and {tape.text(tongue)} on the tongue, strike along the "
-        f"tongue; saw {angle_text(tenths(along, across))} off square"
+        f"{_figures(across, along, tape)}, strike along the tongue; "
+        f"saw {angle_text(tenths(along, across))} off square"
     )
+
+
+def _figures(run: int, rise: int, tape: Tape) -> str:
+    """Both figures in words: in inches even on a tape in feet, as the square has no feet."""
+    square = tape if tape.graduation.metric else replace(tape, style=Style.INCHES)
+    blade, tongue = on_the_square(run, rise, tape)
+    return f"{square.text(blade)} on the blade and {square.text(tongue)} on the tongue"
 
 
 def on_the_square(run: int, rise: int, tape: Tape) -> tuple[Length, Length]:

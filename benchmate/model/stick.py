@@ -94,7 +94,7 @@ class Wood:
 
 
 class Unmeasured(NamedTuple):
-    """A face that a shoulder follows and nobody has measured there: its words, timber and place."""
+    """A face that a length follows and nobody has measured there: its words, timber and place."""
 
     words: str
     timber: str
@@ -109,7 +109,8 @@ class Stick(Wood):
     them (tenon and its end allowance), nothing where an end has no tenon. `near_housed` and
     `far_housed` are how much of the body lies inside the timbers its ends bear in. `placed` says
     that its shoulders follow from what it meets; at a `scribed` end they are marked by hand.
-    `unsure` says, by end, which face a shoulder follows that nobody has measured there yet.
+    `unsure` says, by end, which face a shoulder follows that nobody has measured there yet, and
+    `unsure_beyond` which one the length of a tenon that goes through follows.
     """
 
     body: Length
@@ -121,6 +122,7 @@ class Stick(Wood):
     placed: bool = False
     scribed: tuple[Face, ...] = ()
     unsure: Mapping[Face, Unmeasured] = field(default_factory=dict)
+    unsure_beyond: Mapping[Face, Unmeasured] = field(default_factory=dict)
 
     @property
     def start(self) -> Length:

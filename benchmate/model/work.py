@@ -1,7 +1,9 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Literal, NamedTuple, Self
+from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, Self
+
+from pydantic import Field, model_validator
 
 from benchmate.measure.length import Length
 from benchmate.measure.sums import Sum
@@ -26,7 +28,8 @@ class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
-    rakes.
+    rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
+    the frame measures, and `length` more; below nothing where it is held short.
     """
 
     timber: str
@@ -34,6 +37,7 @@ class Extension(NamedTuple):
     length: Length
     scribed: bool = False
     shape: EndShape = "square"
+    through: "Bearing | None" = None
 
 
 class Bearing(NamedTuple):
@@ -81,10 +85,8 @@ def meeting_faults(
     timbers without places, `at` first, and say too much for timbers with them.
     """
     fault = end_fault("end", end, timber)
-    raking = next((each for each in (timber, into) if each.incline is not None), None)
-    if raking is not None:
-        problem = f"makes a square joint with {raking.name}, which rakes"
-        yield Fault("into", problem, "take the joint out: it is for timbers square to one another")
+    if timber.pose.head is not into.pose.head or timber.pose.rakes:
+        yield _off_the_slope(timber, into)
     elif fault:
         yield fault
     elif not into.reference_end.square_to(timber.reference_end):
@@ -102,6 +104,25 @@ def meeting_faults(
         problem = f"is missing: it says where {timber.name} crosses {into.name}"
         remedy = f"write how far along from the reference shoulder of {into.name}"
         yield Fault("at", problem, f"{remedy}, or give both their places")
+
+
+def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
+    """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
+    raking = next((each for each in (timber, into) if each.pose.rakes), None)
+    if raking is timber or (raking is not None and timber.roll is not None):
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = 'use a family for timbers that rake, such as "brace", or take the joint out'
+    elif raking is not None:
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = (
+            f'give {timber.name} a "roll" if it lies in that slope, or use a family for timbers '
+            'that rake, such as "brace"'
+        )
+    else:
+        rolled = timber if timber.roll is not None else into
+        problem = f"makes a square joint with {rolled.name}, which is rolled to lie in a slope"
+        remedy = "name a timber that rakes or is rolled the same way"
+    return Fault("into", problem, remedy)
 
 
 def raking_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
@@ -129,10 +150,18 @@ def _in_one_plane(timber: "Timber", into: "Timber") -> bool:
 class Work(Record, ABC):
     """A joint or other work, written once, on one timber or more.
 
-    Each family's record derives from this and answers for its own parameters.
+    Each family's record derives from this and answers for its own parameters. `meets` are the ids
+    of other joints that its cuts are meant to run into; one side saying so is enough.
     """
 
     id: Id
+    meets: Annotated[tuple[Id, ...], Field(strict=False)] = ()
+
+    @model_validator(mode="after")
+    def _meets_each_once(self) -> Self:
+        if len(set(self.meets)) != len(self.meets):
+            raise ValueError('names a joint twice in "meets"; name each once')
+        return self
 
     @abstractmethod
     def timbers(self) -> dict[str, str]:
@@ -148,7 +177,7 @@ class Work(Record, ABC):
         return self
 
     def joins(self) -> bool:
-        """Whether its timbers meet, so that the sizes of one bear on the marks of the others."""
+        """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""
         return True
 
     def sums(self) -> dict[str, Sum]:

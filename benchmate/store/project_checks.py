@@ -104,6 +104,9 @@ def check_rakes(document: Document, parts: Parts) -> None:
     for path, timber in parts.timbers:
         if timber.incline is not None and document.sound(path):
             _add(document, path, settling.plane_faults(timber, rake(timber.incline, levels.value)))
+        if timber.roll is not None and document.sound(path):
+            slope = (levels.value(each) for each in (timber.roll.run, timber.roll.rise))
+            _add(document, path, settling.roll_faults(*slope))
 
 
 def check_works(document: Document, parts: Parts) -> None:

@@ -39,6 +39,8 @@ class Glyphs:
     heavy_across: str
     heavy_upright: str
     crossing: str
+    slant: str
+    """A line that slants, told apart from hatching by any eye."""
     hidden_across: str
     hidden_upright: str
     left: str
@@ -86,6 +88,7 @@ UNICODE = Glyphs(
     heavy_across="\u2501",
     heavy_upright="\u2503",
     crossing="\u253c",
+    slant="\u2022",
     hidden_across="\u254c",
     hidden_upright="\u254e",
     left="\u25c2",
@@ -128,6 +131,7 @@ ASCII = Glyphs(
     heavy_across="=",
     heavy_upright="H",
     crossing="+",
+    slant="*",
     hidden_across=".",
     hidden_upright=":",
     left="<",

@@ -2,14 +2,17 @@
 
 from collections.abc import Mapping
 from dataclasses import replace
+from math import hypot
 
 import pytest
 from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame, Real
+from benchmate.frame.site import entry_face
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import ZERO, Length
-from benchmate.model.directions import Direction
+from benchmate.model.directions import Direction, Face
+from benchmate.model.fields import ENDS
 from benchmate.model.project import Timber
 from tests.builders import frame, length, lengths, real, sill, tenon, timber
 from tests.frame.standing import Between, Joint, between
@@ -220,3 +223,67 @@ def test_what_nothing_settles_is_a_misuse() -> None:
     built = posted(foot(), head())
     with pytest.raises(ValueError, match="Post does not rake"):
         built._site._raking(built.timber("post"))
+
+
+def _face(built: Frame, face: Face) -> tuple[float, float, float]:
+    """The outward normal of a raking timber's face, one long, and where its foot edge is on it."""
+    flat = built.face("brace", face, "foot")
+    steep = hypot(*flat.normal)
+    east, north, up = (part / steep for part in flat.normal)
+    return east, north, up
+
+
+def test_a_raking_face_looks_square_to_the_rake() -> None:
+    """Rising 3 in 4 to the east, the upper face looks 3 back and 4 up, and lies on the arris."""
+    built = frame(
+        timber(
+            "brace",
+            section="5 x 4",
+            first_face="up",
+            second_face="south",
+            reference_end="foot",
+            length=None,
+            incline={
+                "foot": {"east": "0", "north": "0", "up": "0"},
+                "towards": "east",
+                "run": "4'",
+                "rise": "3'",
+            },
+        )
+    )
+    assert _face(built, Face.FIRST) == pytest.approx((-0.6, 0, 0.8))
+    assert _face(built, Face.FAR_FIRST) == pytest.approx((0.6, 0, -0.8))
+    assert _face(built, Face.SECOND) == pytest.approx((0, -1, 0))
+    upper, lower = (built.face("brace", face, "foot") for face in (Face.FIRST, Face.FAR_FIRST))
+    assert upper.offset == 0
+    assert lower.offset / hypot(*lower.normal) == pytest.approx(length("5").nm)
+
+
+@pytest.mark.parametrize(
+    ("end", "into", "look"),
+    [
+        ("foot", {"first_face": "south", "second_face": "west"}, "east"),
+        ("head", {"first_face": "south", "second_face": "west"}, "west"),
+        ("head", {"reference_end": "west", "first_face": "up", "second_face": "south"}, "down"),
+        ("foot", {"reference_end": "west", "first_face": "up", "second_face": "south"}, "up"),
+        ("head", {"reference_end": "south", "first_face": "up", "second_face": "west"}, "west"),
+    ],
+)
+def test_the_face_a_rake_runs_into(end: str, into: dict[str, object], look: str) -> None:
+    """Rising east: an upright and a crossing timber by their side, one alongside by top or foot."""
+    brace = timber(
+        "brace",
+        first_face="down",
+        second_face="south",
+        reference_end="foot",
+        length=None,
+        incline={
+            "foot": {"east": "0", "north": "0", "up": "0"},
+            "towards": "east",
+            "run": "4'",
+            "rise": "3'",
+        },
+    )
+    other = timber("other", **into)
+    found = entry_face(brace, ENDS[end], other)
+    assert other.pose.direction(found).word == look

@@ -1,6 +1,7 @@
 """What every piece of work answers for."""
 
 import pytest
+from pydantic import ValidationError
 
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
@@ -28,6 +29,16 @@ def test_work_is_harmless_until_a_family_says_otherwise() -> None:
     assert work.joins()
     assert (work.sums(), work.extensions(), work.faults({})) == ({}, (), ())
     assert work.bearings() == ()
+
+
+def test_work_is_meant_to_meet_what_it_names() -> None:
+    """Nothing unless it says so, and each once."""
+    assert Bare(id="joint").meets == ()
+    assert Bare.model_validate({"id": "joint", "meets": ["a", "b"]}).meets == ("a", "b")
+    with pytest.raises(ValidationError, match="names a joint twice"):
+        Bare.model_validate({"id": "joint", "meets": ["a", "a"]})
+    with pytest.raises(ValidationError, match="not a usable id"):
+        Bare.model_validate({"id": "joint", "meets": ["Post foot"]})
 
 
 @pytest.mark.parametrize("direction", Direction)

@@ -106,7 +106,7 @@ def _nose(shape: EndShape, tape: Tape) -> Line:
             "takes the thrust."
         ),
         caution="The other arm of the square than for the shoulder, at the same setting.",
-        waste=f"Towards the {foot}, outside the nose: the point of the long edge.",
+        waste=f"Towards the {foot}: the long edge's point.",
         setting=_setting(shape, tape, like_the_face=False),
     )
     tip = crossing(shape.nose, shape.tip, shape.plumb)[1]

@@ -160,6 +160,7 @@ def _cut(shape: MortiseShape) -> Task:
 
 
 def _pare(shape: MortiseShape) -> Task:
+    counts = "" if shape.through else ", and the mortise's depth counts from here"
     return Task(
         id="pare-housing",
         stage=Stage.CUT,
@@ -168,7 +169,7 @@ def _pare(shape: MortiseShape) -> Task:
         faces=_open_faces(shape),
         readings=(_deep(shape),),
         waste=INSIDE,
-        why="The shoulder bears on all of it, and the mortise's depth counts from here.",
+        why=f"The shoulder bears on all of it{counts}.",
         caution=CHISEL,
     )
 

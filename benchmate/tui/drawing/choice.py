@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from benchmate.layout.outlines import outlines
 from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.stick import axis_from
 
 if TYPE_CHECKING:
     from benchmate.layout.step import Layout, Step
@@ -14,10 +15,14 @@ if TYPE_CHECKING:
 def best_face(layout: Layout, step: Step) -> Face | None:
     """The side to show first; None for a step done on no side in particular.
 
-    A long face along whose arris the figure is hooked on shows line and hook at once; of two, the
-    one that keeps more of its wood shows what is to be left.
+    A line that slants is shown on a face it slants across. Otherwise a long face along whose arris
+    the figure is hooked on shows line and hook at once; of two, the one that keeps more of its wood
+    shows what is to be left.
     """
     faces = faces_to_show(step)
+    slanted = [face for face in faces if _slants_on(layout, step, face)]
+    if slanted:
+        return min(slanted, key=lambda face: _waste_on(layout, step, face))
     hooks = {reading.hook for reading in step.readings}
     hooked = [face for face in LONG_FACES if layout.stick.pose.words(face) in hooks]
     beside = [
@@ -28,6 +33,14 @@ def best_face(layout: Layout, step: Step) -> Face | None:
     if beside:
         return min(beside, key=lambda face: _waste_on(layout, step, face))
     return next(iter(faces), None)
+
+
+def _slants_on(layout: Layout, step: Step, face: Face) -> bool:
+    """Whether the line a step draws slants as that face is looked at."""
+    feature = layout.feature(step.feature)
+    lines = feature.lines if feature else ()
+    slants = (line.slant for line in lines if line.id == step.draws and line.slant)
+    return not face.is_end and any(axis_from(face) is not slant.axis for slant in slants)
 
 
 def _waste_on(layout: Layout, step: Step, face: Face) -> int:

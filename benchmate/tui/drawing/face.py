@@ -16,7 +16,7 @@ from benchmate.model.directions import Face
 from benchmate.tui.drawing.canvas import Canvas, Cell, Drawing, Role
 from benchmate.tui.drawing.datum import datum_along
 from benchmate.tui.drawing.grid import Grid, Sheet
-from benchmate.tui.drawing.notes import add_notes, margin
+from benchmate.tui.drawing.notes import add_notes, margin, on_reference_edge, set_along
 from benchmate.tui.drawing.paint import (
     paint_arrows,
     paint_current,
@@ -56,9 +56,9 @@ def draw_face(
     """
     drawn = scene(layout, step, face, reading)
     canvas = Canvas(width, height)
-    top = int(any(mark.square for mark in drawn.current))
+    top, bottom = _rows_beside(drawn)
     edges = margin(drawn, figure, width)
-    rows, columns = height - top - 1, width - sum(edges)
+    rows, columns = height - top - bottom - 1, width - sum(edges)
     if rows < _FEWEST_ROWS or columns < _FEWEST_COLUMNS:
         return canvas.drawing()
     grid = _grid(layout, step, drawn, range(top, top + rows), range(edges[0], edges[0] + columns))
@@ -66,6 +66,16 @@ def draw_face(
     _paint(sheet, drawn)
     add_notes(sheet, drawn, figure)
     return canvas.drawing()
+
+
+def _rows_beside(drawn: Scene) -> tuple[int, int]:
+    """Rows to keep above and below for a dimension along the timber."""
+    point = set_along(drawn)
+    if point is None:
+        return int(any(mark.square for mark in drawn.current)), 0
+    reference_up = top_face(drawn.stick.pose, drawn.face).is_reference
+    above = on_reference_edge(drawn, point) is reference_up
+    return int(above), int(not above)
 
 
 def top_face(pose: Pose, face: Face) -> Face:

@@ -5,15 +5,18 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from benchmate.model.directions import Face
+from benchmate.model.solids import Axis
 from benchmate.tui.drawing.canvas import Role
 from benchmate.tui.drawing.datum import datum_across, datum_along, edge_faces
+from benchmate.tui.drawing.scene import Mark
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from benchmate.layout.outlines import Point
     from benchmate.tui.drawing.canvas import Canvas
     from benchmate.tui.drawing.grid import Sheet
-    from benchmate.tui.drawing.scene import Mark, Scene
+    from benchmate.tui.drawing.scene import Scene
 
 _BARE = (Role.OUTLINE, Role.REFERENCE)
 _POINTER = 2
@@ -28,7 +31,7 @@ def margin(drawn: Scene, figure: str, width: int) -> tuple[int, int]:
     The pointer stands at the end of the timber nearer to the line.
     """
     lines = [mark for mark in drawn.current if not mark.square]
-    if not lines:
+    if not lines or (drawn.slant and not set_in(drawn)):
         return (0, 0)
     wide = _POINTER + (len(figure) + 1 if width - len(figure) - _POINTER > _SPARE else 0)
     return (0, wide) if _at_far_end(drawn, lines[0]) else (wide, 0)
@@ -38,22 +41,53 @@ def _at_far_end(drawn: Scene, mark: Mark) -> bool:
     return mark.start[0] + mark.end[0] > drawn.low[0] + drawn.high[0]
 
 
+def set_in(drawn: Scene) -> bool:
+    """Whether the current line is one that leans and is set off in from a reference face."""
+    return bool(drawn.line and drawn.line.slant and drawn.line.axis not in (None, Axis.ALONG))
+
+
+def set_along(drawn: Scene) -> Point | None:
+    """Where a slanting line is set off along the timber, if it is set off so on this side."""
+    if drawn.slant is None or drawn.line is None or drawn.line.axis is not Axis.ALONG:
+        return None
+    return drawn.slant.start.along.nm, drawn.slant.start.deep.nm
+
+
+def on_reference_edge(drawn: Scene, point: Point) -> bool:
+    """Whether a point lies nearer to the edge along the reference face than to the other."""
+    return 2 * point[1] <= drawn.low[1] + drawn.high[1]
+
+
 def add_notes(sheet: Sheet, drawn: Scene, figure: str) -> None:
     """Names of edges and ends, then the distance to each current line."""
     _name_edges(sheet, drawn)
     _name_ends(sheet, drawn)
-    for mark in drawn.current:
+    point = set_along(drawn)
+    if point is not None:
+        _measure_along(sheet, drawn, point, figure)
+    for mark in () if drawn.slant else drawn.current:
         if mark.square:
-            _measure_along(sheet, drawn, mark, figure)
+            _measure_along(sheet, drawn, mark.start, figure if _holds(drawn, mark) else "")
         else:
             _measure_across(sheet, drawn, mark, figure)
+    if drawn.slant and set_in(drawn):
+        (along, deep) = drawn.slant.start
+        spot = (along.nm, deep.nm)
+        _measure_across(sheet, drawn, Mark("", spot, spot, (0, 0)), figure)
     if drawn.line and drawn.face in drawn.line.faces and not drawn.current:
         _write_in_waste(sheet, drawn, figure)
 
 
+def _holds(drawn: Scene, mark: Mark) -> bool:
+    """Whether the figure is that of this mark: a slanting line comes elsewhere on the far face."""
+    slant = drawn.line.slant if drawn.line else None
+    return slant is None or mark.start[0] == slant.start.along.nm
+
+
 def _name_edges(sheet: Sheet, drawn: Scene) -> None:
     """Each edge is named, as fully as fits, in the widest gap that lines across it leave."""
-    gauged = {datum_across(drawn, mark) for mark in drawn.current}
+    leans = drawn.slant is not None and not set_in(drawn)
+    gauged = set() if leans else {datum_across(drawn, mark) for mark in drawn.current}
     depths = drawn.low[1], drawn.high[1]
     for face, depth in zip(edge_faces(drawn), depths, strict=True):
         hooked = depth in gauged
@@ -105,19 +139,24 @@ def _name_ends(sheet: Sheet, drawn: Scene) -> None:
 
 
 def _write_below(sheet: Sheet, room: range, parts: tuple[str, str, str]) -> None:
-    row, (left, title, right) = sheet.grid.rows.last + 1, parts
+    row, (left, title, right) = sheet.canvas.height - 1, parts
     between = len(room) - len(left) - len(right) - len(title)
     sheet.canvas.write((row, room.start), left, Role.LABEL)
     sheet.canvas.write((row, room.start + len(left) + between // 2), title, Role.TITLE)
     sheet.canvas.write((row, room.stop - len(right)), right, Role.LABEL)
 
 
-def _measure_along(sheet: Sheet, drawn: Scene, mark: Mark, figure: str) -> None:
-    """The row above: a pointer down to the line, and a dimension from the datum to it."""
-    row, column = sheet.grid.rows.first - 1, sheet.grid.column(mark.start[0])
+def _measure_along(sheet: Sheet, drawn: Scene, point: Point, figure: str) -> None:
+    """The row above or below: a pointer to the line, and a dimension from the datum to it.
+
+    It is the row beside the edge that a slanting line is set off on.
+    """
+    column, rows = sheet.grid.column(point[0]), sheet.grid.rows
     if column is None:
         return
-    datum = datum_along(drawn)
+    below = drawn.slant is not None and rows.cell(point[1]) == rows.last
+    row = rows.last + 1 if below else rows.first - 1
+    datum = datum_along(drawn) if figure else None
     start = None if datum is None else sheet.grid.column(datum)
     low, high = sorted((column, column if start is None else start))
     for part in sheet.grid.columns:
@@ -125,7 +164,8 @@ def _measure_along(sheet: Sheet, drawn: Scene, mark: Mark, figure: str) -> None:
         sheet.canvas.put(((row, at) for at in seen), sheet.glyphs.across, Role.DIMENSION)
     if start is not None:
         sheet.canvas.put([(row, start)], sheet.glyphs.upright, Role.DIMENSION)
-    sheet.canvas.put([(row, column)], sheet.glyphs.down, Role.POINTER)
+    pointer = sheet.glyphs.up if below else sheet.glyphs.down
+    sheet.canvas.put([(row, column)], pointer, Role.POINTER)
     _write_along(sheet.canvas, row, (low, high), figure)
 
 

@@ -26,7 +26,8 @@ def paint_waste(sheet: Sheet, drawn: Scene) -> None:
         (drawn.waste, sheet.glyphs.hatch, Role.WASTE),
     ):
         for shape in shapes:
-            sheet.canvas.put(_cells_in(shape, sheet.grid), char, role)
+            cells = _cells_in(shape, sheet.grid) or _middle(shape, sheet.grid)
+            sheet.canvas.put(cells, char, role)
 
 
 def paint_thin_waste(sheet: Sheet, drawn: Scene) -> None:
@@ -55,6 +56,16 @@ def _cells_in(shape: Outline, grid: Grid) -> list[Cell]:
     ]
 
 
+def _middle(shape: Outline, grid: Grid) -> list[Cell]:
+    """The cell at the middle of a hole that falls between the cells; none for lined waste."""
+    if any(shape.lines):
+        return []
+    count = len(shape.points)
+    along, deep = (sum(point[axis] for point in shape.points) // count for axis in (0, 1))
+    column = grid.column(along)
+    return [] if column is None else [(grid.rows.cell(deep), column)]
+
+
 def _crossing(shape: Outline, at: int) -> Span | None:
     """From where to where a convex shape is crossed at the second reading."""
     found: list[int] = []
@@ -70,12 +81,16 @@ def paint_lines(sheet: Sheet, drawn: Scene) -> None:
     """The joint's other lines; where two meet they cross, as struck lines run past their corner."""
     runs = [(mark, set(cells_of(mark, sheet.grid))) for mark in drawn.lines]
     for mark, cells in runs:
-        sheet.canvas.put(
-            cells, sheet.glyphs.upright if mark.square else sheet.glyphs.across, Role.LINE
-        )
+        sheet.canvas.put(cells, _stroke(mark, sheet.glyphs), Role.LINE)
     for (mark, cells), (other, others) in combinations(runs, 2):
-        if mark.square != other.square:
+        if mark.square != other.square and not (mark.slants or other.slants):
             sheet.canvas.put(cells & others, sheet.glyphs.crossing, Role.LINE)
+
+
+def _stroke(mark: Mark, glyphs: Glyphs) -> str:
+    if mark.slants:
+        return glyphs.slant
+    return glyphs.upright if mark.square else glyphs.across
 
 
 def paint_current(sheet: Sheet, drawn: Scene) -> None:

@@ -18,8 +18,12 @@ if TYPE_CHECKING:
 
     from benchmate.layout.step import Layout, Step
     from benchmate.model.directions import Face
-    from benchmate.model.feature import Feature, Line, Reading
+    from benchmate.model.feature import Feature, Line, Reading, Slant
     from benchmate.model.stick import Stick
+
+
+_PAST_WASTE = 6
+"""What share of a side's width a line along it runs past its joint's waste."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +39,11 @@ class Mark:
     def square(self) -> bool:
         """Whether it is struck square across a long face."""
         return self.start[0] == self.end[0]
+
+    @property
+    def slants(self) -> bool:
+        """Whether it runs neither across the timber nor along it."""
+        return not self.square and self.start[1] != self.end[1]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,6 +65,14 @@ class Scene:
     current: tuple[Mark, ...]
     line: Line | None
     reading: Reading | None
+
+    @property
+    def slant(self) -> Slant | None:
+        """How the current line slants across this side; None where it does not."""
+        slant = self.line.slant if self.line else None
+        if slant is None or self.face.is_end or axis_from(self.face) is slant.axis:
+            return None
+        return slant
 
     @property
     def rough(self) -> bool:
@@ -87,16 +104,21 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
             for shape in _shapes(layout, feature, face)
         ),
         lines=tuple(mark for mark in marks if mark.line != step.draws),
-        current=_current(marks, line, view, step),
+        current=_current(marks, line, view, step, shapes),
         line=line,
         reading=reading or next(iter(step.readings), None),
     )
 
 
 def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]:
-    """The waste on a side; a cut that takes the whole side leaves nothing on it to draw."""
+    """The waste on a side; a cut that takes the whole side leaves nothing on it to draw.
+
+    A hole has no lines round it, yet it leaves most of the side.
+    """
     found = outlines(feature, layout.stick, face)
-    return tuple(shape for shape in found if any(shape.lines))
+    view = face_view(layout.stick, face, layout.stick.section(*feature.place))
+    whole = view.rectangle().double_area
+    return tuple(shape for shape in found if any(shape.lines) or shape.double_area < whole)
 
 
 def _cut_to(
@@ -110,15 +132,19 @@ def _cut_to(
 
 
 def _current(
-    marks: tuple[Mark, ...], line: Line | None, view: FaceView, step: Step
+    marks: tuple[Mark, ...],
+    line: Line | None,
+    view: FaceView,
+    step: Step,
+    shapes: tuple[Outline, ...],
 ) -> tuple[Mark, ...]:
     """The line in hand on a side: none for a depth down from it, even where its floor comes out."""
-    if line is not None and line.axis is not None and not view.face.is_end:
-        depth = line.axis is not Axis.ALONG and line.axis is axis_from(view.face)
-        if depth and line.slant is None:
+    if line is not None and line.slant is None and not view.face.is_end:
+        across = line.axis in (Axis.FIRST, Axis.SECOND)
+        if across and line.axis is axis_from(view.face):
             return ()
     found = tuple(mark for mark in marks if mark.line == step.draws)
-    return found or _stated(line, view, step)
+    return found or _stated(line, view, step, shapes)
 
 
 def _line(feature: Feature | None, step: Step) -> Line | None:
@@ -180,26 +206,36 @@ def _sign(number: int) -> int:
     return (number > 0) - (number < 0)
 
 
-def _stated(line: Line | None, view: FaceView, step: Step) -> tuple[Mark, ...]:
-    """A line that bounds no waste: square across the side its step names, or in from an edge."""
+def _stated(
+    line: Line | None, view: FaceView, step: Step, shapes: tuple[Outline, ...]
+) -> tuple[Mark, ...]:
+    """A line that bounds no waste: square across the side its step names, or in from an edge.
+
+    One that runs along the timber is drawn past its joint's waste, as the peg line past the holes.
+    """
     if line is None or line.axis is None or view.face not in step.faces or view.face.is_end:
         return ()
     (a, b), (c, d), at = view.low, view.high, line.at.nm
-    if line.slant is not None and axis_from(view.face) is not line.slant.axis:
-        start, finish = line.slant.start, line.slant.finish
-        return (
-            Mark(
-                line.id,
-                (start.along.nm, start.deep.nm),
-                (finish.along.nm, finish.deep.nm),
-                (0, 0),
-            ),
-        )
+    if line.slant is not None:
+        return (_stated_slant(line.id, line.slant, view),)
     if line.axis is Axis.ALONG:
         return (Mark(line.id, (at, b), (at, d), (0, 0)),)
     if line.axis is axis_from(view.face):
         return ()
-    return (Mark(line.id, (a, at), (c, at), (0, 0)),)
+    along = [point[0] for shape in shapes for point in shape.points]
+    past = (d - b) // _PAST_WASTE
+    ends = (max(a, min(along) - past), min(c, max(along) + past)) if along else (a, c)
+    return (Mark(line.id, (ends[0], at), (ends[1], at), (0, 0)),)
+
+
+def _stated_slant(line: str, slant: Slant, view: FaceView) -> Mark:
+    """From spot to spot where it slants, else square across where it comes out on this face."""
+    start, finish = slant.start, slant.finish
+    if axis_from(view.face) is slant.axis:
+        at = (start if view.face.is_reference else finish).along.nm
+        return Mark(line, (at, view.low[1]), (at, view.high[1]), (0, 0))
+    near, far = ((spot.along.nm, spot.deep.nm) for spot in (start, finish))
+    return Mark(line, near, far, (0, 0))
 
 
 def turned(drawn: Scene) -> Scene:
