@@ -9,7 +9,7 @@ from benchmate.measure.length import Length
 from benchmate.measure.section import Section
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from tests.builders import frame, length, real, timber
+from tests.builders import Part, frame, length, real, timber
 
 OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
 ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
@@ -50,8 +50,9 @@ class Floor:
 
     def frame(self, *joints: LevelEnd, **words: object) -> Frame:
         """Both timbers with their joints."""
-        parts = (self.beam_timber, self.joist_timber, *joints)
-        return frame(*parts, real=self.real, **({"units": "inches"} | words))
+        parts: tuple[Part, ...] = (self.beam_timber, self.joist_timber, *joints)
+        units = {"units": words.pop("units", "inches")}
+        return frame(*parts, real=self.real, **units, **words)
 
     @property
     def beam_timber(self) -> Timber:
@@ -60,22 +61,17 @@ class Floor:
         grain = OPPOSITE[across] if self.turned else across
         deep, _ = self.beam.split(" x ")
         reference = SENSE[grain]
-        return timber(
-            "beam",
-            **(
-                {
-                    "kind": "beam",
-                    "section": self.beam,
-                    "first_face": "up" if self.from_top else "down",
-                    "second_face": OPPOSITE[self.end] if self.near else self.end,
-                    "reference_end": grain,
-                    "length": "12'",
-                    "at": {ALONG[self.end]: "0", "up": "0" if self.from_top else f"-{deep}"},
-                    "reference_end_at": f"{6 * reference}'",
-                }
-                | self.own.get("beam", {})
-            ),
-        )
+        words: dict[str, object] = {
+            "kind": "beam",
+            "section": self.beam,
+            "first_face": "up" if self.from_top else "down",
+            "second_face": OPPOSITE[self.end] if self.near else self.end,
+            "reference_end": grain,
+            "length": "12'",
+            "at": {ALONG[self.end]: "0", "up": "0" if self.from_top else f"-{deep}"},
+            "reference_end_at": f"{6 * reference}'",
+        }
+        return timber("beam", **(words | dict(self.own.get("beam", {}))))
 
     @property
     def joist_timber(self) -> Timber:
@@ -84,22 +80,17 @@ class Floor:
         deep, wide = self.joist.split(" x ")
         faces = ("up", side) if self.first else (side, "up")
         free = "reference_end_at" if self.other else "far_end_at"
-        return timber(
-            "joist",
-            **(
-                {
-                    "kind": "joist",
-                    "section": self.joist if self.first else f"{wide} x {deep}",
-                    "first_face": faces[0],
-                    "second_face": faces[1],
-                    "reference_end": OPPOSITE[self.end] if self.other else self.end,
-                    "length": None,
-                    "at": {ALONG[_left(self.end)]: "0", "up": (-length(self.lower)).exact_text()},
-                    free: f"{-8 * SENSE[self.end]}'",
-                }
-                | self.own.get("joist", {})
-            ),
-        )
+        words: dict[str, object] = {
+            "kind": "joist",
+            "section": self.joist if self.first else f"{wide} x {deep}",
+            "first_face": faces[0],
+            "second_face": faces[1],
+            "reference_end": OPPOSITE[self.end] if self.other else self.end,
+            "length": None,
+            "at": {ALONG[_left(self.end)]: "0", "up": (-length(self.lower)).exact_text()},
+            free: f"{-8 * SENSE[self.end]}'",
+        }
+        return timber("joist", **(words | dict(self.own.get("joist", {}))))
 
 
 def _left(way: str) -> str:

@@ -150,9 +150,7 @@ def _follows(shape: EndShape) -> str:
 
 def _cut_lower(shape: EndShape) -> Task:
     stop = "tusk end" if shape.part.tusk else "shoulder"
-    first = (
-        "No further in than that line: the tusk behind it is left on. " if shape.part.tusk else ""
-    )
+    first = "No further in: the tusk behind that line is left on. " if shape.part.tusk else ""
     return Task(
         id="cut-far-cheek",
         stage=Stage.CUT,

@@ -227,7 +227,10 @@ def tusk(joint: TuskTenon, joist: Wood, met: Meeting, frame: Frame) -> Part:
     Raises ValueError for a joint that is not settled.
     """
     given = (joint.thickness, joint.length, joint.tusk, joint.horn)
-    thickness, length, let_in, horn = (size for size in given if size is not None)
+    settled = [size for size in given if size is not None]
+    if len(settled) < len(given):
+        raise ValueError(f"{joint.id} has no shape until its timbers settle it")
+    thickness, length, let_in, horn = settled
     beam = frame.wood(joint.into)
     near = centred(met, beam) - thickness if joint.set_back is None else joint.set_back
     far = near + thickness

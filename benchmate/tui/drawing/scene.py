@@ -90,6 +90,7 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
     line = _line(own, step)
     view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
     low, high = _corners(layout.stick, view, shapes)
+    current = _current(marks, line, view, step, shapes)
     return Scene(
         stick=layout.stick,
         face=face,
@@ -103,8 +104,8 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
             if feature is not own
             for shape in _shapes(layout, feature, face)
         ),
-        lines=tuple(mark for mark in marks if mark.line != step.draws),
-        current=_current(marks, line, view, step, shapes),
+        lines=tuple(mark for mark in marks if mark not in current),
+        current=current,
         line=line,
         reading=reading or next(iter(step.readings), None),
     )
