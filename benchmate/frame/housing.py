@@ -290,7 +290,7 @@ def _strike_anew(shape: Housing, lines: tuple[Line, ...]) -> Task:
                 key=f"{line.id} on the floor",
             )
             for line in lines
-            if line.axis in hooks and line.slant is None
+            if line.axis in hooks
         ),
         waste="Inside the lines only.",
         why=(

@@ -18,11 +18,15 @@ def socket_cuts(shape: SocketShape) -> tuple[Cut, ...]:
 
 def socket_lines(shape: SocketShape, tape: Tape) -> tuple[Line, ...]:
     """The housing, the two flanks, the floor and the back."""
+    return (*housing_lines(shape.housing), *own_lines(shape, tape))
+
+
+def own_lines(shape: SocketShape, tape: Tape) -> tuple[Line, ...]:
+    """The lines of the socket itself, without a housing's."""
     tail = shape.tail
     middle = Length((tail.real("width") + tail.real("width") - tail.wide + tail.neck).nm // 2)
     bearing = (tail.real("length"), middle)
     return (
-        *housing_lines(shape.housing),
         *(_flank(shape, plane, tape) for plane in shape.flanks),
         floor_line(shape, tail, bearing, tape),
         back_line(shape),
@@ -83,5 +87,4 @@ def socket_tasks(shape: SocketShape, tape: Tape) -> tuple[Task, ...]:
         "a gauge made to the tail."
     )
     measure, *rest = notch_tasks(shape, wide, fits=fits)
-    lines = tuple(line for line in socket_lines(shape, tape) if line.axis is not None)
-    return (measure, *housing_tasks(shape.housing, lines), *rest)
+    return (measure, *housing_tasks(shape.housing, own_lines(shape, tape)), *rest)

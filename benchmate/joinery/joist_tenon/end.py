@@ -178,8 +178,7 @@ def _stop_at_tusk(shape: EndShape) -> str:
 
 
 def _bears(shape: EndShape, tape: Tape) -> str:
-    long = shape.recess + shape.part.length
-    return bears_on(shape.stick.name, long, shape.real("width"), tape)
+    return bears_on(shape.stick.name, shape.part.length, shape.real("width"), tape)
 
 
 def _tusk(shape: EndShape, tape: Tape) -> tuple[Line, ...]:

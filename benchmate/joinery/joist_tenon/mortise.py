@@ -162,8 +162,8 @@ def _at_beam_top(shape: HoleShape) -> Length:
 def _sides(shape: HoleShape, tape: Tape) -> tuple[Line, Line]:
     high = (Beside(abs(shape.lower - shape.upper), "of mortise between the two"),)
     name = shape.joist.stick.name
-    long = shape.joist.recess + shape.joist.real("length")
-    bears = bears_on(name, long, shape.along[1] - shape.along[0], tape)
+    wide = shape.along[1] - shape.along[0]
+    bears = bears_on(name, shape.joist.real("length"), wide, tape)
     upper = Says(
         title="Upper side line",
         beside=high,

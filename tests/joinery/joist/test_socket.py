@@ -2,7 +2,7 @@
 
 import pytest
 
-from benchmate.joinery.joist.socket import socket_cuts, socket_lines, socket_tasks
+from benchmate.joinery.joist.socket import own_lines, socket_cuts, socket_lines, socket_tasks
 from benchmate.joinery.joist.tail import DRAWS
 from benchmate.joinery.joist.tail_shape import FAR, NEAR
 from benchmate.measure.printing import Tape
@@ -110,6 +110,9 @@ def test_what_is_done_with_its_figures() -> None:
     assert [each.value for each in plain["pare"].readings] == list(lengths("2-1/2"))
     assert "gauge" in plain["pare"].why
     housed = {task.id: task for task in socket_tasks(tailed(HALF).shapes[1], Tape())}
+    anew = {each.key: each.value for each in housed["strike-floor"].readings}
+    near, far, floor, _ = own_lines(tailed(HALF).shapes[1], Tape())
+    assert anew == {f"{each.id} on the floor": each.at for each in (near, far, floor)}
     assert list(housed)[:6] == [
         "section",
         "knife-housing",
