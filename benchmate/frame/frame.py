@@ -20,7 +20,7 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
-from benchmate.model.work import Bearing, Extension, Work
+from benchmate.model.work import Abutment, Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
@@ -56,13 +56,14 @@ class Frame:
         self._made: dict[str, object] = {}
         self._works: defaultdict[str, list[Work]] = defaultdict(list)
         for stored in project.works:
-            work = stored.settled(self.wood, project.bare)
+            work = stored.proportioned(self.wood, project.bare)
             for timber in dict.fromkeys(work.timbers().values()):
                 self._works[timber].append(work)
         self._site = Site(
             timber=self.timber,
             wood=self.wood,
             bearing=self.bearing,
+            abutment=self.abutment,
             beyond=self._beyond,
             value=self.value,
         )
@@ -145,6 +146,16 @@ class Frame:
             for work in self.works_on(timber)
             for bearing in work.bearings()
             if bearing.timber == timber and bearing.end is end
+        )
+        return next(found, None) if self._timbers[timber].placed else None
+
+    def abutment(self, timber: str, end: Direction) -> Abutment | None:
+        """Where an end of a placed timber stops at another stick of its line; None for nowhere."""
+        found = (
+            abutment
+            for work in self.works_on(timber)
+            for abutment in work.abutments()
+            if abutment.timber == timber and abutment.end is end
         )
         return next(found, None) if self._timbers[timber].placed else None
 
@@ -239,6 +250,9 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            lapped=tuple(
+                timber.pose.end(end) for end in ends if self.abutment(timber.id, end) is not None
+            ),
             unsure_beyond={
                 timber.pose.end(each.end): found
                 for each in self._extensions(timber.id)

@@ -37,6 +37,14 @@ def slant_setting(along: int, across: int, tape: Tape) -> str:
     )
 
 
+def taper_setting(along: int, fall: int, tape: Tape) -> str:
+    """How to set the square and a bevel for a line that runs along and falls so far."""
+    return (
+        f"{_figures(along, fall, tape)}, strike along the blade; "
+        f"{angle_text(tenths(fall, along))} to the long edge"
+    )
+
+
 def _figures(run: int, rise: int, tape: Tape) -> str:
     """Both figures in words: in inches even on a tape in feet, as the square has no feet."""
     square = tape if tape.graduation.metric else replace(tape, style=Style.INCHES)

@@ -6,6 +6,7 @@ from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.joist import family as joist
 from benchmate.joinery.joist_tenon import family as joist_tenon
+from benchmate.joinery.scarf import family as scarf
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
@@ -17,6 +18,7 @@ FAMILIES: tuple[Family, ...] = (
     joist_tenon.SOFFIT,
     joist_tenon.TUSK,
     brace.FAMILY,
+    scarf.FAMILY,
     chamfer.FAMILY,
 )
 

@@ -1,7 +1,7 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, Self
+from typing import TYPE_CHECKING, Annotated, ClassVar, Literal, NamedTuple, Self
 
 from pydantic import Field, model_validator
 
@@ -53,6 +53,28 @@ class Bearing(NamedTuple):
     depth: Length
     place: str
     scribed: bool = False
+
+
+class Abutment(NamedTuple):
+    """Where the end of one timber stops against the end of another in its own line.
+
+    Its shoulder lies `short` of a coordinate of the building, `at`, along the line: short the way
+    the end looks.
+    """
+
+    timber: str
+    end: Direction
+    to: str
+    at: Sum
+    short: Length
+
+
+class Settled(NamedTuple):
+    """An end whose shoulder a joint settles, and the key of the file that says which end it is."""
+
+    timber: str
+    end: Direction
+    key: str
 
 
 class Fault(NamedTuple):
@@ -154,6 +176,9 @@ class Work(Record, ABC):
     of other joints that its cuts are meant to run into; one side saying so is enough.
     """
 
+    settling: ClassVar[tuple[str, ...]] = ("timber",)
+    """The keys of the file that name the timbers whose ends it may settle."""
+
     id: Id
     meets: Annotated[tuple[Id, ...], Field(strict=False)] = ()
 
@@ -167,12 +192,12 @@ class Work(Record, ABC):
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
 
-    def settled(self, wood: "Callable[[str], Wood]", bare: "Unit") -> Self:  # noqa: ARG002 - each family's own
+    def proportioned(self, wood: "Callable[[str], Wood]", bare: "Unit") -> Self:  # noqa: ARG002 - each family's own
         """The work with what it leaves to a rule of proportion worked out from its timbers.
 
-        `wood` gives a timber's section by id, `bare` the unit to round in. A frame settles each
-        work first of all, so `extensions` may count on it; all else is asked of stored work too.
-        Settled work settles to itself.
+        `wood` gives a timber's section by id, `bare` the unit to round in. A frame asks for it
+        first of all, so `extensions` may count on it; all else is asked of stored work too. Asked
+        again, such work is itself.
         """
         return self
 
@@ -191,6 +216,17 @@ class Work(Record, ABC):
     def bearings(self) -> tuple[Bearing, ...]:
         """The ends whose shoulders it settles, where its timbers have places."""
         return ()
+
+    def abutments(self) -> tuple[Abutment, ...]:
+        """The ends whose shoulders it settles by a coordinate of its own."""
+        return ()
+
+    def settled(self) -> tuple[Settled, ...]:
+        """Every end whose shoulder it settles, one way or the other."""
+        keys = {timber: key for key, timber in self.timbers().items()}
+        keys = {timber: "end" if key == "timber" else key for timber, key in keys.items()}
+        ends: tuple[Bearing | Abutment, ...] = (*self.bearings(), *self.abutments())
+        return tuple(Settled(each.timber, each.end, keys[each.timber]) for each in ends)
 
     def faults(self, timbers: "Mapping[str, Timber]") -> tuple[Fault, ...]:  # noqa: ARG002 - each family's own
         """What cannot be, given how the timbers stand. All the timbers it names are known."""

@@ -2,7 +2,7 @@
 
 import pytest
 
-from benchmate.frame.settings import on_the_square, rake_setting, slant_setting
+from benchmate.frame.settings import on_the_square, rake_setting, slant_setting, taper_setting
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
 
@@ -49,6 +49,14 @@ def test_a_slant_is_set_by_how_far_it_goes_each_way() -> None:
     assert slant_setting(1, 4, INCHES) == (
         '12" on the blade and 3" on the tongue, strike along the tongue; saw 14° off square'
     )
+
+
+def test_a_taper_is_set_by_how_far_it_falls_along_the_timber() -> None:
+    """4" in 36" is 1-5/16" and a little in 12", and 6.3 degrees (CALC)."""
+    assert taper_setting(36, 4, INCHES) == (
+        '12" on the blade and 1-5/16"+ on the tongue, strike along the blade; 6.3° to the long edge'
+    )
+    assert taper_setting(36, 4, MM).startswith("300 mm on the blade and 33 mm+ on the tongue")
 
 
 def test_a_square_has_no_feet() -> None:

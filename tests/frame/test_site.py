@@ -16,6 +16,7 @@ from benchmate.model.fields import ENDS
 from benchmate.model.project import Timber
 from tests.builders import frame, length, lengths, real, sill, tenon, timber
 from tests.frame.standing import Between, Joint, between
+from tests.joinery.scarf.plates import plate
 from tests.space import inward
 
 MANY = settings(max_examples=300)
@@ -159,6 +160,41 @@ def test_an_end_may_be_typed_or_follow_from_a_length(end: str) -> None:
     from_head = posted(post={"reference_end": end, "length": "6'", top: "7'"})
     for built in (typed, from_foot, from_head):
         assert stands(built) == lengths("1'", "7'")
+
+
+@pytest.mark.parametrize("reference_end", ["west", "east"])
+def test_an_end_may_stop_at_a_coordinate_that_a_joint_gives(reference_end: str) -> None:
+    """Two sticks of a line scarfed at 14': each stops 18" short of it, the way its end looks."""
+    keys = ("reference_end_at", "far_end_at")[:: 1 if reference_end == "west" else -1]
+    built = plate(
+        one={"reference_end": reference_end, "reference_end_at": None, keys[0]: "0"},
+        other={"reference_end": reference_end, "far_end_at": None, keys[1]: "28'"},
+    )
+    found = {}
+    for name in ("one", "other"):
+        place, body = built.place(name), built.stick(name).body
+        assert place is not None
+        ends = sorted(place.point(along, ZERO, ZERO)[0] for along in (ZERO, body))
+        found[name] = tuple(map(Length, ends))
+    assert found == {"one": lengths("0", "12' 6"), "other": lengths("15' 6", "28'")}
+
+
+def test_such_an_end_leaves_the_other_to_a_length() -> None:
+    """A stick 10' long from shoulder to shoulder starts so far before its scarf."""
+    built = plate(one={"reference_end_at": None, "length": "10'"})
+    place = built.place("one")
+    assert place is not None
+    assert Length(place.origin[0]) == length("2' 6")
+    overall = plate(one={"reference_end_at": None, "length": "13'", "length_is": "overall"})
+    assert overall.place("one") == place
+
+
+def test_the_coordinate_of_a_joint_may_be_a_sum_of_names() -> None:
+    """And moves both sticks at once."""
+    built = plate(joint={"at": "line 2 - 1'"}, lines={"line 2": "15'"})
+    assert built.stick("one").body == length("12' 6")
+    moved = plate(joint={"at": "line 2 - 1'"}, lines={"line 2": "16'"})
+    assert (moved.stick("one").body, moved.stick("other").body) == lengths("13' 6", "11' 6")
 
 
 def test_an_overall_length_holds_its_tenons() -> None:

@@ -3,10 +3,12 @@
 import pytest
 from pydantic import ValidationError
 
+from benchmate.measure.length import ZERO
 from benchmate.measure.reading import Unit
+from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from benchmate.model.work import Work, end_fault, meeting_faults
+from benchmate.model.work import Abutment, Bearing, Settled, Work, end_fault, meeting_faults
 from tests.builders import frame, sill, timber
 
 
@@ -27,10 +29,40 @@ def test_work_that_names_no_timbers_is_a_misuse() -> None:
 def test_work_is_harmless_until_a_family_says_otherwise() -> None:
     """It joins its timbers, leaves nothing open, and has no sums, tenons, bearings or faults."""
     work = Bare(id="joint")
-    assert work.settled(frame().wood, Unit.INCH) is work
+    assert work.proportioned(frame().wood, Unit.INCH) is work
     assert work.joins()
     assert (work.sums(), work.extensions(), work.faults({})) == ({}, (), ())
-    assert work.bearings() == ()
+    assert (work.bearings(), work.abutments(), work.settled()) == ((), (), ())
+    assert Work.settling == ("timber",)
+
+
+def test_work_settles_the_ends_that_bear_or_abut() -> None:
+    """Each is told at the key that says which end it is."""
+    at = read_sum("4'")
+
+    class Both(Bare):
+        """A joint that bears with one end and joins another stick with two."""
+
+        def timbers(self) -> dict[str, str]:
+            """The timber whose end it names, and the one that goes on from it."""
+            return {"timber": "post", "into": "other"}
+
+        def bearings(self) -> tuple[Bearing, ...]:
+            """Its foot."""
+            return (Bearing("post", Direction.DOWN, "sill", ZERO, "joint-mortise"),)
+
+        def abutments(self) -> tuple[Abutment, ...]:
+            """Its head, and the foot on it."""
+            return (
+                Abutment("post", Direction.UP, "other", at, ZERO),
+                Abutment("other", Direction.DOWN, "post", at, ZERO),
+            )
+
+    assert Both(id="joint").settled() == (
+        Settled("post", Direction.DOWN, "end"),
+        Settled("post", Direction.UP, "end"),
+        Settled("other", Direction.DOWN, "into"),
+    )
 
 
 def test_work_is_meant_to_meet_what_it_names() -> None:

@@ -68,7 +68,8 @@ def past_a_shoulder(shape: HoleShape, tape: Tape) -> Finding | None:
     brace's incline starts and how long its legs are.
     """
     start, finish = shape.along
-    over = max(-start, finish - shape.stick.body)
+    low, high = shape.stick.room
+    over = max(low - start, finish - high)
     if over <= ZERO:
         return None
     return stop(

@@ -16,9 +16,9 @@ from benchmate.model.findings import Finding, told_on
 def features(joint: SoffitTenon | TuskTenon, frame: Frame) -> tuple[Feature, ...]:
     """The joist's end and its mortise. What stops one side stops the other."""
     tape = frame.project.tape
-    settled = joint.settled(frame.wood, frame.project.bare)
-    made = end_shape(settled, frame)
-    received = hole_shape(settled, made, frame)
+    whole = joint.proportioned(frame.wood, frame.project.bare)
+    made = end_shape(whole, frame)
+    received = hole_shape(whole, made, frame)
     told = findings.told(made, received, tape)
     return (
         _end(made, told_on(made.stick.id, made.feature, told), tape),

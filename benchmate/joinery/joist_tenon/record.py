@@ -72,7 +72,7 @@ class TuskTenon(JoistTenon):
             raise ValueError(f"{self.id} has no length until its timbers settle it")
         return (Extension(self.timber, self.end, self.length),)
 
-    def settled(self, wood: Callable[[str], Wood], bare: Unit) -> Self:
+    def proportioned(self, wood: Callable[[str], Wood], bare: Unit) -> Self:
         """The joint with what is not given as published, but for `set_back`.
 
         That follows from where the two meet.

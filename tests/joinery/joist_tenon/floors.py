@@ -23,7 +23,7 @@ class Jointed:
     @property
     def shapes(self) -> tuple[EndShape, HoleShape]:
         """Where both sides lie."""
-        settled = self.joint.settled(self.frame.wood, self.frame.project.bare)
+        settled = self.joint.proportioned(self.frame.wood, self.frame.project.bare)
         end = end_shape(settled, self.frame)
         return end, hole_shape(settled, end, self.frame)
 

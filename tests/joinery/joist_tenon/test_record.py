@@ -16,7 +16,7 @@ from tests.joinery.joist_tenon.joints import soffit_tenon, tusk_tenon
 def settled(floor: Floor, bare: Unit = Unit.INCH, **words: object) -> TuskTenon:
     """A tusk tenon with what it leaves open worked out."""
     joint = tusk_tenon(**words)  # type: ignore[arg-type]
-    return joint.settled(floor.frame(joint).wood, bare)
+    return joint.proportioned(floor.frame(joint).wood, bare)
 
 
 @pytest.mark.parametrize(
@@ -86,8 +86,8 @@ def test_settled_work_settles_to_itself() -> None:
     """So it does not matter who settles it, or how often."""
     floor = Floor()
     made = settled(floor)
-    assert made.settled(floor.frame(made).wood, Unit.INCH) == made
-    assert soffit_tenon().settled(floor.frame().wood, Unit.INCH) == soffit_tenon()
+    assert made.proportioned(floor.frame(made).wood, Unit.INCH) == made
+    assert soffit_tenon().proportioned(floor.frame().wood, Unit.INCH) == soffit_tenon()
 
 
 def test_an_open_length_cannot_be_asked_for() -> None:
