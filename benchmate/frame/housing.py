@@ -221,11 +221,21 @@ def open_faces(shape: Housing) -> tuple[Face, ...]:
     return tuple(face for face in (*LONG_FACES, Face.REFERENCE_END, Face.FAR_END) if face in found)
 
 
-def housing_tasks(shape: Housing, lines: tuple[Line, ...]) -> tuple[Task, ...]:
-    """Knife it, cut it, try its floor, strike the joint's own `lines` on it anew."""
+def housing_tasks(
+    shape: Housing, noun: str, lines: tuple[Line, ...], *, counts: bool = True
+) -> tuple[Task, ...]:
+    """Knife it, cut it, try its floor, strike anew on it the `lines` of the hole called `noun`.
+
+    `counts` tells whether that one's depth counts from its floor.
+    """
     if not shape.cut:
         return ()
-    return (_knife(shape), _cut(shape), _pare(shape), _strike_anew(shape, lines))
+    return (
+        _knife(shape),
+        _cut(shape),
+        _pare(shape, f", and the {noun}'s depth counts from here" if counts else ""),
+        _strike_anew(shape, noun, lines),
+    )
 
 
 def _knife(shape: Housing) -> Task:
@@ -255,7 +265,7 @@ def _cut(shape: Housing) -> Task:
     )
 
 
-def _pare(shape: Housing) -> Task:
+def _pare(shape: Housing, counts: str) -> Task:
     return Task(
         id="pare-housing",
         stage=Stage.CUT,
@@ -264,12 +274,12 @@ def _pare(shape: Housing) -> Task:
         faces=open_faces(shape),
         readings=(shape.deep,),
         waste=INSIDE,
-        why="The shoulder bears on all of it, and all that is cut below it counts from here.",
+        why=f"The shoulder bears on all of it{counts}.",
         caution=CHISEL,
     )
 
 
-def _strike_anew(shape: Housing, lines: tuple[Line, ...]) -> Task:
+def _strike_anew(shape: Housing, noun: str, lines: tuple[Line, ...]) -> Task:
     """Striking on the floor what cutting the housing took away, each from where it first was."""
     words, stick = shape.stick.pose.words, shape.stick
     start, far_end = words(Face.REFERENCE_END), words(Face.FAR_END)
@@ -281,18 +291,18 @@ def _strike_anew(shape: Housing, lines: tuple[Line, ...]) -> Task:
     return Task(
         id="strike-floor",
         stage=Stage.CUT,
-        title="Strike the joint anew on the housing floor, knife its ends",
+        title=f"Strike the {noun} anew on the housing floor, knife its ends",
         readings=tuple(
             Reading(
                 value=line.at,
                 hook=hooks[line.axis][0],
                 way=f"towards the {hooks[line.axis][1]}, {lower_first(line.title)}",
-                key=f"{line.id} on the floor",
+                key=f"{line.id} of the {noun}",
             )
             for line in lines
             if line.axis in hooks
         ),
-        waste="Inside the lines only.",
+        waste=f"Inside the {noun}'s lines only.",
         why=(
             "Cutting the housing took its lines away. Measure each as it was first struck, never "
             "from the housing's edges."

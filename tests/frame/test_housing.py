@@ -60,7 +60,11 @@ def test_without_a_recess_there_is_none(floor: Floor) -> None:
     """By mill rule the shoulder bears where the face is, and a reference face has no excess."""
     found = housing(floor)
     assert not found.cut
-    assert (housing_cuts(found), housing_lines(found), housing_tasks(found, ())) == ((), (), ())
+    assert (housing_cuts(found), housing_lines(found), housing_tasks(found, "mortise", ())) == (
+        (),
+        (),
+        (),
+    )
     assert housing_walls(found) == {}
     assert found.opening == found.stick.pose.words(found.entry)
 
@@ -126,7 +130,7 @@ def test_what_is_done_there_comes_before_the_rest_of_the_joint() -> None:
     built = far().frame(joint)
     shape = hole_shape(joint, end_shape(joint, built), built)
     lines = own_lines(shape, Tape())
-    tasks = housing_tasks(shape.housing, lines)
+    tasks = housing_tasks(shape.housing, "mortise", lines)
     assert [(task.id, task.stage) for task in tasks] == [
         ("knife-housing", Stage.KNIFE),
         ("cut-housing", Stage.CUT),
@@ -138,6 +142,6 @@ def test_what_is_done_there_comes_before_the_rest_of_the_joint() -> None:
     assert all(task.asks is Asks.NOTHING for task in tasks)
     anew = {reading.key: reading.value for reading in tasks[3].readings}
     assert anew == {
-        f"{name} on the floor": line(lines, name).at
+        f"{name} of the mortise": line(lines, name).at
         for name in ("start", "finish", "upper-side", "lower-side")
     }

@@ -87,4 +87,4 @@ def socket_tasks(shape: SocketShape, tape: Tape) -> tuple[Task, ...]:
         "a gauge made to the tail."
     )
     measure, *rest = notch_tasks(shape, wide, fits=fits)
-    return (measure, *housing_tasks(shape.housing, own_lines(shape, tape)), *rest)
+    return (measure, *housing_tasks(shape.housing, "socket", own_lines(shape, tape)), *rest)

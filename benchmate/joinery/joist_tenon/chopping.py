@@ -14,7 +14,7 @@ def hole_tasks(shape: HoleShape, tape: Tape) -> tuple[Task, ...]:
     """Housing first, then the mortise, then the shallower recesses beside it, then paring."""
     return (
         measure_task(shape.stick, shape.feature),
-        *(housing_tasks(shape.housing, own_lines(shape, tape)) or (_knife(shape),)),
+        *(housing_tasks(shape.housing, "mortise", own_lines(shape, tape)) or (_knife(shape),)),
         _bore(shape),
         *_haunch(shape),
         *_tusk(shape),

@@ -112,7 +112,7 @@ def test_what_is_done_with_its_figures() -> None:
     housed = {task.id: task for task in socket_tasks(tailed(HALF).shapes[1], Tape())}
     anew = {each.key: each.value for each in housed["strike-floor"].readings}
     near, far, floor, _ = own_lines(tailed(HALF).shapes[1], Tape())
-    assert anew == {f"{each.id} on the floor": each.at for each in (near, far, floor)}
+    assert anew == {f"{each.id} of the socket": each.at for each in (near, far, floor)}
     assert list(housed)[:6] == [
         "section",
         "knife-housing",
