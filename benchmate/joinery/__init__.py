@@ -8,6 +8,7 @@ from benchmate.joinery.diminished import family as diminished
 from benchmate.joinery.half_dovetail import family as half_dovetail
 from benchmate.joinery.joggle import family as joggle
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.joist_tenon import family as joist_tenon
 from benchmate.joinery.lap import family as lap
 from benchmate.joinery.scarf import family as scarf
 from benchmate.joinery.tenon import family as tenon
@@ -19,6 +20,9 @@ FAMILIES: tuple[Family, ...] = (
     diminished.FAMILY,
     half_dovetail.FAMILY,
     joist.FAMILY,
+    joist.DOVETAIL,
+    joist_tenon.SOFFIT,
+    joist_tenon.TUSK,
     brace.FAMILY,
     joggle.FAMILY,
     scarf.FAMILY,

@@ -214,18 +214,6 @@ def test_by_mill_rule_nothing_is_too_small(axis: Axis, depth: Length) -> None:
     assert wood.over(axis, "foot-tenon") == ZERO
 
 
-def test_one_from_the_shoulder_itself_says_no_distance_back() -> None:
-    """Where nothing of the end lies inside the other timber's face, there is none to say."""
-    wood = stick()
-    to = {axis: wood.held(axis) for axis in ACROSS}
-    found = Reduction(
-        stick=wood, end=Face.REFERENCE_END, length=ZERO, to=to, struck={}, places=PLACES
-    )
-    assert line(reduction_lines(found), STOP_LINE).beside == ()
-    back = line(reduction_lines(reduced(wood)), STOP_LINE).beside
-    assert [beside.value for beside in back] == [HOUSED]
-
-
 def test_what_lies_in_another_timber_says_whether_it_is_known() -> None:
     """By square rule it is the inner timber, by mill rule as measured there, if it was."""
     square = stick()
@@ -240,3 +228,15 @@ def test_what_lies_in_another_timber_says_whether_it_is_known() -> None:
         assert lies_in_words(wood, Axis.FIRST, PLACES).startswith(lies)
         assert really_words(wood, Axis.FIRST, PLACES).startswith(really)
     assert "not been measured" in lies_in_words(known, Axis.SECOND, PLACES)
+
+
+def test_one_from_the_shoulder_itself_says_no_distance_back() -> None:
+    """Where nothing of the end lies inside the other timber's face, there is none to say."""
+    wood = stick()
+    to = {axis: wood.held(axis) for axis in ACROSS}
+    found = Reduction(
+        stick=wood, end=Face.REFERENCE_END, length=ZERO, to=to, struck={}, places=PLACES
+    )
+    assert line(reduction_lines(found), STOP_LINE).beside == ()
+    back = line(reduction_lines(reduced(wood)), STOP_LINE).beside
+    assert [beside.value for beside in back] == [HOUSED]
