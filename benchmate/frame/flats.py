@@ -101,6 +101,13 @@ def shifted(plane: Plane, ahead: Length) -> Plane:
     return lowest((x, u, v), offset, plane.line)
 
 
+def through_spot(plane: Plane, axis: Axis, along: Length, deep: Length) -> Plane:
+    """The plane parallel to it through a spot: so far along, and so deep in on an axis across."""
+    x, *across = plane.normal
+    slope = across[0] if axis is Axis.FIRST else across[1]
+    return Plane(plane.normal, x * along.nm + slope * deep.nm, plane.line)
+
+
 def leaning(
     axes: tuple[Axis, Axis], start: Pair, finish: Pair, waste: Pair, line: str | None = None
 ) -> Plane:

@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeVar, cast
 
+from benchmate.frame.abutting import abutment_plane, abutting_reach, foothold
 from benchmate.frame.flats import Flat, behind, carried
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
@@ -300,16 +301,18 @@ class Frame:
         end = wood.pose.end(extension.end)
         reference = end is Face.REFERENCE_END
         shoulder = ZERO if reference else self._site.body(wood.id)
-        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO)).moved(extension.length)
+        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO))
+        tip = carried(flat.moved(extension.length), place)
         axis, at = plumb_axis(wood.pose), wood.place_at(end)
-        return reach(
-            carried(flat, place),
-            axis,
-            wood.framed(axis, f"{at}-tenon", at),
-            shoulder,
-            outward=-1 if reference else 1,
-            nosed=extension.shape == "nosed",
-        )
+        deep, outward = wood.framed(axis, f"{at}-tenon", at), -1 if reference else 1
+        bearing = self.bearing(extension.timber, extension.end)
+        if extension.front is None or bearing is None:
+            nosed = extension.shape == "nosed"
+            return reach(tip, axis, deep, shoulder, outward=outward, nosed=nosed)
+        stands = foothold(carried(flat.turned, place), axis, deep, shoulder, outward=outward)
+        there = self.standing(bearing.into)
+        front = abutment_plane(stands, extension.front, place, there)
+        return abutting_reach(stands, front, tip)
 
     def _tip(self, extension: Extension, shoulder: Point) -> Flat:
         """The plane of a slanting tip, through its shoulder, with all of the timber behind it."""

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.practice import CHISEL, SAW
-from benchmate.frame.reduction import measured_words, unmeasured
+from benchmate.frame.reduction import lies_in_words, measured_words, unmeasured
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
@@ -170,12 +170,8 @@ def _side(shape: Housing, name: str, axis: Axis, at: Length) -> Line:
 
 def _how_wide(shape: Housing, axis: Axis) -> str:
     """Whether the size of the end that goes in is known, in a sentence."""
-    if shape.guest.inner is not None:
-        return "By square rule it comes to its inner timber, whatever the stick."
     measured = shape.guest_along if axis is Axis.ALONG else across(shape.guest_along)
-    if shape.guest.measured_depth(measured, *shape.guest_places) is None:
-        return "It has not been measured there yet, so this goes by the size as drawn."
-    return "It is as it was measured there."
+    return lies_in_words(shape.guest, measured, shape.guest_places)
 
 
 def _floor(shape: Housing, *, blind: bool) -> Line:

@@ -133,7 +133,18 @@ class Site:
 
     def entry(self, bearing: Bearing) -> Face:
         """The face an end enters: across from where it looks, or the one its rake runs into."""
-        return entry_face(self.timber(bearing.timber), bearing.end, self.timber(bearing.into))
+        timber, into = self.timber(bearing.timber), self.timber(bearing.into)
+        if timber.incline is None or into.incline is None:
+            return entry_face(timber, bearing.end, into)
+        return self._raked_into(timber, bearing.end, into)
+
+    def _raked_into(self, timber: Timber, end: Direction, into: Timber) -> Face:
+        """The face of a raking timber that another one's end runs against: its top or underside."""
+        line, other = self.rake(timber.id), self.rake(into.id)
+        same = 1 if timber.pose.head is into.pose.head else -1
+        climbs = line.rise * other.run - same * line.run * other.rise
+        from_below = (climbs > 0) is (end is Direction.UP)
+        return into.pose.face(Direction.DOWN if from_below else Direction.UP)
 
     def _raking(self, record: Timber) -> Place:
         line = self.rake(record.id)

@@ -23,13 +23,18 @@ EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
 """How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
 without a nose square to that face; plumb; level."""
 
+Front = Literal["bisecting", "square to the face", "square to the rake"]
+"""How the front of an end that is let into a face looks: half-way between the other two; square to
+the face it is let into; square to its own timber."""
+
 
 class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
     rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
-    the frame measures, and `length` more; below nothing where it is held short.
+    the frame measures, and `length` more; below nothing where it is held short. One that is let in
+    with a `front` stops there.
     """
 
     timber: str
@@ -38,6 +43,7 @@ class Extension(NamedTuple):
     scribed: bool = False
     shape: EndShape = "square"
     through: "Bearing | None" = None
+    front: Front | None = None
 
 
 class Bearing(NamedTuple):
@@ -126,6 +132,27 @@ def meeting_faults(
         problem = f"is missing: it says where {timber.name} crosses {into.name}"
         remedy = f"write how far along from the reference shoulder of {into.name}"
         yield Fault("at", problem, f"{remedy}, or give both their places")
+
+
+def placed_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
+    """What keeps an end from entering another timber's side, where both must have places."""
+    for key, each in (("timber", timber), ("into", into)):
+        if not each.placed:
+            problem = f"{each.name} has no place in the frame, and this joint needs one"
+            yield Fault(key, problem, 'give it its place with "at"')
+            return
+    yield from meeting_faults(timber, end, into, {})
+
+
+def not_level_fault(timber: "Timber", what: str) -> Fault | None:
+    """The fault of a timber that does not lie level and plumb, where `what` needs one that does."""
+    if timber.upright:
+        problem = f"{timber.name} stands upright, and {what}"
+    elif timber.pose.head is not None:
+        problem = f"{timber.name} lies in a slope, and {what}"
+    else:
+        return None
+    return Fault("timber", problem, "use a tenon there, or name a timber that lies level")
 
 
 def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:

@@ -125,6 +125,22 @@ def check_rakes(document: Document, parts: Parts) -> None:
         if timber.roll is not None and document.sound(path):
             slope = (levels.value(each) for each in (timber.roll.run, timber.roll.rise))
             _add(document, path, settling.roll_faults(*slope))
+    _rakes_cross(document, parts, levels)
+
+
+def _rakes_cross(document: Document, parts: Parts, levels: Levels) -> None:
+    """Note a raking timber that is to enter another one which rakes just as it does."""
+    known = {timber.id: (path, timber) for path, timber in parts.timbers}
+    for path, work in parts.works:
+        for bearing in work.bearings():
+            pair = [known[each] for each in (bearing.timber, bearing.into) if each in known]
+            raking = [
+                (timber, rake(timber.incline, levels.value))
+                for where, timber in pair
+                if timber.incline is not None and document.sound(where)
+            ]
+            if len(raking) == 2 and document.sound(path):  # noqa: PLR2004 - the two of a pair
+                _add(document, path, settling.alike_faults(*raking[0], *raking[1]))
 
 
 def check_works(document: Document, parts: Parts) -> None:

@@ -17,6 +17,7 @@ from benchmate.frame.flats import (
     nearest,
     reversed_plane,
     shifted,
+    through_spot,
 )
 from benchmate.frame.place import Place, raking_ways, square_ways
 from benchmate.frame.rake import root
@@ -118,6 +119,18 @@ def test_through_a_point() -> None:
 def test_a_quotient_is_rounded_to_the_nearest(top: int, bottom: int, whole: int) -> None:
     """Halves go up, whatever the signs."""
     assert nearest(top, bottom) == whole
+
+
+@given(nm=st.tuples(NM, NM, NM), x=NM, across=NM, axis=st.sampled_from((Axis.FIRST, Axis.SECOND)))
+def test_a_plane_is_moved_to_a_spot_without_turning(
+    nm: tuple[int, int, int], x: int, across: int, axis: Axis
+) -> None:
+    """It passes through the spot to the nanometre, and keeps its normal and its line."""
+    plane = Plane(nm, 0, "sole")
+    found = through_spot(plane, axis, Length(x), Length(across))
+    u, v = (across, 0) if axis is Axis.FIRST else (0, across)
+    assert (found.normal, found.line) == (nm, "sole")
+    assert nm[0] * x + nm[1] * u + nm[2] * v == found.offset
 
 
 SIZES = st.integers(1, 10**10).map(Length)

@@ -16,6 +16,7 @@ from benchmate.model.fields import ENDS
 from benchmate.model.project import Timber
 from tests.builders import frame, length, lengths, real, sill, tenon, timber
 from tests.frame.standing import Between, Joint, between
+from tests.joinery.joggle.trusses import joggle_joint
 from tests.joinery.scarf.plates import plate
 from tests.space import inward
 
@@ -323,3 +324,60 @@ def test_the_face_a_rake_runs_into(end: str, into: dict[str, object], look: str)
     other = timber("other", **into)
     found = entry_face(brace, ENDS[end], other)
     assert other.pose.direction(found).word == look
+
+
+def _raking(name: str, foot: tuple[str, str], towards: str, slope: tuple[str, str]) -> Timber:
+    """A timber 6" deep whose top edge rises from a point so far east and up."""
+    return timber(
+        name,
+        section="6 x 4",
+        first_face="up",
+        second_face="south",
+        length=None,
+        incline={
+            "foot": {"east": foot[0], "north": "0", "up": foot[1]},
+            "towards": towards,
+            "run": slope[0],
+            "rise": slope[1],
+        },
+    )
+
+
+@pytest.mark.parametrize(
+    ("end", "towards", "slope", "enters"),
+    [
+        ("head", "west", ("4'", "3'"), "down"),
+        ("foot", "west", ("4'", "3'"), "up"),
+        ("head", "east", ("4'", "1'"), "down"),
+        ("head", "east", ("4'", "5'"), "up"),
+        ("foot", "east", ("4'", "1'"), "up"),
+        ("foot", "east", ("4'", "5'"), "down"),
+    ],
+)
+def test_a_rake_into_another_meets_its_top_or_its_underside(
+    end: str, towards: str, slope: tuple[str, str], enters: str
+) -> None:
+    """Rising 3 in 4 east: up under one that rises less or towards it, on top of a steeper."""
+    strut = _raking("strut", ("0", "0"), "east", ("4'", "3'"))
+    rafter = _raking("rafter", ("0", "5'"), towards, slope)
+    joint = joggle_joint(timber="strut", end=end, into="rafter")
+    (bearing,) = joint.bearings()
+    face = frame(strut, rafter, joint).entry(bearing)
+    assert rafter.pose.direction(face).word == enters
+
+
+@pytest.mark.parametrize(("size", "east"), [("6", 43.0), ("6-3/4", 42.375)])
+def test_a_strut_ends_where_its_arris_meets_the_underside_of_a_rafter(
+    size: str, east: float
+) -> None:
+    """Worked by hand: two that rise 3 in 4 towards one another, 8' apart.
+
+    The rafter's underside lies its depth / 0.8 under its top: at 72" - 7-1/2" less 3/4 of the way
+    east. The strut's arris is at 3/4 of it: they meet 43" east, and less if the rafter is deeper.
+    """
+    strut = _raking("strut", ("0", "0"), "east", ("8'", "6'"))
+    rafter = _raking("rafter", ("8'", "0"), "west", ("8'", "6'"))
+    joint = joggle_joint(timber="strut", end="head", into="rafter")
+    built = frame(strut, rafter, joint, real={"rafter": real({joint.mortise: {"first": size}})})
+    assert abs(built.stick("strut").body.nm - round(east / 0.8 * length("1").nm)) < 3
+    assert built.face("rafter", Face.FAR_FIRST, joint.mortise).normal[2] < 0

@@ -8,7 +8,16 @@ from benchmate.measure.reading import Unit
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from benchmate.model.work import Abutment, Bearing, Settled, Work, end_fault, meeting_faults
+from benchmate.model.work import (
+    Abutment,
+    Bearing,
+    Settled,
+    Work,
+    end_fault,
+    meeting_faults,
+    not_level_fault,
+    placed_faults,
+)
 from tests.builders import frame, sill, timber
 
 
@@ -174,3 +183,37 @@ def test_the_timber_to_place_is_the_one_without_a_place(one: Timber, other: Timb
     """Whichever of the two it is."""
     (fault,) = meeting_faults(one, Direction.DOWN, other, {"at": True})
     assert (one if not one.placed else other).name in fault.remedy
+
+
+@pytest.mark.parametrize(
+    ("post", "sill_", "keys"),
+    [
+        (PLACED_POST, PLACED_SILL, []),
+        (POST, PLACED_SILL, ["timber"]),
+        (PLACED_POST, SILL, ["into"]),
+        (POST, SILL, ["timber"]),
+    ],
+)
+def test_some_joints_need_places(post: Timber, sill_: Timber, keys: list[str]) -> None:
+    """Where a timber has none that alone is told, on the key that names it."""
+    found = list(placed_faults(post, Direction.DOWN, sill_))
+    assert [fault.key for fault in found] == keys
+    assert all("has no place in the frame" in fault.problem for fault in found)
+
+
+def test_placed_timbers_still_have_to_meet() -> None:
+    """An end there is not, or a timber that runs the same way, is told as for any joint."""
+    (fault,) = placed_faults(PLACED_POST, Direction.EAST, PLACED_SILL)
+    assert fault.key == "end"
+
+
+def test_some_joints_lie_level() -> None:
+    """A timber that stands, or lies in a slope, is told so; a level one is sound."""
+    assert not_level_fault(PLACED_SILL, "a tail lies level") is None
+    for timber_, how in ((PLACED_POST, "stands upright"), (BRACE, "lies in a slope")):
+        fault = not_level_fault(timber_, "a tail lies level")
+        assert fault
+        assert (fault.key, fault.problem) == (
+            "timber",
+            f"{timber_.name} {how}, and a tail lies level",
+        )

@@ -223,6 +223,41 @@ def test_a_plan_line_says_nothing_of_height_nor_a_level_of_the_plan() -> None:
     ]
 
 
+RAFTER = (
+    BRACE.replace('"brace"', '"rafter"')
+    .replace('"Brace"', '"Rafter"')
+    .replace('up = "0"', 'up = "1\'"')
+    .replace('up = "3\'"', 'up = "4\'"')
+)
+STRUT_JOINT = """
+[[joint]]
+id = "strut-head"
+family = "joggle"
+timber = "brace"
+end = "head"
+into = "rafter"
+notch = "1"
+length = "2"
+thickness = "1-1/2"
+set_back = "1"
+"""
+
+
+@pytest.mark.parametrize(
+    ("good", "bad", "keys"),
+    [
+        ("", "", ["joint[1].into"]),
+        ('up = "4\'"', 'up = "4\' 1"', []),
+        ('north = "0", up = "4\'"', 'north = "1", up = "4\'"', ["timber[2].incline"]),
+    ],
+)
+def test_a_rake_enters_only_one_that_rakes_otherwise(good: str, bad: str, keys: list[str]) -> None:
+    """Alike they run side by side; what is not sound by itself is told alone."""
+    text = HEAD + BRACE + RAFTER + STRUT_JOINT
+    assert text.count(good) == 1 or not good
+    assert [key for key, _ in told(checked(text.replace(good, bad) if good else text))] == keys
+
+
 @pytest.mark.parametrize(
     ("good", "bad", "problems"),
     [

@@ -84,8 +84,7 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
     """The side of a timber a step is done on, or any other side; `reading` is the one in use."""
     own = layout.feature(step.feature)
     shapes = _shapes(layout, own, face) if own else ()
-    deciding = tuple(shape for shape in shapes if step.draws in shape.lines) if step.draws else ()
-    deciding = deciding or _cut_to(layout, own, face, step.draws)
+    deciding = _deciding(layout, own, face, shapes, step.draws) if own and step.draws else ()
     marks = _marks(shapes)
     line = _line(own, step)
     view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
@@ -122,14 +121,13 @@ def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]
     return tuple(shape for shape in found if any(shape.lines) or shape.double_area < whole)
 
 
-def _cut_to(
-    layout: Layout, feature: Feature | None, face: Face, line: str | None
+def _deciding(
+    layout: Layout, own: Feature, face: Face, shapes: tuple[Outline, ...], line: str
 ) -> tuple[Outline, ...]:
-    """The waste on a side of the cuts that go down to a line, which then lies inside the wood."""
-    if feature is None or line is None:
-        return ()
-    cuts = tuple(cut for cut in feature.cuts if line in (plane.line for plane in cut.planes))
-    return _shapes(layout, replace(feature, cuts=cuts), face)
+    """The waste that a line bounds here; of a line that lies inside the wood, that of its cuts."""
+    found = tuple(shape for shape in shapes if line in shape.lines)
+    cuts = tuple(cut for cut in own.cuts if any(plane.line == line for plane in cut.planes))
+    return found or _shapes(layout, replace(own, cuts=cuts), face)
 
 
 def _current(
