@@ -72,10 +72,13 @@ NECK = "Knife it only outside the flank lines: a cut across the neck would sever
 
 
 def _flanks(shape: TailShape) -> tuple[Line, ...]:
-    planes = cut_flanks(shape)
-    if FAR not in (plane.line for plane in planes) and shape.sides in shape.reduction.to:
-        planes = (*planes, shape.flanks[1]) if FAR in shape.reduction.struck.values() else planes
-    return tuple(_flank(shape, plane) for plane in planes)
+    """Those that lose wood, be it by the reduction of the whole end."""
+    (near, far), struck = shape.flanks, []
+    if shape.flares[0]:
+        struck.append(near)
+    if shape.flares[1] or shape.real_wide > shape.wide:
+        struck.append(far)
+    return tuple(_flank(shape, plane) for plane in struck)
 
 
 def _flank(shape: TailShape, plane: Plane) -> Line:
