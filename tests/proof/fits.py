@@ -33,9 +33,10 @@ SHIFT = 1_000_000
 def differs(right: Wastes, logs: Mapping[str, Log]) -> Iterator[str]:
     """What the program takes off otherwise than the textbook; nothing where they agree."""
     for name, waste in right.items():
-        timber, _, feature = name.partition("/")
-        log = logs[timber]
-        off = _apart(log, log.waste(log.feature(feature)), waste)
+        timber, _, found = name.partition("/")
+        feature = logs[timber].feature(found)
+        log = logs[timber].at(feature)
+        off = _apart(log, log.waste(feature), waste)
         if off > TOUCH:
             yield f"{name}: {off / 1e18:.3f} mm3 more or less than the textbook takes off"
 
@@ -84,8 +85,8 @@ def unnoticed(right: Wastes, logs: Mapping[str, Log]) -> Iterator[str]:
     """Lines that could lie a millimetre off, one way or the other, without any wood to show it."""
     for name, waste in right.items():
         timber, _, found = name.partition("/")
-        log = logs[timber]
-        feature = log.feature(found)
+        feature = logs[timber].feature(found)
+        log = logs[timber].at(feature)
         struck = {plane.line for cut in feature.cuts for plane in cut.planes if plane.line}
         steps = {step.id for step in log.layout.steps}
         for line in sorted(struck):

@@ -11,6 +11,8 @@ How it works
 3. A line parallel to another is set off square from that one.
 4. A floor that slopes away from a face is told by how deep it is at two lines.
 5. A floor that leans across the timber: see `leaning.py`.
+6. Round holes and lines gauged from an arris are held against their cuts apart.
+7. Depths from a far face count in the section measured at the joint.
 """
 
 import re
@@ -22,6 +24,9 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Feature, Line, Reading, Spot
 from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import ENDS, reference_for
+from tests.proof.bored import misbored, sides_of
+from tests.proof.gauged import gauged, misgauged
+from tests.proof.hooked import set_off as _set_off
 from tests.proof.leaning import LEANING, off_leaning
 from tests.proof.wood import Log
 
@@ -39,9 +44,25 @@ OPENINGS = {
 def untrue(log: Log) -> Iterator[str]:
     """What is wrong between the cuts of a timber and its steps; nothing where all is told true."""
     for feature in log.layout.features:
-        if feature.id != ENDS:
-            for plane in dict.fromkeys(plane for cut in feature.cuts for plane in cut.planes):
-                yield from _untrue(log, feature, plane)
+        there = log.at(feature)
+        yield from misbored(there, feature)
+        yield from misgauged(there, feature)
+        for plane in _planes(feature):
+            yield from _untrue(there, feature, plane)
+
+
+def _planes(feature: Feature) -> Iterator[Plane]:
+    """The planes of a feature that its steps strike one by one.
+
+    The squared end is struck from the rough one, of which nobody knows where it is.
+    """
+    apart = {line.id for line in gauged(feature)} | ({"square"} if feature.id == ENDS else set())
+    yield from dict.fromkeys(
+        plane
+        for cut in feature.cuts
+        for plane in cut.planes
+        if plane not in sides_of(cut) and plane.line not in apart
+    )
 
 
 def _untrue(log: Log, feature: Feature, plane: Plane) -> Iterator[str]:
@@ -102,8 +123,7 @@ def _fading(log: Log, feature: Feature, step: Step, plane: Plane) -> Iterator[st
 
 def _in_a_face(log: Log, plane: Plane) -> bool:
     """Whether a plane lies in the timber's own face or end, or outside it, so needs no line."""
-    stick = log.layout.stick
-    section = stick.section()
+    stick, section = log.layout.stick, log.section
     limits = (
         (stick.start.nm, stick.finish.nm),
         (0, section.first.nm),
@@ -153,24 +173,6 @@ def _gap(one: Plane, other: Plane) -> float:
     return abs(heights[0] - heights[1] if same else heights[0] + heights[1])
 
 
-def _set_off(log: Log, reading: Reading) -> tuple[int, float]:
-    """The axis a reading goes along, and where on it it comes."""
-    stick, words = log.layout.stick, log.layout.stick.pose.words
-    depths = (stick.section().first.nm, stick.section().second.nm)
-    for axis in (Axis.FIRST, Axis.SECOND):
-        number, near = axis.value.index(1), reference_for(axis)
-        if reading.hook == words(near):
-            return number, reading.value.nm
-        if reading.hook == words(near.opposite):
-            return number, depths[number - 1] - reading.value.nm
-    if reading.hook == f"squared {words(Face.REFERENCE_END)}":
-        return 0, stick.start.nm + reading.value.nm
-    if reading.hook == f"{words(Face.REFERENCE_END)} shoulder line":
-        ahead = f"towards the {words(Face.FAR_END)}" in reading.way
-        return 0, reading.value.nm if ahead else -reading.value.nm
-    raise ValueError(f"nothing to hook on: {reading}")
-
-
 def _spots(log: Log, step: Step, line: Line, plane: Plane) -> Iterator[str]:
     """Whether the two points of a slanting line lie on its plane, and where they are said to."""
     if line.slant is None:
@@ -193,7 +195,7 @@ def _from_plane(plane: Plane, number: int, spot: Spot) -> float:
 def _depth_of(log: Log, axis: Axis, where: str) -> int | None:
     """How deep in a face lies on an axis; None for words that are no face of the timber."""
     stick, near = log.layout.stick, reference_for(axis)
-    section = stick.section()
+    section = log.section
     if where == stick.pose.words(near):
         return 0
     if where == stick.pose.words(near.opposite):
