@@ -81,6 +81,13 @@ def slanting_mark(
     )
 
 
+def across_mark(stick: Stick, plane: Plane, deep: tuple[Length, Length], says: Says) -> Line:
+    """A line across the timber at whatever angle: square where its plane is, slanting elsewhere."""
+    if not any(plane.normal[1:]):
+        return square_mark(plane, says)
+    return slanting_mark(stick, plane, deep, says)
+
+
 def tapering_mark(
     plane: Plane, along: tuple[Length, Length], where: tuple[str, str], says: Says
 ) -> Line:

@@ -1,5 +1,7 @@
 """Words and tasks that every family shares: cautions, and measuring the stick at a joint."""
 
+from collections.abc import Iterable
+
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Awaits, Reading, Stage, Task
 from benchmate.model.solids import Axis
@@ -26,10 +28,15 @@ LIFT = "Lift no more than half a timber; roll and lever it, or fetch a second pa
 
 def unsure(stick: Stick) -> str:
     """The caution while a length follows faces that nobody has measured yet; empty otherwise."""
-    faces = " and ".join(each.words for each in stick.unsure.values())
-    if not faces:
+    return unsure_of((each.words for each in stick.unsure.values()), "length")
+
+
+def unsure_of(faces: Iterable[str], what: str) -> str:
+    """The caution while a length or a mark follows faces that nobody has measured yet."""
+    named = " and ".join(faces)
+    if not named:
         return ""
-    return f"Measure {faces} at the joint first: this length still goes by the size as drawn."
+    return f"Measure {named} at the joint first: this {what} still goes by the size as drawn."
 
 
 def awaits_measuring(stick: Stick) -> tuple[Awaits, ...]:

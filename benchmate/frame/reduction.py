@@ -96,7 +96,8 @@ def reduction_lines(reduced: Reduction) -> tuple[Line, ...]:
         why="As far back as the end goes in: beyond it the stick keeps its full size.",
         caution="Only on the far faces: nothing comes off a reference face.",
     )
-    return (stop, *(_line(reduced, axis) for axis in reduced.to if axis not in reduced.struck))
+    sides = (reduced_mark(reduced, axis) for axis in reduced.to if axis not in reduced.struck)
+    return (stop, *sides)
 
 
 def reduction_knife(reduced: Reduction) -> tuple[Task, ...]:
@@ -141,7 +142,8 @@ def reduction_tasks(reduced: Reduction) -> tuple[Task, ...]:
     )
 
 
-def _line(reduced: Reduction, axis: Axis) -> Line:
+def reduced_mark(reduced: Reduction, axis: Axis) -> Line:
+    """The line one far face is brought down to."""
     words = reduced.stick.pose.words
     far = words(reference_for(axis).opposite)
     return Line(

@@ -5,6 +5,10 @@ from benchmate.joinery import end_cut
 from benchmate.joinery.brace import family as brace
 from benchmate.joinery.chamfer import family as chamfer
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.rafter.peak import family as rafter_peak
+from benchmate.joinery.rafter.ridge import family as rafter_ridge
+from benchmate.joinery.rafter.seat import family as rafter_seat
+from benchmate.joinery.rafter.tail import family as rafter_tail
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
 
@@ -13,6 +17,10 @@ FAMILIES: tuple[Family, ...] = (
     tenon.FAMILY,
     joist.FAMILY,
     brace.FAMILY,
+    rafter_seat.FAMILY,
+    rafter_tail.FAMILY,
+    rafter_ridge.FAMILY,
+    rafter_peak.FAMILY,
     chamfer.FAMILY,
 )
 

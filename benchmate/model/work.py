@@ -3,7 +3,7 @@
 from abc import ABC, abstractmethod
 from typing import TYPE_CHECKING, Literal, NamedTuple
 
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction, end_words
 from benchmate.model.fields import Id
@@ -24,7 +24,9 @@ class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
-    rakes.
+    rakes. `place` is where the end's section is measured, `level` how long a level cut takes the
+    lower corner off a plumb tip, and `along` the timber along whose top a parallel tip is cut, if
+    not along the face it bears on.
     """
 
     timber: str
@@ -32,6 +34,9 @@ class Extension(NamedTuple):
     length: Length
     scribed: bool = False
     shape: EndShape = "square"
+    place: str = ""
+    level: Length = ZERO
+    along: str = ""
 
 
 class Bearing(NamedTuple):

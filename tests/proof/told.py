@@ -9,25 +9,32 @@ How it works
 2. A slanting line has two points: its start as the reading says, its other end as the first figure
    beside it. Where a point is said to lie on a face, it does.
 3. A line parallel to another is set off square from that one.
+4. A level line is set off so far down a plumb one, from the top edge.
 """
 
 from collections.abc import Iterator
 from math import hypot
 
 from benchmate.layout.step import Step
+from benchmate.measure.length import ZERO
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature, Line, Reading, Spot
 from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import ENDS, reference_for
+from benchmate.model.words import lower_first
 from tests.proof.wood import Log
 
 NEAR_ENOUGH = 4.0
 """How far a plane may lie from where its step puts it, in nanometres: a few roundings."""
 
+TOP_EDGE = "top edge"
+"""Where a rafter's plumb lines start, and its heights are measured down from."""
+
 OPENINGS = {
     "face line": ("shoulder",),
     "shoulder line": ("seat", "shoulder"),
     "housing floor": ("housing-floor",),
+    "seat line": ("seat",),
 }
 """What a line that is set off square from another may hook on, and what that one may be called."""
 
@@ -80,6 +87,8 @@ def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane)
         other = _opening(feature, reading.hook)
         return abs(_gap(plane, other) - reading.value.nm)
     if line.slant is not None and line.axis is None:
+        if reading.hook == TOP_EDGE:
+            return _down_off(log, feature, line, reading)
         if reading.hook not in OPENINGS:
             return 0.0  # along another line: told by its spots
         return abs(_gap(plane, _opening(feature, reading.hook)) - reading.value.nm)
@@ -88,6 +97,23 @@ def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane)
         return abs(at - plane.offset * plane.normal[axis])
     start = line.slant.start
     return abs(at - (start.along if axis == 0 else start.deep).nm)
+
+
+def _down_off(log: Log, feature: Feature, line: Line, reading: Reading) -> float:
+    """How far a line's start lies from where it comes down a plumb line from the top edge."""
+    name = reading.way.removeprefix("down the ").partition(",")[0]
+    others = (feature, *log.layout.features)
+    plumb = next(
+        found.slant
+        for each in others
+        for found in each.lines
+        if lower_first(found.title) == name and found.slant is not None
+    )
+    start, here = plumb.start, line.slant.start if line.slant else Spot(ZERO, ZERO)
+    along, down = (here.along - start.along).nm, (here.deep - start.deep).nm
+    slope = Spot(plumb.finish.along - start.along, plumb.finish.deep - start.deep)
+    aside = abs(along * slope.deep.nm - down * slope.along.nm) / hypot(*(each.nm for each in slope))
+    return max(abs(hypot(along, down) - reading.value.nm), aside, abs(start.deep.nm))
 
 
 def _opening(feature: Feature, hook: str) -> Plane:
