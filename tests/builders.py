@@ -96,6 +96,12 @@ def tenon(**words: object) -> TenonJoint:
     )
 
 
+def given_length(joint: TenonJoint) -> Length:
+    """The length a tenon was given. Raises AssertionError for one that follows what it passes."""
+    assert joint.length is not None
+    return joint.length
+
+
 def chamfer(**words: object) -> Chamfer:
     """A 3/4" chamfer on the inside arris, 12" from the foot shoulder to 6" from the head's."""
     return Chamfer.model_validate(

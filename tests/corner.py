@@ -10,7 +10,7 @@ from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import NM_PER_SIXTYFOURTH, Length
 from benchmate.model.feature import Feature
 from benchmate.model.progress import AsCut, Measured
-from tests.builders import frame, tenon, timber
+from tests.builders import frame, given_length, tenon, timber
 from tests.space import STANCES, TOWARDS, Box, Placed, Stance, bounds, inward
 
 ENDS = {"up": "head", "down": "foot"}
@@ -108,7 +108,7 @@ class Corner:
         far = near + cut.thickness.nm if cut.thickness else at["far-cheek"]
         whole = self.depth("post", 3 - self.cheeks, tenoned.id)
         far_edge = edge + cut.width.nm if cut.width else at.get("far-edge", whole)
-        long = (cut.length or self.joint.length).nm + beyond
+        long = (cut.length or given_length(self.joint)).nm + beyond
         start = at["shoulder"]
         along = (start - long, start) if self.end == self.post.end else (start, start + long)
         across = ((near, far), (edge, far_edge))

@@ -1,5 +1,6 @@
 """All findings on one timber: its joints' own, and ticks that no longer tell the truth."""
 
+from benchmate.checks.joints import cuts_meet, little_wood_between, near_joints
 from benchmate.layout.standing import orphaned, standings
 from benchmate.layout.step import Layout
 from benchmate.measure.printing import Tape
@@ -14,12 +15,22 @@ TICK_OUT_OF_DATE = "tick-out-of-date"
 def findings_on(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding, ...]:
     """Every finding on a timber, the worst first."""
     found = (
-        *(finding for feature in layout.features for finding in feature.findings),
+        *findings_of(layout, tape),
         *tick_out_of_date(layout, progress, tape),
         *tick_without_step(layout, progress),
         *size_without_place(layout, progress),
     )
     return tuple(sorted(found, key=lambda finding: -finding.severity))
+
+
+def findings_of(layout: Layout, tape: Tape) -> tuple[Finding, ...]:
+    """The findings on a timber that follow from its layout alone, whatever is ticked."""
+    near = near_joints(layout)
+    return (
+        *(finding for feature in layout.features for finding in feature.findings),
+        *cuts_meet(layout, near),
+        *little_wood_between(layout, near, tape),
+    )
 
 
 def tick_out_of_date(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding, ...]:

@@ -97,6 +97,13 @@ def shifted(plane: Plane, ahead: Length) -> Plane:
     return lowest((x, u, v), offset, plane.line)
 
 
+def through_spot(plane: Plane, axis: Axis, along: Length, deep: Length) -> Plane:
+    """The plane parallel to it through a spot: so far along, and so deep in on an axis across."""
+    x, *across = plane.normal
+    slope = across[0] if axis is Axis.FIRST else across[1]
+    return Plane(plane.normal, x * along.nm + slope * deep.nm, plane.line)
+
+
 def reversed_plane(plane: Plane) -> Plane:
     """The same plane with the waste on its other side."""
     x, u, v = plane.normal

@@ -5,13 +5,15 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeVar, cast
 
+from benchmate.frame.abutting import abutment_plane, abutting_reach, foothold
 from benchmate.frame.flats import Flat, behind, carried, nearest
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
 from benchmate.frame.place import Place, Point
-from benchmate.frame.rake import Rake
+from benchmate.frame.rake import Rake, Slope
 from benchmate.frame.reach import plumb_axis, reach
 from benchmate.frame.site import Site
+from benchmate.frame.through import unmeasured_passed, wood_passed
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
@@ -19,7 +21,7 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
-from benchmate.model.work import Bearing, Extension, Work
+from benchmate.model.work import Abutment, Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
@@ -61,6 +63,7 @@ class Frame:
             timber=self.timber,
             wood=self.wood,
             bearing=self.bearing,
+            abutment=self.abutment,
             beyond=self._beyond,
             value=self.value,
         )
@@ -107,6 +110,10 @@ class Frame:
         """The line a raking timber's arris is said to run on. Raises ValueError for another."""
         return self._site.rake(timber)
 
+    def slope(self, timber: str) -> Slope:
+        """How a timber slopes: along itself if it rakes, across if it is rolled."""
+        return self._site.slope(timber)
+
     def entry(self, bearing: Bearing) -> Face:
         """The face of the receiving timber that an end enters."""
         return self._site.entry(bearing)
@@ -139,6 +146,16 @@ class Frame:
             for work in self.works_on(timber)
             for bearing in work.bearings()
             if bearing.timber == timber and bearing.end is end
+        )
+        return next(found, None) if self._timbers[timber].placed else None
+
+    def abutment(self, timber: str, end: Direction) -> Abutment | None:
+        """Where an end of a placed timber stops at another stick of its line; None for nowhere."""
+        found = (
+            abutment
+            for work in self.works_on(timber)
+            for abutment in work.abutments()
+            if abutment.timber == timber and abutment.end is end
         )
         return next(found, None) if self._timbers[timber].placed else None
 
@@ -233,6 +250,15 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            lapped=tuple(
+                timber.pose.end(end) for end in ends if self.abutment(timber.id, end) is not None
+            ),
+            unsure_beyond={
+                timber.pose.end(each.end): found
+                for each in self._extensions(timber.id)
+                if each.through
+                and (found := unmeasured_passed(self.wood(each.through.into), each.through))
+            },
             scribed=tuple(
                 timber.pose.end(each.end) for each in self._extensions(timber.id) if each.scribed
             ),
@@ -249,9 +275,16 @@ class Frame:
         return Unmeasured(words, bearing.into, bearing.place)
 
     def _extensions(self, timber: str) -> Iterator[Extension]:
-        """The tenons on the ends of a timber."""
-        for work in self.works_on(timber):
-            yield from (each for each in work.extensions() if each.timber == timber)
+        """The tenons on the ends of a timber, each as long as it comes to."""
+        found = (each for work in self.works_on(timber) for each in work.extensions())
+        yield from (self._worked_out(each) for each in found if each.timber == timber)
+
+    def _worked_out(self, extension: Extension) -> Extension:
+        """A tenon that goes through, by the wood that it passes."""
+        if extension.through is None:
+            return extension
+        passed = wood_passed(self.wood(extension.through.into), extension.through)
+        return extension._replace(length=passed + extension.length)
 
     def _beyond(self, timber: str, end: Direction) -> Length:
         found = (
@@ -267,15 +300,18 @@ class Frame:
         end = wood.pose.end(extension.end)
         reference = end is Face.REFERENCE_END
         shoulder = ZERO if reference else self._site.body(wood.id)
-        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO)).moved(extension.length)
-        return reach(
-            carried(flat, place),
-            plumb_axis(wood.pose),
-            self._deep(extension, wood, wood.place_at(end)),
-            shoulder,
-            outward=-1 if reference else 1,
-            nosed=extension.shape == "nosed",
-        )
+        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO))
+        tip = carried(flat.moved(extension.length), place)
+        axis, deep = plumb_axis(wood.pose), self._deep(extension, wood, wood.place_at(end))
+        outward = -1 if reference else 1
+        bearing = self.bearing(extension.timber, extension.end)
+        if extension.front is None or bearing is None:
+            nosed = extension.shape == "nosed"
+            return reach(tip, axis, deep, shoulder, outward=outward, nosed=nosed)
+        stands = foothold(carried(flat.turned, place), axis, deep, shoulder, outward=outward)
+        there = self.standing(bearing.into)
+        front = abutment_plane(stands, extension.front, place, there)
+        return abutting_reach(stands, front, tip)
 
     def _deep(self, extension: Extension, wood: Wood, at: str) -> Length:
         """How deep a slanting tip goes in from the reference edge: a free end is never reduced."""

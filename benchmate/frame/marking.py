@@ -81,11 +81,20 @@ def slanting_mark(
     )
 
 
-def across_mark(stick: Stick, plane: Plane, deep: tuple[Length, Length], says: Says) -> Line:
-    """A line across the timber at whatever angle: square where its plane is, slanting elsewhere."""
-    if not any(plane.normal[1:]):
-        return square_mark(plane, says)
-    return slanting_mark(stick, plane, deep, says)
+def cross_mark(
+    stick: Stick,
+    plane: Plane,
+    deep: tuple[Length, Length],
+    says: Says,
+    where: tuple[str, str] | None = None,
+) -> Line:
+    """A line across the timber, square or slanting as its plane has it.
+
+    As `slanting_mark` where it slants. Raises ValueError for a plane that runs along the timber.
+    """
+    if any(plane.normal[1:]):
+        return slanting_mark(stick, plane, deep, says, where)
+    return square_mark(plane, says)
 
 
 def tapering_mark(

@@ -6,6 +6,7 @@ which way a mortise runs, and so the hand, follows from how the two timbers stan
 
 from dataclasses import dataclass
 
+from benchmate.frame.flats import nearest
 from benchmate.frame.place import Place
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
@@ -66,17 +67,20 @@ def crossing(
     """Where an end crosses its receiver, from the places of both: `at` and `inset` of `meet`.
 
     The reference faces of a stick pass through its arris, so where its arris runs says where they
-    cross the receiver. Both sticks stand or lie. Raises MeetingError if they run the same way.
+    cross the receiver. The two are square to one another, in a roof as well as out of it. Raises
+    MeetingError if they run the same way.
     """
     heading, grain = stick.pose.direction(end), receiver.pose.direction(Face.FAR_END)
     if not heading.square_to(grain):
         raise MeetingError(f"{stick.name} and {receiver.name} run the same way")
     entry = receiver.pose.face(heading.opposite)
-    sideways = receiver.pose.direction(reference_for(across(axis_from(entry)))).opposite
+    sideways = 1 if across(axis_from(entry)) is Axis.FIRST else 2
     apart = [b - a for a, b in zip(there.origin, here.origin, strict=True)]
     at, inset = (
-        Length(sum(step * gap for step, gap in zip(way.value, apart, strict=True)))
-        for way in (grain, sideways)
+        Length(
+            nearest(sum(step * gap for step, gap in zip(way.steps, apart, strict=True)), way.whole)
+        )
+        for way in (there.ways[0], there.ways[sideways])
     )
     return at, inset
 

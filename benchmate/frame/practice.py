@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Awaits, Reading, Stage, Task
 from benchmate.model.solids import Axis
-from benchmate.model.stick import Stick
+from benchmate.model.stick import Stick, Unmeasured
 
 SAW = (
     "Support the timber on both sides of the kerf so it cannot pinch and kick the saw back; "
@@ -26,9 +26,12 @@ LIFT = "Lift no more than half a timber; roll and lever it, or fetch a second pa
 """Never more than half a timber: a published framers' methods article (trade notes, TFHQ)."""
 
 
-def unsure(stick: Stick) -> str:
-    """The caution while a length follows faces that nobody has measured yet; empty otherwise."""
-    return unsure_of((each.words for each in stick.unsure.values()), "length")
+def unsure(stick: Stick, *, beyond: Face | None = None) -> str:
+    """The caution while a length follows faces that nobody has measured yet; empty otherwise.
+
+    Of the whole stick, or of what lies `beyond` the shoulder at one end alone.
+    """
+    return unsure_of((each.words for each in _unmeasured(stick, beyond)), "length")
 
 
 def unsure_of(faces: Iterable[str], what: str) -> str:
@@ -39,9 +42,20 @@ def unsure_of(faces: Iterable[str], what: str) -> str:
     return f"Measure {named} at the joint first: this {what} still goes by the size as drawn."
 
 
-def awaits_measuring(stick: Stick) -> tuple[Awaits, ...]:
-    """The measuring that comes before a length that follows other timbers as they really are."""
-    return tuple(Awaits(each.timber, f"{each.place}/section") for each in stick.unsure.values())
+def awaits_measuring(stick: Stick, *, beyond: Face | None = None) -> tuple[Awaits, ...]:
+    """The measuring that comes before a length that follows other timbers as they really are.
+
+    Of the whole stick, or of what lies `beyond` the shoulder at one end alone.
+    """
+    return tuple(
+        Awaits(each.timber, f"{each.place}/section") for each in _unmeasured(stick, beyond)
+    )
+
+
+def _unmeasured(stick: Stick, beyond: Face | None) -> tuple[Unmeasured, ...]:
+    if beyond is not None:
+        return tuple(each for end, each in stick.unsure_beyond.items() if end is beyond)
+    return tuple(dict.fromkeys((*stick.unsure.values(), *stick.unsure_beyond.values())))
 
 
 def measure_task(stick: Stick, *places: str) -> Task:

@@ -7,6 +7,7 @@ from math import isqrt
 from benchmate.frame.place import Point
 from benchmate.measure.length import Length
 from benchmate.measure.sums import Sum
+from benchmate.measure.tolerance import SAME_SLOPE
 from benchmate.model.directions import Direction
 from benchmate.model.fields import FACES
 from benchmate.model.place import COORDINATES, Incline
@@ -31,6 +32,19 @@ class Rake:
     rise: int
     aside: int
     length: int
+
+
+@dataclass(frozen=True, slots=True)
+class Slope:
+    """Level and plumb of a slope, in nanometres; no rise for a timber that stands or lies."""
+
+    run: int
+    rise: int
+
+    def like(self, other: "Slope") -> bool:
+        """Whether two slopes are the same but for a hair."""
+        off = self.run * other.rise - self.rise * other.run
+        return abs(off) * SAME_SLOPE <= self.run * other.run + self.rise * other.rise
 
 
 def rake(incline: Incline, value: Value) -> Rake:

@@ -2,7 +2,8 @@
 
 from collections.abc import Collection, Iterator
 
-from benchmate.frame.rake import Rake
+from benchmate.frame.rake import Rake, Slope
+from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, end_words
 from benchmate.model.place import COORDINATES, coordinate_along
 from benchmate.model.project import Timber
@@ -20,6 +21,8 @@ def faults(timber: Timber, bears: Collection[Direction]) -> Iterator[Fault]:
         problem = f'gives {timber.name} a second place beside "at"'
         remedy = 'keep "at" for a timber that stands or lies, "incline" for one that rakes'
         yield Fault("incline", problem, remedy)
+    elif timber.roll is not None and (fault := _roll_fault(timber)):
+        yield fault
     elif timber.incline is not None:
         yield from _said_twice(timber, ("length", *_TYPED_ENDS), '"incline" settles')
     elif timber.at is not None:
@@ -31,6 +34,20 @@ def faults(timber: Timber, bears: Collection[Direction]) -> Iterator[Fault]:
         yield Fault("length_is", "says what length means, but there is none", "take it out")
     if timber.placed:
         yield from _said_twice(timber, ("shoulder_level",), "its place settles")
+
+
+def _roll_fault(timber: Timber) -> Fault | None:
+    """A roll of a timber that does not lie level and square to the slope it is rolled to."""
+    if timber.roll is None:
+        return None
+    if timber.at is None:
+        remedy = 'take it out, or give the timber a place with "at"'
+        return Fault("roll", "counts only for a timber that lies on a line", remedy)
+    if timber.upright or not timber.reference_end.square_to(timber.roll.towards):
+        towards = timber.roll.towards.word
+        problem = f"cannot be: {timber.name} does not lie square to a slope that rises {towards}"
+        return Fault("roll", problem, "correct the side it rises towards, or take it out")
+    return None
 
 
 def _said_twice(timber: Timber, keys: tuple[str, ...], whose: str) -> Iterator[Fault]:
@@ -106,6 +123,15 @@ def rule_faults(timber: Timber, rule: str, classes: tuple[str, ...]) -> Iterator
         )
 
 
+def roll_faults(run: Length, rise: Length) -> Iterator[Fault]:
+    """A slope that goes nowhere, or down."""
+    if run <= ZERO:
+        yield Fault("roll.run", "is no run at all", "write how far level for so much rise")
+    if rise < ZERO:
+        remedy = "write it above nothing, and turn the side it rises towards"
+        yield Fault("roll.rise", "goes down", remedy)
+
+
 def plane_faults(timber: Timber, line: Rake) -> Iterator[Fault]:
     """A head that does not lie where it is said to, or not above its foot."""
     if timber.incline is None:
@@ -116,3 +142,11 @@ def plane_faults(timber: Timber, line: Rake) -> Iterator[Fault]:
     if line.rise <= 0:
         problem = "does not put its head above its foot"
         yield Fault("incline", problem, "correct the points, the rise or the legs")
+
+
+def alike_faults(timber: Timber, line: Rake, into: Timber, other: Rake) -> Iterator[Fault]:
+    """Two timbers of which one is to enter the other's side, but both rake the same way."""
+    same = timber.pose.head is into.pose.head
+    if same and Slope(line.run, line.rise).like(Slope(other.run, other.rise)):
+        problem = f"{timber.name} and {into.name} rake alike, so one cannot enter the other"
+        yield Fault("into", problem, "name a timber that crosses it, or correct one of their rakes")

@@ -2,8 +2,8 @@
 
 How it works
 1. A timber that stands or lies has two coordinates typed for its arris. The third, along it, is
-   settled end by end: by the face its end bears on, by a typed coordinate, or by its length from
-   the other end.
+   settled end by end: by the face its end bears on, by the coordinate of a joint with another stick
+   of its line, by a typed coordinate, or by its length from the other end.
 2. The face an end bears on is a plane of the receiving timber. A reference face lies on that
    timber's own arris; a far face as deep in from it as the frame counts on there (`Wood.framed`).
    So a shoulder follows from sections and places alone, never from another timber's length.
@@ -15,8 +15,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from benchmate.frame.flats import Flat, behind, nearest
-from benchmate.frame.place import Place, raking_ways, square_ways
-from benchmate.frame.rake import Rake, rake
+from benchmate.frame.place import Place, Point, Way, raking_ways, square_ways
+from benchmate.frame.rake import Rake, Slope, rake, root
 from benchmate.measure.length import Length
 from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction, Face
@@ -24,20 +24,21 @@ from benchmate.model.place import COORDINATES, coordinate_along, sense
 from benchmate.model.project import Timber
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Wood, axis_from
-from benchmate.model.work import Bearing
+from benchmate.model.work import Abutment, Bearing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Site:
     """Where timbers stand, given how to ask after one of them.
 
-    `bearing` is what an end bears in, `beyond` the wood past its shoulder, `value` what a sum
-    comes to.
+    `bearing` is what an end bears in, `abutment` where it stops at another stick of its line,
+    `beyond` the wood past its shoulder, `value` what a sum comes to.
     """
 
     timber: Callable[[str], Timber]
     wood: Callable[[str], Wood]
     bearing: Callable[[str, Direction], Bearing | None]
+    abutment: Callable[[str, Direction], Abutment | None]
     beyond: Callable[[str, Direction], Length]
     value: Callable[[Sum], Length]
 
@@ -76,7 +77,25 @@ class Site:
         near, _ = self._shoulders(record)
         typed = {name: self.value(total).nm for name, total in record.at.sums().items()}
         east, north, up = (({along: near} | typed)[name] for name in COORDINATES)
-        return Place(origin=(east, north, up), ways=square_ways(record.pose))
+        return Place(origin=(east, north, up), ways=self._ways(record))
+
+    def _ways(self, record: Timber) -> tuple[Way, Way, Way]:
+        """The directions a timber's readings grow in."""
+        if record.pose.head is None:
+            return square_ways(record.pose)
+        slope = self.slope(record.id)
+        length = root(slope.run * slope.run + slope.rise * slope.rise)
+        return raking_ways(record.pose, slope.run, slope.rise, length)
+
+    def slope(self, timber: str) -> Slope:
+        """How a timber slopes: along itself if it rakes, across if it is rolled."""
+        record = self.timber(timber)
+        if record.incline is not None:
+            line = self.rake(timber)
+            return Slope(line.run, line.rise)
+        if record.roll is None:
+            return Slope(1, 0)
+        return Slope(self.value(record.roll.run).nm, self.value(record.roll.rise).nm)
 
     def rake(self, timber: str) -> Rake:
         """The line a raking timber's arris is said to run on. Raises ValueError for another."""
@@ -93,19 +112,39 @@ class Site:
         record, pose = self.timber(timber), self.timber(timber).pose
         looks = pose.direction(face)
         deep = self.wood(timber).framed(axis_from(face), place)
-        if record.incline is None:
+        if pose.head is None:
             arris = self.arris(timber, looks)
             forward = 0 if face.is_reference else sense(looks) * deep.nm
             return behind(looks, arris + forward)
-        line = self.rake(timber)
-        (_, u, v) = raking_ways(pose, line.run, line.rise, line.length)
+        (_, u, v) = self._ways(record)
         east, north, up = (u if axis_from(face) is Axis.FIRST else v).steps
-        plane = Flat((-east, -north, -up), 0).through(line.foot)
+        plane = Flat((-east, -north, -up), 0).through(self._on_arris(record))
         return plane if face.is_reference else plane.turned.moved(deep)
+
+    def _on_arris(self, record: Timber) -> Point:
+        """A point on the line a timber's arris runs on."""
+        if record.incline is not None:
+            return self.rake(record.id).foot
+        typed = record.at.sums() if record.at is not None else {}
+        east, north, up = (
+            self.value(typed[name]).nm if name in typed else 0 for name in COORDINATES
+        )
+        return east, north, up
 
     def entry(self, bearing: Bearing) -> Face:
         """The face an end enters: across from where it looks, or the one its rake runs into."""
-        return entry_face(self.timber(bearing.timber), bearing.end, self.timber(bearing.into))
+        timber, into = self.timber(bearing.timber), self.timber(bearing.into)
+        if timber.incline is None or into.incline is None:
+            return entry_face(timber, bearing.end, into)
+        return self._raked_into(timber, bearing.end, into)
+
+    def _raked_into(self, timber: Timber, end: Direction, into: Timber) -> Face:
+        """The face of a raking timber that another one's end runs against: its top or underside."""
+        line, other = self.rake(timber.id), self.rake(into.id)
+        same = 1 if timber.pose.head is into.pose.head else -1
+        climbs = line.rise * other.run - same * line.run * other.rise
+        from_below = (climbs > 0) is (end is Direction.UP)
+        return into.pose.face(Direction.DOWN if from_below else Direction.UP)
 
     def _raking(self, record: Timber) -> Place:
         line = self.rake(record.id)
@@ -116,8 +155,7 @@ class Site:
             start + nearest(step * at, line.length)
             for start, step in zip(line.foot, foot_to_head, strict=True)
         )
-        ways = raking_ways(record.pose, line.run, line.rise, line.length)
-        return Place(origin=(east, north, up), ways=ways)
+        return Place(origin=(east, north, up), ways=self._ways(record))
 
     def _along_rake(self, record: Timber, line: Rake) -> tuple[int, int]:
         """Where a raking timber's lower and upper shoulders lie, from its typed foot."""
@@ -152,18 +190,19 @@ class Site:
         bearing = self.bearing(record.id, end)
         if bearing is not None:
             return self.seat(bearing)
+        abutment = self.abutment(record.id, end)
+        if abutment is not None:
+            return self.value(abutment.at).nm - sense(end) * abutment.short.nm
         reference = end is record.reference_end
         typed = record.reference_end_at if reference else record.far_end_at
         return None if typed is None else self.value(typed).nm
 
     def seat(self, bearing: Bearing) -> int:
         """The coordinate, along the end's direction, of the plane an end bears on."""
-        entry = self.entry(bearing)
-        arris, forward = self.arris(bearing.into, bearing.end), sense(bearing.end)
-        if entry.is_reference:
-            return arris + forward * bearing.depth.nm
-        framed = self.wood(bearing.into).framed(axis_from(entry), bearing.place)
-        return arris - forward * (framed.nm - bearing.depth.nm)
+        plane = self.face(bearing.into, self.entry(bearing), bearing.place)
+        axis = COORDINATES.index(coordinate_along(bearing.end))
+        at = nearest(plane.offset, plane.normal[axis])
+        return at + sense(bearing.end) * bearing.depth.nm
 
     def typed_body(self, record: Timber) -> Length:
         """From shoulder to shoulder by a timber's own length. Raises ValueError if it has none."""
@@ -183,7 +222,7 @@ def entry_face(timber: Timber, end: Direction, into: Timber) -> Face:
     the same way or rakes too: then it enters the side that looks up or down at it.
     """
     head, pose = timber.pose.head, into.pose
-    if head is None:
+    if head is None or not timber.pose.rakes:
         return pose.face(end.opposite)
     grain = pose.direction(Face.FAR_END)
     if grain in (head, head.opposite):

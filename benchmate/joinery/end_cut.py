@@ -6,7 +6,7 @@ from benchmate.frame.practice import CHAINSAW, SAW, awaits_measuring, unsure
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.measure.tolerance import LONGEST_TIMBER
-from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Beside, Feature, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.project import Timber
@@ -17,7 +17,7 @@ from benchmate.model.stick import ENDS, Stick
 def features(timber: Timber, frame: Frame) -> tuple[Feature, ...]:
     """The two end cuts of one timber."""
     stick = frame.stick(timber.id)
-    found = tuple(check(stick, frame.project.tape) for check in CHECKS)
+    found = (*(check(stick, frame.project.tape) for check in CHECKS), off_the_slope(timber, frame))
     return (
         Feature(
             id=ENDS,
@@ -163,7 +163,7 @@ def _saw(stick: Stick) -> Task:
 
 
 def no_body(stick: Stick, tape: Tape) -> Finding | None:
-    """The tenons take the whole overall length, so no body is left between the shoulders.
+    """The joints at its ends take the whole overall length, so no body is left between shoulders.
 
     Usually an overall length typed for a shoulder to shoulder one, or a timber placed on the wrong
     side of one it meets. Remedy: check `length` and `length_is`, or the places.
@@ -175,7 +175,7 @@ def no_body(stick: Stick, tape: Tape) -> Finding | None:
         severity=Severity.STOP,
         timber=stick.id,
         feature=ENDS,
-        message=f"The tenons leave a body of {tape.text(stick.body)} between the shoulders",
+        message=f"The joints at its ends leave a body of {tape.text(stick.body)} between shoulders",
         remedy=(
             "check where the timbers it meets stand, and which way its ends look"
             if stick.placed
@@ -202,6 +202,33 @@ def too_long(stick: Stick, tape: Tape) -> Finding | None:
             f"{tape.text(LONGEST_TIMBER)}"
         ),
     )
+
+
+def off_the_slope(timber: Timber, frame: Frame) -> Finding | None:
+    """A timber is rolled to another slope than the one it is joined to has.
+
+    Its ends would stand askew in their housings. Example: a purlin rolled 8 in 12 between rafters
+    that rise 9 in 12. Remedy: the same run and rise, by name if there is one.
+    """
+    if timber.roll is None:
+        return None
+    own = frame.slope(timber.id)
+    for bearing in (frame.bearing(timber.id, end) for end in _ends(timber)):
+        if bearing is not None and not own.like(frame.slope(bearing.into)):
+            other = frame.wood(bearing.into).name
+            return Finding(
+                code="roll-off-slope",
+                severity=Severity.STOP,
+                timber=timber.id,
+                feature=ENDS,
+                message=f"{timber.name} is rolled to another slope than {other} has",
+                remedy=f"give its roll the run and rise of {other}",
+            )
+    return None
+
+
+def _ends(timber: Timber) -> tuple[Direction, Direction]:
+    return timber.reference_end, timber.reference_end.opposite
 
 
 CHECKS = (no_body, too_long)

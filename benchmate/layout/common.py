@@ -3,11 +3,12 @@
 from collections.abc import Iterable
 
 from benchmate.frame.practice import LIFT
+from benchmate.frame.reach import plumb_axis
 from benchmate.layout.marks import is_mark
 from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Feature, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis
-from benchmate.model.stick import Stick
+from benchmate.model.stick import Stick, reference_for
 from benchmate.model.words import lower_first
 
 
@@ -49,19 +50,29 @@ def _faces(stick: Stick) -> Task:
 
 
 def _crown(stick: Stick) -> Task:
-    upright = stick.pose.reference_end in (Direction.UP, Direction.DOWN)
-    where = (
-        "outwards, butt of the tree down" if upright else "up, with the worse faces out of sight"
-    )
     return Task(
         id="crown",
         stage=Stage.CHOOSE,
         title="Sight the crown, knots and wane",
         why=(
-            f"Crown {where}. Keep knots and wane off the reference arris, tenons and bearings, or "
-            "turn the stick end for end before anything is marked."
+            f"Crown {_crown_goes(stick)}. Keep knots and wane off the reference arris, tenons and "
+            "bearings, or turn the stick end for end before anything is marked."
         ),
     )
+
+
+def _crown_goes(stick: Stick) -> str:
+    """Where the crown goes (trade notes 1.4: posts outwards, lying timbers up; common practice).
+
+    A raking timber has its reference line on the edge that is away from the corner, or on the roof
+    plane; the crown goes to that side.
+    """
+    if stick.pose.rakes:
+        edge = stick.pose.words(reference_for(plumb_axis(stick.pose)))
+        return f"towards the {edge}, its reference edge"
+    if stick.pose.reference_end in (Direction.UP, Direction.DOWN):
+        return "outwards, butt of the tree down"
+    return "up, with the worse faces out of sight"
 
 
 _READ_BACK = (

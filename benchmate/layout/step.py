@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Beside, Feature, Reading, Stage
 from benchmate.model.stick import Stick
@@ -51,12 +52,14 @@ class Layout:
     """All steps of one timber in order; `shoulder` is the step that strikes the reference shoulder.
 
     `shoulder` is None where the reference end has no tenon: there the squared end is the datum.
+    `least_wood` is what the shop keeps between two joints.
     """
 
     stick: Stick
     features: tuple[Feature, ...]
     steps: tuple[Step, ...]
     shoulder: str | None
+    least_wood: Length
 
     def step(self, step: str) -> Step:
         """A step by id. Raises KeyError for an unknown one."""

@@ -1,5 +1,7 @@
 """From features to the walk: every step of a timber, in the order a framer takes them."""
 
+from dataclasses import replace
+
 from benchmate.frame.frame import Frame
 from benchmate.joinery import family_of
 from benchmate.layout.common import mated_back_check, stick_tasks
@@ -33,7 +35,14 @@ def _features_of(record: Timber | Work, frame: Frame) -> tuple[Feature, ...]:
     """Both sides of a joint at once: whichever of its timbers is asked for first pays."""
     family = family_of(record)
     key = f"{family.table} {record.id}"
-    return frame.once(key, lambda: family.features(record, frame))
+    return frame.once(key, lambda: _of_joint(record, family.features(record, frame)))
+
+
+def _of_joint(record: Timber | Work, features: tuple[Feature, ...]) -> tuple[Feature, ...]:
+    """The features of a record that know which joint they are a side of, if it is one."""
+    if isinstance(record, Timber) or not record.joins():
+        return features
+    return tuple(replace(each, joint=record.id, meets=record.meets) for each in features)
 
 
 def lay_out(frame: Frame, timber: str) -> Layout:
@@ -57,6 +66,7 @@ def lay_out(frame: Frame, timber: str) -> Layout:
         features=features,
         steps=tuple(sorted(steps, key=lambda step: step.stage)),
         shoulder=_shoulder_step(stick, features),
+        least_wood=frame.project.practice.least_wood,
     )
 
 

@@ -57,3 +57,9 @@ LONGEST_SECTION_TEXT = 2 * LONGEST_LENGTH_TEXT + 3
 
 LONGEST_SUM_TEXT = 240
 """Characters in a typed sum: more than three lines of a small screen cannot be checked by eye."""
+
+SAME_SLOPE = 1000
+"""Two slopes are one where they part by less than one in so many: a 64th over more than a foot.
+
+A slope typed as 8 in 12 and one that follows from two points seldom agree to the nanometre.
+"""

@@ -95,9 +95,10 @@ def end_words(direction: Direction) -> str:
 class Pose:
     """How a timber stands: where its two reference faces and its reference end look.
 
-    A timber that rakes is described as it would lie if laid level, and `head` is then the end that
-    is raised; None for a timber that stands or lies. Raises ValueError unless the three directions
-    are square to one another.
+    A timber that rakes is described as it would lie if laid level, and `head` is then the side that
+    is raised: an end of a timber that rakes, a long side of one that is rolled to lie in a roof,
+    None for a timber that stands or lies. Raises ValueError unless the three directions are square
+    to one another.
     """
 
     first: Direction
@@ -130,9 +131,14 @@ class Pose:
         """The side of the timber that looks in a building direction."""
         return next(face for face in Face if self.direction(face) is direction)
 
+    @property
+    def rakes(self) -> bool:
+        """Whether one end is raised above the other."""
+        return self.head is not None and not self.reference_end.square_to(self.head)
+
     def end(self, direction: Direction) -> Face:
         """The end a file names so: up and down are the head and the foot of a raking timber."""
-        if self.head is None:
+        if self.head is None or not self.rakes:
             return self.face(direction)
         return self.face({Direction.UP: self.head, Direction.DOWN: self.head.opposite}[direction])
 
@@ -141,7 +147,7 @@ class Pose:
         direction = self.direction(face)
         if not face.is_end:
             return face_words(direction)
-        if self.head is None:
+        if not self.rakes:
             return end_words(direction)
         return end_words(Direction.UP if direction is self.head else Direction.DOWN)
 

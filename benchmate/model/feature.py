@@ -31,8 +31,9 @@ class Stage(IntEnum):
     CUT = 8
     PARE = 9
     AS_CUT = 10
-    FINISH = 11
-    LABEL = 12
+    FIT = 11
+    FINISH = 12
+    LABEL = 13
 
 
 class Asks(IntEnum):
@@ -169,6 +170,9 @@ class Feature:
     `awaits` is what its marks, all but measuring the stick, had better wait for. A `mated` one is
     marked for a finished part of another timber, so it comes after all else on its own. A `scribed`
     one is marked by hand from its mate, so it has neither cuts nor lines.
+
+    `joint` is the id of the joint it is a side of, empty for a timber's ends and for chamfers;
+    `meets` are the joints that one is meant to run into. The layout fills in both.
     """
 
     id: str
@@ -184,3 +188,5 @@ class Feature:
     awaits: tuple[Awaits, ...] = ()
     mated: bool = False
     scribed: bool = False
+    joint: str = ""
+    meets: tuple[str, ...] = ()

@@ -19,7 +19,10 @@ class Severity(IntEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Finding:
-    """One finding on one timber; `feature` is the joint or chamfer on it, or empty."""
+    """One finding on one timber; `feature` is the joint or chamfer on it, or empty.
+
+    Where it lies between two joints, `also` is the other one.
+    """
 
     code: str
     severity: Severity
@@ -27,6 +30,7 @@ class Finding:
     feature: str
     message: str
     remedy: str
+    also: str = ""
 
 
 def stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:
@@ -41,9 +45,12 @@ def stop(code: str, timber: str, feature: str, message: str, remedy: str) -> Fin
     )
 
 
-def look(code: str, timber: str, feature: str, message: str, remedy: str) -> Finding:
-    """A finding to look at before cutting."""
-    return replace(stop(code, timber, feature, message, remedy), severity=Severity.LOOK)
+def look(
+    code: str, timber: str, feature: str, message: str, remedy: str, *, also: str = ""
+) -> Finding:
+    """A finding to look at before cutting; `also` is the other joint where it lies between two."""
+    told = stop(code, timber, feature, message, remedy)
+    return replace(told, severity=Severity.LOOK, also=also)
 
 
 def told_on(timber: str, feature: str, found: tuple[Finding, ...]) -> tuple[Finding, ...]:

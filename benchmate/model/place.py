@@ -105,6 +105,32 @@ class Legs(Record):
         return {word: total for word, total in found.items() if total is not None}
 
 
+class Roll(Record):
+    """How a level timber is rolled to lie in a roof: `rise` in `run`, rising `towards` a side.
+
+    Its faces are named as they would look if the roof were laid level, as a rafter's are.
+    """
+
+    towards: FaceDirection
+    run: Position
+    rise: Position
+
+    @model_validator(mode="before")
+    @classmethod
+    def _said(cls, value: object) -> object:
+        return _table(value, 'write { towards = "north", run = "12", rise = "8" }')
+
+    @model_validator(mode="after")
+    def _along_the_compass(self) -> Self:
+        if self.towards in _PLUMB:
+            raise ValueError('rises "towards" no compass direction; write the side it rises to')
+        return self
+
+    def sums(self) -> dict[str, Sum]:
+        """Run and rise, under the keys of the file."""
+        return {"run": self.run, "rise": self.rise}
+
+
 class Incline(Record):
     """The arris line of a timber that rakes in a vertical plane, said in one of three ways.
 

@@ -20,7 +20,7 @@ from benchmate.model.fields import (
     SectionSize,
     Size,
 )
-from benchmate.model.place import Incline, Line
+from benchmate.model.place import Incline, Line, Roll
 from benchmate.model.record import Record
 from benchmate.model.work import Work
 
@@ -61,6 +61,10 @@ class Shop(Record):
     bottom_clearance: Size | None = None
     """How much deeper a mortise is than its tenon is long."""
 
+    least_wood: Size | None = None
+    """The wood to leave between two joints on one timber; less is told. It is no measure of
+    strength: how much is needed there is for the engineer to say."""
+
 
 class Practice(NamedTuple):
     """The shop's practice with every house rule settled."""
@@ -68,11 +72,22 @@ class Practice(NamedTuple):
     trim: Length
     guide_block: Length
     bottom_clearance: Length
+    least_wood: Length
 
 
 USUAL = {
-    Unit.INCH: Practice(Length.inches(1), Length.inches(2), Length.inches(0, 1, 8)),
-    Unit.MM: Practice(Length.mm(25), Length.mm(50), Length.mm(3)),
+    Unit.INCH: Practice(
+        trim=Length.inches(1),
+        guide_block=Length.inches(2),
+        bottom_clearance=Length.inches(0, 1, 8),
+        least_wood=Length.inches(0, 1, 2),
+    ),
+    Unit.MM: Practice(
+        trim=Length.mm(25),
+        guide_block=Length.mm(50),
+        bottom_clearance=Length.mm(3),
+        least_wood=Length.mm(12),
+    ),
 }
 """What counts where the shop says nothing, round in the unit of its tape.
 
@@ -89,10 +104,11 @@ class Timber(Record):
     A timber with a place stands where its reference arris runs: on the line `at`, or on the line
     `incline` says. What an end meets gives its shoulder; where an end meets nothing, its shoulder
     (its squared end, without a tenon) comes where `reference_end_at` or `far_end_at` says, or
-    `length` after the other. A timber without a place
-    has a `length`: from shoulder to shoulder (or to the squared end where there is no tenon), or
-    overall, as `length_is` says. Its `shoulder_level` is the level of an upright timber's reference
-    shoulder, needed only where a chamfer stop is taken from a level.
+    `length` after the other. A level timber that lies in a roof, as a purlin does, has a `roll`
+    beside its line. A timber without a place has a `length`: from shoulder to shoulder (or to the
+    squared end where there is no tenon), or overall, as `length_is` says. Its `shoulder_level` is
+    the level of an upright timber's reference shoulder, needed only where a chamfer stop is taken
+    from a level.
 
     `rule` and `inner` stand in for the project's rule and its inner section of this class.
     """
@@ -109,6 +125,7 @@ class Timber(Record):
     reference_end_at: Position | None = None
     far_end_at: Position | None = None
     incline: Incline | None = None
+    roll: Roll | None = None
     length: Position | None = None
     length_is: LengthMeaning = "shoulder to shoulder"
     shoulder_level: Position | None = None
@@ -123,9 +140,10 @@ class Timber(Record):
 
     @property
     def pose(self) -> Pose:
-        """How the timber stands."""
+        """How the timber stands; one that rakes or is rolled, how it would if laid level."""
         if self.incline is None:
-            return Pose(self.first_face, self.second_face, self.reference_end)
+            head = self.roll.towards if self.roll is not None else None
+            return Pose(self.first_face, self.second_face, self.reference_end, head=head)
         head = self.incline.heading
         low = {Direction.DOWN: head.opposite, Direction.UP: head}.get(self.reference_end)
         if low is None:
@@ -167,7 +185,8 @@ class Timber(Record):
             "shoulder_level": self.shoulder_level,
         }
         given = {name: total for name, total in found.items() if total is not None}
-        for name, place in (("at", self.at), ("incline", self.incline)):
+        places = (("at", self.at), ("incline", self.incline), ("roll", self.roll))
+        for name, place in places:
             if place is not None:
                 given |= {f"{name}.{key}": total for key, total in place.sums().items()}
         return given
@@ -219,7 +238,7 @@ class Project(Record):
     @property
     def practice(self) -> Practice:
         """The shop's practice, as usual where it says nothing."""
-        given = (self.shop.trim, self.shop.guide_block, self.shop.bottom_clearance)
+        given = (getattr(self.shop, rule) for rule in Practice._fields)
         pairs = zip(given, USUAL[self.bare], strict=True)
         return Practice(*(usual if own is None else own for own, usual in pairs))
 

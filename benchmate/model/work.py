@@ -1,7 +1,9 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Literal, NamedTuple
+from typing import TYPE_CHECKING, Annotated, ClassVar, Literal, NamedTuple, Self
+
+from pydantic import Field, model_validator
 
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.sums import Sum
@@ -19,14 +21,20 @@ EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
 """How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
 without a nose square to that face; plumb; level."""
 
+Front = Literal["bisecting", "square to the face", "square to the rake"]
+"""How the front of an end that is let into a face looks: half-way between the other two; square to
+the face it is let into; square to its own timber."""
+
 
 class Extension(NamedTuple):
     """Wood a joint needs beyond the shoulder at one end of a timber, be it `scribed` or not.
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
-    rakes. `place` is where the end's section is measured, `level` how long a level cut takes the
-    lower corner off a plumb tip, and `along` the timber along whose top a parallel tip is cut, if
-    not along the face it bears on.
+    rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
+    the frame measures, and `length` more; below nothing where it is held short. One that is let in
+    with a `front` stops there. `place` is where the end's section is measured, `level` how long a
+    level cut takes the lower corner off a plumb tip, and `along` the timber along whose top a
+    parallel tip is cut, if not along the face it bears on.
     """
 
     timber: str
@@ -34,6 +42,8 @@ class Extension(NamedTuple):
     length: Length
     scribed: bool = False
     shape: EndShape = "square"
+    through: "Bearing | None" = None
+    front: Front | None = None
     place: str = ""
     level: Length = ZERO
     along: str = ""
@@ -52,6 +62,28 @@ class Bearing(NamedTuple):
     depth: Length
     place: str
     scribed: bool = False
+
+
+class Abutment(NamedTuple):
+    """Where the end of one timber stops against the end of another in its own line.
+
+    Its shoulder lies `short` of a coordinate of the building, `at`, along the line: short the way
+    the end looks.
+    """
+
+    timber: str
+    end: Direction
+    to: str
+    at: Sum
+    short: Length
+
+
+class Settled(NamedTuple):
+    """An end whose shoulder a joint settles, and the key of the file that says which end it is."""
+
+    timber: str
+    end: Direction
+    key: str
 
 
 class Fault(NamedTuple):
@@ -84,10 +116,8 @@ def meeting_faults(
     timbers without places, `at` first, and say too much for timbers with them.
     """
     fault = end_fault("end", end, timber)
-    raking = next((each for each in (timber, into) if each.incline is not None), None)
-    if raking is not None:
-        problem = f"makes a square joint with {raking.name}, which rakes"
-        yield Fault("into", problem, "take the joint out: it is for timbers square to one another")
+    if timber.pose.head is not into.pose.head or timber.pose.rakes:
+        yield _off_the_slope(timber, into)
     elif fault:
         yield fault
     elif not into.reference_end.square_to(timber.reference_end):
@@ -105,6 +135,46 @@ def meeting_faults(
         problem = f"is missing: it says where {timber.name} crosses {into.name}"
         remedy = f"write how far along from the reference shoulder of {into.name}"
         yield Fault("at", problem, f"{remedy}, or give both their places")
+
+
+def placed_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
+    """What keeps an end from entering another timber's side, where both must have places."""
+    for key, each in (("timber", timber), ("into", into)):
+        if not each.placed:
+            problem = f"{each.name} has no place in the frame, and this joint needs one"
+            yield Fault(key, problem, 'give it its place with "at"')
+            return
+    yield from meeting_faults(timber, end, into, {})
+
+
+def not_level_fault(timber: "Timber", what: str) -> Fault | None:
+    """The fault of a timber that does not lie level and plumb, where `what` needs one that does."""
+    if timber.upright:
+        problem = f"{timber.name} stands upright, and {what}"
+    elif timber.pose.head is not None:
+        problem = f"{timber.name} lies in a slope, and {what}"
+    else:
+        return None
+    return Fault("timber", problem, "use a tenon there, or name a timber that lies level")
+
+
+def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
+    """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
+    raking = next((each for each in (timber, into) if each.pose.rakes), None)
+    if raking is timber or (raking is not None and timber.roll is not None):
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = 'use a family for timbers that rake, such as "brace", or take the joint out'
+    elif raking is not None:
+        problem = f"makes a square joint with {raking.name}, which rakes"
+        remedy = (
+            f'give {timber.name} a "roll" if it lies in that slope, or use a family for timbers '
+            'that rake, such as "brace"'
+        )
+    else:
+        rolled = timber if timber.roll is not None else into
+        problem = f"makes a square joint with {rolled.name}, which is rolled to lie in a slope"
+        remedy = "name a timber that rakes or is rolled the same way"
+    return Fault("into", problem, remedy)
 
 
 def raking_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
@@ -132,17 +202,28 @@ def _in_one_plane(timber: "Timber", into: "Timber") -> bool:
 class Work(Record, ABC):
     """A joint or other work, written once, on one timber or more.
 
-    Each family's record derives from this and answers for its own parameters.
+    Each family's record derives from this and answers for its own parameters. `meets` are the ids
+    of other joints that its cuts are meant to run into; one side saying so is enough.
     """
 
+    settling: ClassVar[tuple[str, ...]] = ("timber",)
+    """The keys of the file that name the timbers whose ends it may settle."""
+
     id: Id
+    meets: Annotated[tuple[Id, ...], Field(strict=False)] = ()
+
+    @model_validator(mode="after")
+    def _meets_each_once(self) -> Self:
+        if len(set(self.meets)) != len(self.meets):
+            raise ValueError('names a joint twice in "meets"; name each once')
+        return self
 
     @abstractmethod
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
 
     def joins(self) -> bool:
-        """Whether its timbers meet, so that the sizes of one bear on the marks of the others."""
+        """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""
         return True
 
     def sums(self) -> dict[str, Sum]:
@@ -156,6 +237,17 @@ class Work(Record, ABC):
     def bearings(self) -> tuple[Bearing, ...]:
         """The ends whose shoulders it settles, where its timbers have places."""
         return ()
+
+    def abutments(self) -> tuple[Abutment, ...]:
+        """The ends whose shoulders it settles by a coordinate of its own."""
+        return ()
+
+    def settled(self) -> tuple[Settled, ...]:
+        """Every end whose shoulder it settles, one way or the other."""
+        keys = {timber: key for key, timber in self.timbers().items()}
+        keys = {timber: "end" if key == "timber" else key for timber, key in keys.items()}
+        ends: tuple[Bearing | Abutment, ...] = (*self.bearings(), *self.abutments())
+        return tuple(Settled(each.timber, each.end, keys[each.timber]) for each in ends)
 
     def faults(self, timbers: "Mapping[str, Timber]") -> tuple[Fault, ...]:  # noqa: ARG002 - each family's own
         """What cannot be, given how the timbers stand. All the timbers it names are known."""

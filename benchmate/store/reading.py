@@ -26,6 +26,7 @@ from benchmate.store.project_checks import (
     check_works,
 )
 from benchmate.store.project_features import check_features
+from benchmate.store.project_meets import check_meets
 from benchmate.store.project_names import check_names, names_sound
 from benchmate.store.project_parts import read_parts
 from benchmate.store.syntax import read_document
@@ -68,6 +69,7 @@ def parse_project(data: bytes) -> Project:
     check_names(document, parts)
     check_timbers(document, parts)
     check_works(document, parts)
+    check_meets(document, parts)
     check_places(document, parts)
     if names_sound(document):
         check_rakes(document, parts)

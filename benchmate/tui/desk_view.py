@@ -136,6 +136,11 @@ class DeskView:
         step = self.step
         return bool(step.asks) or not step.faces or bool(self.walk.withheld(step))
 
+    @property
+    def roomy(self) -> bool:
+        """Whether the words need two rows more: what the step waits for, or how a square is set."""
+        return bool(self.waiting or self.step.setting)
+
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""
         readings = self.walk.readings(self.step, swapped=self.swapped)

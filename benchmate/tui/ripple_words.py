@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from benchmate.workbench.names import NameMoved, Worth
     from benchmate.workbench.ripple import Moved, Ripple
 
-STRONG = ("STOP", "CHECK", "ALREADY CUT", "NOT KNOWN", "READ ONLY")
+STRONG = ("STOP", "LOOK", "CHECK", "ALREADY CUT", "NOT KNOWN", "READ ONLY")
 """How a line begins that must not be overlooked."""
 
 MOST_SHOWN = 40
@@ -35,12 +35,13 @@ def worth_text(worth: Worth, tape: Tape) -> str:
 
 
 def ripple_lines(ripple: Ripple, frame: Frame) -> tuple[str, ...]:
-    """A ripple in words: stops, then how much moves, then each step, the dearest to mend first.
+    """A ripple in words: findings, then how much moves, then each step, the dearest to mend first.
 
     `frame` is the one the change was tried on.
     """
     return (
-        *_stops(ripple, frame),
+        *_findings(ripple, frame, Severity.STOP),
+        *_findings(ripple, frame, Severity.LOOK),
         *(f"NOT KNOWN what is done on {line}" for each in ripple.unknown for line in _first(each)),
         _summary(ripple),
         *_steps(ripple, frame.project.tape),
@@ -66,14 +67,14 @@ def _first(text: str) -> list[str]:
     return text.splitlines()[:1]
 
 
-def _stops(ripple: Ripple, frame: Frame) -> Iterator[str]:
-    """Each stop once, with the timbers it is told on."""
+def _findings(ripple: Ripple, frame: Frame, severity: Severity) -> Iterator[str]:
+    """Each finding of a severity once, with the timbers it is told on."""
     told: defaultdict[str, list[str]] = defaultdict(list)
     for found in ripple.findings:
-        if found.severity is Severity.STOP:
+        if found.severity is severity:
             words = f"{found.message}. To mend it: {found.remedy}."
             told[words].append(frame.timber(found.timber).name)
-    return (f"STOP on {_listed(names)}: {words}" for words, names in told.items())
+    return (f"{severity.name} on {_listed(names)}: {words}" for words, names in told.items())
 
 
 def _listed(names: list[str]) -> str:

@@ -22,6 +22,7 @@ STAGE_WORDS = {
     Stage.CUT: "Cut",
     Stage.PARE: "Pare",
     Stage.AS_CUT: "Measure as cut",
+    Stage.FIT: "Fit",
     Stage.FINISH: "Finish",
     Stage.LABEL: "Label",
 }

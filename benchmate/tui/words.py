@@ -81,10 +81,9 @@ def _figures(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator
         yield Saying(label="from", text=readings[0].words.removeprefix("from "), strong=True)
     if step.setting:
         yield Saying(label="square", text=step.setting, strong=True)
-    if step.on:
-        yield Saying(label="on", text=step.on)
-    if step.waste:
-        yield Saying(label="waste", text=step.waste, strong=True)
+    on = (Saying(label="on", text=step.on),) if step.on else ()
+    waste = (Saying(label="waste", text=step.waste, strong=True),) if step.waste else ()
+    yield from (*waste, *on) if step.setting else (*on, *waste)
     if step.caution:
         yield Saying(label="care", text=step.caution, warning=True)
 

@@ -202,8 +202,7 @@ class Bench:
         """The real sizes kept at a step's place: its joint, or the whole stick."""
         walk = self.walk(timber)
         feature = walk.layout.feature(step.feature)
-        own_place = feature is not None and bool(feature.place)
-        place = step.feature if own_place else ALL_ALONG
+        place = feature.place[0] if feature and feature.place else ALL_ALONG
         tenon = feature is not None and bool(feature.sizes)
         return sizes_at(walk.progress, place, tenon=tenon)
 

@@ -95,6 +95,7 @@ def finding_data(finding: Finding) -> dict[str, Any]:
         "severity": finding.severity.word,
         "timber": finding.timber,
         "feature": finding.feature,
+        "also": finding.also,
         "message": finding.message,
         "remedy": finding.remedy,
     }

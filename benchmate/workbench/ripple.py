@@ -5,13 +5,14 @@ from dataclasses import dataclass
 from itertools import chain
 from typing import NamedTuple
 
+from benchmate.checks.design import findings_of
 from benchmate.frame.frame import Frame
 from benchmate.layout.standing import State, memory_of
 from benchmate.layout.step import Layout, Step
 from benchmate.layout.walk import lay_out
 from benchmate.measure.length import Length
 from benchmate.model.feature import Stage
-from benchmate.model.findings import Finding
+from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import AsCut, Progress
 from benchmate.workbench.names import NameMoved, names_moved
 from benchmate.workbench.walk import Walk, walk_of
@@ -47,7 +48,7 @@ class Moved:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ripple:
-    """Everything a change moves, and the findings it brings.
+    """Everything a change moves, the stops there would be, and what else it brings to look at.
 
     `names` are those of the project that come to something else, and `unknown` says of which
     timbers it is not known what is done on them.
@@ -99,9 +100,7 @@ def ripple(before: Frame, after: Frame, walk: Callable[[str], Walk]) -> Ripple:
     then = tuple(_as_in(after, each) for each in walks)
     return Ripple(
         moved=tuple(chain.from_iterable(map(_on_timber, walks, then))),
-        findings=tuple(
-            found for each in then for feature in each.layout.features for found in feature.findings
-        ),
+        findings=tuple(chain.from_iterable(map(_brought, walks, then))),
         names=names_moved(before, after),
         unknown=tuple(f"{each.timber.name}: {each.trouble}" for each in walks if each.trouble),
     )
@@ -111,6 +110,14 @@ def _as_in(frame: Frame, walk: Walk) -> Walk:
     """A timber as it would stand in another frame, with the ticks it has."""
     timber = frame.timber(walk.timber.id)
     return walk_of(timber, lay_out(frame, timber.id), walk.progress, frame.project.tape)
+
+
+def _brought(walk: Walk, then: Walk) -> Iterator[Finding]:
+    """What would stop a timber, and what there would be to look at that was not there before."""
+    before = findings_of(walk.layout, walk.tape)
+    for found in findings_of(then.layout, then.tape):
+        if found.severity is Severity.STOP or found not in before:
+            yield found
 
 
 def cut_parts(layout: Layout, progress: Progress) -> frozenset[str]:

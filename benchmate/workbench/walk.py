@@ -93,7 +93,7 @@ class Walk:
             finding
             for finding in self.findings
             if finding.severity is not Severity.STOP
-            and finding.feature == step.feature
+            and step.feature in (finding.feature, finding.also)
             and finding.code != TICK_OUT_OF_DATE
         )
 

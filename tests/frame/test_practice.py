@@ -6,8 +6,10 @@ from benchmate.frame import practice
 from benchmate.frame.practice import awaits_measuring, unsure
 from benchmate.layout.waiting import awaited
 from benchmate.layout.walk import lay_out
+from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage
 from tests.builders import corners, frame, girt_between, length, real, timber
+from tests.joinery.tenon.girts import girt_through
 
 
 def test_measuring_a_stick_reads_both_ways_across_it() -> None:
@@ -57,6 +59,19 @@ def test_once_measured_there_is_nothing_to_wait_for() -> None:
         assert unsure(made.stick("girt")) == ""
         assert awaits_measuring(made.stick("girt")) == ()
     assert unsure(frame(timber("post")).stick("post")) == ""
+
+
+def test_one_end_s_own_tenon_can_be_asked_after_alone() -> None:
+    """What it follows is told with the whole stick as well, and each face once."""
+    both = girt_through().stick("girt")
+    (waits,) = awaits_measuring(both)
+    assert awaits_measuring(both, beyond=Face.FAR_END) == (waits,)
+    assert awaits_measuring(both, beyond=Face.REFERENCE_END) == ()
+    assert unsure(both) == unsure(both, beyond=Face.FAR_END) != ""
+    assert unsure(both, beyond=Face.REFERENCE_END) == ""
+    shoulder_alone = girt_between().stick("girt")
+    assert unsure(shoulder_alone) != ""
+    assert unsure(shoulder_alone, beyond=Face.REFERENCE_END) == ""
 
 
 def test_the_length_waits_and_squaring_the_end_does_not() -> None:

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from benchmate.frame.levels import Levels
 from benchmate.frame.place import Point
-from benchmate.frame.rake import Rake, rake, root
+from benchmate.frame.rake import Rake, Slope, rake, root
 from benchmate.measure.length import NM_PER_INCH, Length
 from benchmate.measure.section import read_section
 from benchmate.model.place import Incline
@@ -213,3 +213,12 @@ def test_half_an_incline_is_a_misuse() -> None:
         rake(foot.model_copy(update={"rise": None}), VALUE)
     with pytest.raises(ValueError, match="a foot, or a corner and legs"):
         rake(foot.model_copy(update={"foot": None}), VALUE)
+
+
+@pytest.mark.parametrize(
+    ("rise", "same"),
+    [(8_000, True), (8_017, True), (8_018, False), (7_982, False), (-8_000, False)],
+)
+def test_slopes_that_part_by_less_than_a_thousandth_are_one(rise: int, same: bool) -> None:
+    """8 in 12 and 8.017 in 12 differ by 1 in 1,020; 8.018 by more than a thousandth."""
+    assert Slope(12_000, 8_000).like(Slope(12_000, rise)) is same

@@ -3,10 +3,10 @@
 import pytest
 
 from benchmate.frame.rake import Rake
-from benchmate.frame.settling import faults, plane_faults, rule_faults
+from benchmate.frame.settling import alike_faults, faults, plane_faults, roll_faults, rule_faults
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from tests.builders import sill, timber
+from tests.builders import length, sill, timber
 
 AT = {"east": "4'", "north": "0"}
 INCLINE = {
@@ -189,6 +189,22 @@ def test_a_head_lies_straight_ahead_and_up(rakes: Rake, told: tuple[str, ...]) -
     assert not list(plane_faults(post(at=AT), rakes))
 
 
+@pytest.mark.parametrize(
+    ("towards", "other", "alike"),
+    [
+        ("east", line(run=2000, rise=1000), True),
+        ("east", line(run=2000, rise=1001), True),
+        ("east", line(run=2000, rise=1010), False),
+        ("west", line(run=2000, rise=1000), False),
+    ],
+)
+def test_rakes_that_are_alike_do_not_cross(towards: str, other: Rake, alike: bool) -> None:
+    """Not but for a hair; the same slope the other way round does."""
+    near, far = brace(), brace(incline=INCLINE | {"towards": towards})
+    found = list(alike_faults(near, line(run=200, rise=100), far, other))
+    assert [fault.key for fault in found] == (["into"] if alike else [])
+
+
 def test_every_fault_says_what_to_do() -> None:
     """No fault without a remedy, none that repeats itself."""
     found = [
@@ -201,3 +217,45 @@ def test_every_fault_says_what_to_do() -> None:
     ]
     assert all(fault.remedy and fault.problem for fault in found)
     assert len({(fault.key, fault.problem) for fault in found}) == len(found)
+
+
+def purlin(**words: object) -> Timber:
+    """A level timber on a line, rolled towards the north."""
+    roll = {"towards": "north", "run": "12", "rise": "8"}
+    placed = {"at": {"north": "0", "up": "0"}, "reference_end_at": "0", "roll": roll}
+    faces = {"first_face": "up", "second_face": "south", "reference_end": "west"}
+    return timber("purlin", **(faces | placed | words))
+
+
+@pytest.mark.parametrize(
+    ("words", "problem"),
+    [
+        ({}, []),
+        ({"at": None, "reference_end_at": None}, ["roll"]),
+        (
+            {"roll": {"towards": "east", "run": "12", "rise": "8"}},
+            ["roll"],
+        ),
+    ],
+)
+def test_only_a_timber_that_lies_across_a_slope_is_rolled(
+    words: dict[str, object], problem: list[str]
+) -> None:
+    """One without a line, and one that runs up the slope, are told."""
+    assert told(purlin(**words)) == problem
+
+
+def test_a_post_is_not_rolled() -> None:
+    """It stands."""
+    roll = {"towards": "north", "run": "12", "rise": "8"}
+    (fault,) = faults(post(at=AT, roll=roll), (FOOT, HEAD))
+    assert fault.problem.startswith("cannot be: Post does not lie")
+
+
+@pytest.mark.parametrize(
+    ("run", "rise", "keys"),
+    [("12", "0", []), ("0", "8", ["roll.run"]), ("12", "-1/64", ["roll.rise"])],
+)
+def test_a_slope_goes_somewhere_and_not_down(run: str, rise: str, keys: list[str]) -> None:
+    """A flat one is as good as any."""
+    assert [fault.key for fault in roll_faults(length(run), length(rise))] == keys

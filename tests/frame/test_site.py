@@ -2,17 +2,22 @@
 
 from collections.abc import Mapping
 from dataclasses import replace
+from math import hypot
 
 import pytest
 from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame, Real
+from benchmate.frame.site import entry_face
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import ZERO, Length
-from benchmate.model.directions import Direction
+from benchmate.model.directions import Direction, Face
+from benchmate.model.fields import ENDS
 from benchmate.model.project import Timber
 from tests.builders import frame, length, lengths, real, sill, tenon, timber
 from tests.frame.standing import Between, Joint, between
+from tests.joinery.joggle.trusses import joggle_joint
+from tests.joinery.scarf.plates import plate
 from tests.space import inward
 
 MANY = settings(max_examples=300)
@@ -158,6 +163,41 @@ def test_an_end_may_be_typed_or_follow_from_a_length(end: str) -> None:
         assert stands(built) == lengths("1'", "7'")
 
 
+@pytest.mark.parametrize("reference_end", ["west", "east"])
+def test_an_end_may_stop_at_a_coordinate_that_a_joint_gives(reference_end: str) -> None:
+    """Two sticks of a line scarfed at 14': each stops 18" short of it, the way its end looks."""
+    keys = ("reference_end_at", "far_end_at")[:: 1 if reference_end == "west" else -1]
+    built = plate(
+        one={"reference_end": reference_end, "reference_end_at": None, keys[0]: "0"},
+        other={"reference_end": reference_end, "far_end_at": None, keys[1]: "28'"},
+    )
+    found = {}
+    for name in ("one", "other"):
+        place, body = built.place(name), built.stick(name).body
+        assert place is not None
+        ends = sorted(place.point(along, ZERO, ZERO)[0] for along in (ZERO, body))
+        found[name] = tuple(map(Length, ends))
+    assert found == {"one": lengths("0", "12' 6"), "other": lengths("15' 6", "28'")}
+
+
+def test_such_an_end_leaves_the_other_to_a_length() -> None:
+    """A stick 10' long from shoulder to shoulder starts so far before its scarf."""
+    built = plate(one={"reference_end_at": None, "length": "10'"})
+    place = built.place("one")
+    assert place is not None
+    assert Length(place.origin[0]) == length("2' 6")
+    overall = plate(one={"reference_end_at": None, "length": "13'", "length_is": "overall"})
+    assert overall.place("one") == place
+
+
+def test_the_coordinate_of_a_joint_may_be_a_sum_of_names() -> None:
+    """And moves both sticks at once."""
+    built = plate(joint={"at": "line 2 - 1'"}, lines={"line 2": "15'"})
+    assert built.stick("one").body == length("12' 6")
+    moved = plate(joint={"at": "line 2 - 1'"}, lines={"line 2": "16'"})
+    assert (moved.stick("one").body, moved.stick("other").body) == lengths("13' 6", "11' 6")
+
+
 def test_an_overall_length_holds_its_tenons() -> None:
     """A 5" tenon in the sill and a 4" one alone on the head: 6' 9" overall is 6' of body."""
     alone = head(into=None)
@@ -220,3 +260,124 @@ def test_what_nothing_settles_is_a_misuse() -> None:
     built = posted(foot(), head())
     with pytest.raises(ValueError, match="Post does not rake"):
         built._site._raking(built.timber("post"))
+
+
+def _face(built: Frame, face: Face) -> tuple[float, float, float]:
+    """The outward normal of a raking timber's face, one long, and where its foot edge is on it."""
+    flat = built.face("brace", face, "foot")
+    steep = hypot(*flat.normal)
+    east, north, up = (part / steep for part in flat.normal)
+    return east, north, up
+
+
+def test_a_raking_face_looks_square_to_the_rake() -> None:
+    """Rising 3 in 4 to the east, the upper face looks 3 back and 4 up, and lies on the arris."""
+    built = frame(
+        timber(
+            "brace",
+            section="5 x 4",
+            first_face="up",
+            second_face="south",
+            reference_end="foot",
+            length=None,
+            incline={
+                "foot": {"east": "0", "north": "0", "up": "0"},
+                "towards": "east",
+                "run": "4'",
+                "rise": "3'",
+            },
+        )
+    )
+    assert _face(built, Face.FIRST) == pytest.approx((-0.6, 0, 0.8))
+    assert _face(built, Face.FAR_FIRST) == pytest.approx((0.6, 0, -0.8))
+    assert _face(built, Face.SECOND) == pytest.approx((0, -1, 0))
+    upper, lower = (built.face("brace", face, "foot") for face in (Face.FIRST, Face.FAR_FIRST))
+    assert upper.offset == 0
+    assert lower.offset / hypot(*lower.normal) == pytest.approx(length("5").nm)
+
+
+@pytest.mark.parametrize(
+    ("end", "into", "look"),
+    [
+        ("foot", {"first_face": "south", "second_face": "west"}, "east"),
+        ("head", {"first_face": "south", "second_face": "west"}, "west"),
+        ("head", {"reference_end": "west", "first_face": "up", "second_face": "south"}, "down"),
+        ("foot", {"reference_end": "west", "first_face": "up", "second_face": "south"}, "up"),
+        ("head", {"reference_end": "south", "first_face": "up", "second_face": "west"}, "west"),
+    ],
+)
+def test_the_face_a_rake_runs_into(end: str, into: dict[str, object], look: str) -> None:
+    """Rising east: an upright and a crossing timber by their side, one alongside by top or foot."""
+    brace = timber(
+        "brace",
+        first_face="down",
+        second_face="south",
+        reference_end="foot",
+        length=None,
+        incline={
+            "foot": {"east": "0", "north": "0", "up": "0"},
+            "towards": "east",
+            "run": "4'",
+            "rise": "3'",
+        },
+    )
+    other = timber("other", **into)
+    found = entry_face(brace, ENDS[end], other)
+    assert other.pose.direction(found).word == look
+
+
+def _raking(name: str, foot: tuple[str, str], towards: str, slope: tuple[str, str]) -> Timber:
+    """A timber 6" deep whose top edge rises from a point so far east and up."""
+    return timber(
+        name,
+        section="6 x 4",
+        first_face="up",
+        second_face="south",
+        length=None,
+        incline={
+            "foot": {"east": foot[0], "north": "0", "up": foot[1]},
+            "towards": towards,
+            "run": slope[0],
+            "rise": slope[1],
+        },
+    )
+
+
+@pytest.mark.parametrize(
+    ("end", "towards", "slope", "enters"),
+    [
+        ("head", "west", ("4'", "3'"), "down"),
+        ("foot", "west", ("4'", "3'"), "up"),
+        ("head", "east", ("4'", "1'"), "down"),
+        ("head", "east", ("4'", "5'"), "up"),
+        ("foot", "east", ("4'", "1'"), "up"),
+        ("foot", "east", ("4'", "5'"), "down"),
+    ],
+)
+def test_a_rake_into_another_meets_its_top_or_its_underside(
+    end: str, towards: str, slope: tuple[str, str], enters: str
+) -> None:
+    """Rising 3 in 4 east: up under one that rises less or towards it, on top of a steeper."""
+    strut = _raking("strut", ("0", "0"), "east", ("4'", "3'"))
+    rafter = _raking("rafter", ("0", "5'"), towards, slope)
+    joint = joggle_joint(timber="strut", end=end, into="rafter")
+    (bearing,) = joint.bearings()
+    face = frame(strut, rafter, joint).entry(bearing)
+    assert rafter.pose.direction(face).word == enters
+
+
+@pytest.mark.parametrize(("size", "east"), [("6", 43.0), ("6-3/4", 42.375)])
+def test_a_strut_ends_where_its_arris_meets_the_underside_of_a_rafter(
+    size: str, east: float
+) -> None:
+    """Worked by hand: two that rise 3 in 4 towards one another, 8' apart.
+
+    The rafter's underside lies its depth / 0.8 under its top: at 72" - 7-1/2" less 3/4 of the way
+    east. The strut's arris is at 3/4 of it: they meet 43" east, and less if the rafter is deeper.
+    """
+    strut = _raking("strut", ("0", "0"), "east", ("8'", "6'"))
+    rafter = _raking("rafter", ("8'", "0"), "west", ("8'", "6'"))
+    joint = joggle_joint(timber="strut", end="head", into="rafter")
+    built = frame(strut, rafter, joint, real={"rafter": real({joint.mortise: {"first": size}})})
+    assert abs(built.stick("strut").body.nm - round(east / 0.8 * length("1").nm)) < 3
+    assert built.face("rafter", Face.FAR_FIRST, joint.mortise).normal[2] < 0

@@ -7,6 +7,7 @@ from benchmate.layout.walk import features_on
 from benchmate.model.directions import Face
 from benchmate.model.feature import Stage, Task
 from tests.builders import corners, frame, length, sill, tenon, timber
+from tests.joinery.brace.bays import bay
 
 
 def _tasks(timber_id: str) -> dict[str, Task]:
@@ -39,6 +40,14 @@ def test_crowns_look_outwards_on_posts_and_up_on_level_timbers() -> None:
     """Common practice: what sags or bows is turned against the load."""
     assert "outwards" in _tasks("post-sw")["crown"].why
     assert "Crown up" in _tasks("sill")["crown"].why
+
+
+def test_the_crown_of_a_raking_timber_goes_to_its_reference_edge() -> None:
+    """A brace bows out of its triangle: trade notes 1.4, common practice."""
+    built = bay()
+    found = stick_tasks(built.stick("brace"), features_on(built, "brace"))
+    crown = next(task for task in found if task.id == "crown")
+    assert crown.why.startswith("Crown towards the underside, its reference edge.")
 
 
 def test_the_back_check_reads_every_mark_from_the_far_end() -> None:

@@ -321,6 +321,31 @@ def test_features_come_from_the_reference_end_whatever_the_file_s_order() -> Non
     assert ids == ["end", "a-foot-mortise", "b-foot-mortise"]
 
 
+def test_a_feature_knows_its_joint_and_what_that_is_meant_to_meet() -> None:
+    """On both its timbers; the ends and a chamfer are no joints."""
+    joint = tenon(into="sill", at="4'", meets=["other"])
+    built = frame(timber("post"), sill(), joint, chamfer())
+    found = {
+        feature.id: (feature.joint, feature.meets)
+        for each in ("post", "sill")
+        for feature in features_on(built, each)
+    }
+    met = ("post-foot", ("other",))
+    assert found == {
+        "end": ("", ()),
+        "foot-tenon": met,
+        "inside-chamfer": ("", ()),
+        "post-foot-mortise": met,
+    }
+
+
+def test_a_layout_knows_how_much_wood_the_shop_keeps() -> None:
+    """The project's own house rule, for the checks."""
+    assert lay_out(frame(timber("post")), "post").least_wood == length("1/2")
+    own = frame(timber("post"), shop={"least_wood": "3/4"})
+    assert lay_out(own, "post").least_wood == length("3/4")
+
+
 def test_an_unknown_timber_is_a_misuse() -> None:
     """Only timbers of the project are laid out."""
     with pytest.raises(KeyError):

@@ -180,3 +180,12 @@ def test_an_end_of_a_timber_that_stands_or_lies_looks_the_way_it_is_named(stance
     pose = _pose(stance)
     assert pose.end(pose.reference_end) is Face.REFERENCE_END
     assert pose.end(pose.reference_end.opposite) is Face.FAR_END
+
+
+def test_a_timber_rolled_into_a_roof_keeps_the_ends_it_lies_with() -> None:
+    """Its raised side is no end of it, so west stays west."""
+    pose = Pose(Direction.UP, Direction.SOUTH, Direction.WEST, head=Direction.NORTH)
+    assert not pose.rakes
+    assert Pose(Direction.UP, Direction.WEST, Direction.SOUTH, head=Direction.NORTH).rakes
+    assert pose.words(pose.end(Direction.WEST)) == "west end"
+    assert pose.end(Direction.EAST) is Face.FAR_END

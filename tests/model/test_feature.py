@@ -20,6 +20,7 @@ def test_work_runs_from_the_rough_stick_to_the_label() -> None:
         "CUT",
         "PARE",
         "AS_CUT",
+        "FIT",
         "FINISH",
         "LABEL",
     ]

@@ -32,12 +32,19 @@ def test_a_stop_is_the_worst_of_findings() -> None:
     assert (found.timber, found.feature, found.remedy) == ("sill", "sw-foot-mortise", "deepen")
 
 
+def test_a_finding_between_two_joints_names_both() -> None:
+    """So that it is told at either."""
+    found = look("cuts-meet", "sill", "a-mortise", "They meet", "move one", also="b-mortise")
+    assert (found.severity, found.feature, found.also) == (Severity.LOOK, "a-mortise", "b-mortise")
+
+
 def test_what_stops_one_side_is_told_on_both() -> None:
     """What is only to be looked at stays with its own timber."""
     stopped = stop("a", "post", "foot-tenon", "It cannot be", "mend it")
     own = look("b", "sill", "sw-foot-mortise", "It is open", "relieve it")
     assert own.severity is Severity.LOOK
     assert [each.code for each in told_on("sill", "sw-foot-mortise", (stopped, own))] == ["a", "b"]
+    assert own.also == ""
     (told,) = told_on("post", "foot-tenon", (stopped, own))
     assert (told.code, told.timber, told.feature) == ("a", "post", "foot-tenon")
     moved, _ = told_on("sill", "sw-foot-mortise", (stopped, own))

@@ -5,7 +5,16 @@ from pydantic import ValidationError
 
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction
-from benchmate.model.place import COORDINATES, Incline, Legs, Line, Point, coordinate_along, sense
+from benchmate.model.place import (
+    COORDINATES,
+    Incline,
+    Legs,
+    Line,
+    Point,
+    Roll,
+    coordinate_along,
+    sense,
+)
 from tests.space import TOWARDS
 
 ZERO = {"east": "0", "north": "0", "up": "0"}
@@ -127,3 +136,15 @@ def test_the_figures_of_an_incline_are_told_by_key() -> None:
     by_legs = Incline.model_validate(BY_LEGS | {"legs": {"down": "leg", "east": "leg + 1"}}).sums()
     assert tuple(by_legs) == (*(f"corner.{key}" for key in points), "legs.east", "legs.down")
     assert by_legs["legs.east"] == read_sum("leg + 1")
+
+
+def test_a_roll_rises_towards_a_side() -> None:
+    """Run and rise by key; up and down are no sides to rise towards."""
+    roll = Roll.model_validate({"towards": "north", "run": "12", "rise": "roof rise"})
+    assert {name: str(total.names()) for name, total in roll.sums().items()}.keys() == {
+        "run",
+        "rise",
+    }
+    for wrong in ({"towards": "up", "run": "12", "rise": "8"}, "8 in 12"):
+        with pytest.raises(ValidationError):
+            Roll.model_validate(wrong)

@@ -8,15 +8,20 @@ from benchmate.measure.reading import Unit
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction, Pose
 from benchmate.model.project import FORMAT, GRADUATIONS, STYLES, Project, Shop, Timber, bare_unit
-from tests.builders import corners, length, sill, tenon, timber
+from tests.builders import corners, length, lengths, sill, tenon, timber
 
 
 def test_the_shop_s_practice_unless_it_says_otherwise() -> None:
-    """1" of trim and a 2" guide block (common practice, no source), 1/8" clear (TFHQ-stub)."""
+    """1/8" clear (TFHQ-stub); 1" of trim, a 2" guide block and 1/2" between joints by practice.
+
+    The latter three are common practice, no source.
+    """
     usual = Project(name="Shed").practice
-    assert usual == (length("1"), length("2"), length("1/8"))
+    assert usual == lengths("1", "2", "1/8", "1/2")
     own = Project(name="Shed", shop=Shop(guide_block=length("1-3/4"))).practice
-    assert own == (length("1"), length("1-3/4"), length("1/8"))
+    assert own == lengths("1", "1-3/4", "1/8", "1/2")
+    sparing = Project(name="Shed", shop=Shop(least_wood=length("1-1/2"))).practice
+    assert sparing == lengths("1", "2", "1/8", "1-1/2")
     none = Project(name="Shed", shop=Shop(trim=length("0"))).practice
     assert none.trim == length("0")
 
@@ -24,7 +29,7 @@ def test_the_shop_s_practice_unless_it_says_otherwise() -> None:
 def test_a_metric_shop_s_practice_is_round_on_a_metric_tape() -> None:
     """The same house rules, rounded: no figure with a + or - behind it from the start."""
     usual = Project(name="Shed", units="mm").practice
-    assert usual == (length("25 mm"), length("50 mm"), length("3 mm"))
+    assert usual == lengths("25 mm", "50 mm", "3 mm", "12 mm")
 
 
 def test_a_timber_stands_by_its_three_directions() -> None:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from benchmate.joinery.joist.record import JoistPocket
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import Length
+from tests.builders import given_length
 from tests.proof.boxes import between, meet
 from tests.proof.kernel import Vector
 from tests.proof.marks import ALONG
@@ -60,7 +61,7 @@ def _tenon(met: Meeting, joint: TenonJoint, room: Length) -> Expected:
     edges = 3 - cheeks
     spans = {cheeks: _between_cheeks(met, joint), edges: _between_edges(met, joint, edges)}
     thick, wide = (high - low for low, high in (spans[cheeks], spans[edges]))
-    long = met.stick.rule.stock.cut(met.feature, "length") or joint.length.nm
+    long = met.stick.rule.stock.cut(met.feature, "length") or given_length(joint).nm
     broad = {met.stick.placed.inward[cheeks][0]: wide, met.stick.placed.inward[edges][0]: thick}
     seat = met.stick.placed.plane(ALONG, met.stick.rule.place(met.feature, "shoulder").at)
     recess = joint.housing.nm + met.over

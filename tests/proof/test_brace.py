@@ -24,7 +24,7 @@ BAYS = {
     "flat": {"legs": ("24", "48")},
     "on a sill": {"low": True, "legs": ("36", "48")},
     "on a sill, towards the west": {"low": True, "heading": "west"},
-    "from the north side": {"brace_side": "north", "legs": ("30", "48")},
+    "from the north side": {"side": "north", "legs": ("30", "48")},
     "unhoused": {"joint": {"housing": "0"}},
     "barefaced": {"joint": {"set_back": "0"}},
     "with its nose set in": {"joint": {"nose": "1"}, "legs": ("36", "42")},

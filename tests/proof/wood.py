@@ -123,11 +123,12 @@ def _away(look: str) -> Direction:
 
 
 def _turned_up(frame: Frame, timber: Timber, way: Direction) -> Direction:
-    """A direction of a timber laid level, once its head is raised."""
-    if timber.incline is None:
+    """A direction of a timber laid level, once its head is raised or it is rolled into a roof."""
+    if timber.incline is None and timber.roll is None:
         return way
     run, rise = slope(frame, timber)
-    axis, sense = TOWARDS[timber.incline.heading.word]
+    head = timber.incline.heading if timber.incline else timber.roll and timber.roll.towards
+    axis, sense = TOWARDS[head.word if head else ""]
     level, up = way[axis] * sense, way[2]
     found = list(way)
     found[axis] = sense * (level * run - up * rise)
@@ -136,11 +137,11 @@ def _turned_up(frame: Frame, timber: Timber, way: Direction) -> Direction:
 
 
 def slope(frame: Frame, timber: Timber) -> tuple[float, float]:
-    """How far a raking timber goes level and up for each of its own length, by its record."""
-    incline = timber.incline
-    if incline is None:
-        raise ValueError(f"{timber.name} does not rake")
-    figures = {name: float(frame.value(total).nm) for name, total in incline.sums().items()}
+    """How far a slope goes level and up for each of its own length, by a timber's record."""
+    said = timber.incline or timber.roll
+    if said is None:
+        raise ValueError(f"{timber.name} neither rakes nor is rolled")
+    figures = {name: float(frame.value(total).nm) for name, total in said.sums().items()}
     level, up = _figures(figures, timber)
     long = (level * level + up * up) ** 0.5
     return level / long, up / long

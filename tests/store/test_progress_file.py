@@ -122,6 +122,17 @@ def test_a_bare_project_is_short() -> None:
     assert project_text(parse_project(HEAD.encode())) == HEAD
 
 
+def test_a_joint_keeps_its_pegs() -> None:
+    """In a table of their own below it, which the next joint does not take for its own."""
+    pegs = '[joint.pegs]\ncount = 1\nsize = "1"\nfrom_shoulder = "1-1/2"\nfrom_edge = "2"\n'
+    head = JOINT.replace("sw-foot", "sw-head").replace('end = "foot"', 'end = "head"')
+    project = parse_project((HEAD + SILL + POST + JOINT + pegs + head).encode())
+    written = project_text(project)
+    assert parse_project(written.encode()) == project
+    assert written.count("[joint.pegs]") == 1
+    assert "\ncount = 1\n" in written
+
+
 def test_a_chamfer_keeps_its_stops() -> None:
     """Tables inside an entry go with it."""
     project = parse_project((HEAD + POST + CHAMFER).encode())

@@ -133,7 +133,7 @@ def finding(severity: Severity, timber: str = "sill") -> Finding:
 
 
 def test_stops_and_what_is_not_known_come_before_all() -> None:
-    """Neither may be overlooked, so both stand above the figures; lesser findings are left out."""
+    """None may be overlooked, so all stand above the figures, the worst first."""
     found = Ripple(
         moved=(),
         findings=(finding(Severity.LOOK), finding(Severity.STOP)),
@@ -141,6 +141,7 @@ def test_stops_and_what_is_not_known_come_before_all() -> None:
     )
     assert ripple_lines(found, FRAME) == (
         "STOP on Sill: No. To mend it: choose.",
+        "LOOK on Sill: No. To mend it: choose.",
         "NOT KNOWN what is done on Sill: progress/sill.toml:1: bad",
         "No mark moves.",
     )

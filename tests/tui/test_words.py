@@ -1,12 +1,20 @@
 """A step in words."""
 
+import shutil
+from pathlib import Path
+
 import pytest
 
 from benchmate.measure.length import Length
 from benchmate.model.progress import Measured
+from benchmate.store.keeper import Keeper
 from benchmate.tui.desk import Desk
+from benchmate.tui.glyphs import UNICODE
 from benchmate.tui.panes.words_pane import set_lines
 from benchmate.workbench.actions import Sizes
+from benchmate.workbench.bench import Bench
+
+PROJECTS = Path(__file__).parents[1] / "projects"
 
 WIDTH, WITH_DRAWING, WAITING, WITHOUT = 49, 7, 9, 15
 """The words pane's cells, and its rows at 80 x 24: with the drawing below it, with the lower one
@@ -69,3 +77,22 @@ def test_a_stop_leaves_the_room_to_its_words(desk: Desk) -> None:
     assert desk.wordy
     labels = [saying.label for saying in desk.words()]
     assert labels.index("stop") < labels.index("why")
+
+
+def test_a_slant_says_how_the_square_is_set_and_where_its_waste_lies(tmp_path: Path) -> None:
+    """At 80 x 24 hook, setting and waste are whole; while it waits, the hook at least."""
+    folder = shutil.copytree(PROJECTS / "corner-brace", tmp_path / "corner")
+    bench = Bench(Keeper.open(folder))
+    desk = Desk(bench, UNICODE)
+    desk.take_timber("brace")
+    slants = [place for place, step in enumerate(desk.walk.steps) if step.setting]
+    assert slants
+    for place in slants:
+        desk.take_step(place)
+        words = desk.words()
+        labels = [saying.label for saying in words]
+        assert "waste" not in labels or labels.index("waste") < labels.index("on")
+        needed = ("waits", "from") if desk.waiting else ("from", "square", "waste")
+        last = max(at for at, saying in enumerate(words) if saying.label in needed)
+        assert len(set_lines(words[: last + 1], WIDTH)) <= WAITING - 1, desk.step.id
+    bench.close()

@@ -16,6 +16,7 @@ from benchmate.store.keeper import Keeper
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import BadTextError, Bench, NotKeptError, NotUndoneError, now
 from benchmate.workbench.names import NewText
+from tests.workbench.test_jobs import PEGGED
 
 
 def state(bench: Bench, timber: str, step: str) -> State:
@@ -162,6 +163,15 @@ def test_sizes_at_a_step_without_a_joint_are_the_whole_sticks(bench: Bench) -> N
     assert bench.sizes("post-nw", walk.layout.step("foot-tenon/knife")).place == "foot-tenon"
     chamfered = bench.sizes("post-nw", walk.layout.step("inside-chamfer/line"))
     assert (chamfered.place, chamfered.as_cut) == ("inside-chamfer", None)
+
+
+def test_sizes_at_a_peg_are_its_joint_s(tmp_path: Path) -> None:
+    """A hole has no section of its own, so what is measured there counts for the joint."""
+    (tmp_path / "project.toml").write_text(PEGGED, "utf-8")
+    bench = Bench(Keeper.open(tmp_path))
+    for stick, joint in (("post", "foot-tenon"), ("sill", "foot-mortise")):
+        sizes = bench.sizes(stick, bench.walk(stick).layout.step(f"{joint}-pegs/peg-line"))
+        assert (sizes.place, sizes.as_cut) == (joint, None)
 
 
 def test_a_tick_made_elsewhere_is_taken_in(

@@ -112,6 +112,24 @@ def test_validate_tells_every_finding(demo: Path) -> None:
     ]
 
 
+def test_a_finding_between_two_joints_is_told_once(demo: Path) -> None:
+    """In print it names both; as data the other one is in `also`."""
+    path = demo / "project.toml"
+    path.write_text(path.read_text().replace('at = "shed length"', 'at = "1\' 2-1/4"', 1))
+    lines = [line for line in commands.validate(demo).text.splitlines() if "between" in line]
+    assert lines == [
+        (
+            "look little-wood-between sill-south/sw-foot-mortise: The cuts of the mortise for SW "
+            'post and the mortise for SE post leave 3/8" of wood between them, less than 1/2"; '
+            "move one of them or make it smaller; if the engineer lets it be, write "
+            'meets = ["se-foot"] in joint sw-foot.'
+        )
+    ]
+    (sill,) = json.loads(commands.marks(demo, "sill-south", as_json=True).text)["timbers"]
+    also = {found["code"]: found["also"] for found in sill["findings"]}
+    assert also == {"tick-out-of-date": "", "little-wood-between": "se-foot-mortise"}
+
+
 def test_validate_of_a_sound_project_exits_0(demo: Path) -> None:
     """No findings, one line."""
     (demo / "progress" / "sill-south.toml").unlink()

@@ -75,6 +75,17 @@ set_back = "2"
 """
 
 
+PEGGED = f"""{SHED.replace('length = "4"', "through = true")}
+[joint.pegs]
+count = 1
+size = "1"
+from_shoulder = "1-1/2"
+from_edge = "3"
+draw = "1/8"
+"""
+"""The shed with its post's foot right through the sill, pegged."""
+
+
 def tick(bench: Bench, timber: str, *steps: str) -> None:
     """Tick steps of a timber."""
     for step in steps:
@@ -353,6 +364,37 @@ def test_a_demo_is_finished_from_scratch_by_its_jobs_alone(tmp_path: Path, demo_
         tick(bench, found.timber, found.step)
         place = (found.timber, found.step)
     assert nothing_left(walks(bench)) == "Every step of every timber is ticked."
+
+
+def test_pegs_lock_nobody_out(tmp_path: Path) -> None:
+    """Post and sill wait for one another in turn, and the jobs still bring both to their end.
+
+    The tenon is as long as the sill is deep, its mortise waits for it as cut, the sill's holes for
+    the mortise and the tenon's for the sill's.
+    """
+    (tmp_path / "project.toml").write_text(PEGGED, "utf-8")
+    bench = Bench(Keeper.open(tmp_path))
+    place, done = ("post", "stick/faces"), []
+    for _ in range(sum(len(walk.steps) for walk in walks(bench))):
+        found = next_job(walks(bench), *place)
+        assert found is not None, nothing_left(walks(bench))
+        assert found.step not in waits(bench, found.timber)
+        tick(bench, found.timber, found.step)
+        place = (found.timber, found.step)
+        done.append(found.step)
+    assert nothing_left(walks(bench)) == "Every step of every timber is ticked."
+    order = (
+        "foot-mortise/section",
+        "end/overall",
+        "foot-tenon/as-cut",
+        "foot-mortise/bore-far",
+        "foot-mortise-pegs/bore-pegs",
+        "foot-tenon-pegs/prick-pegs",
+        "foot-tenon-pegs/peg-line",
+        "foot-tenon-pegs/bore-pegs",
+    )
+    first = [done.index(step) for step in order]
+    assert first == sorted(first)
 
 
 def test_the_far_end_is_sawn_only_once_every_joint_is_laid_out(bench: Bench) -> None:

@@ -19,7 +19,7 @@ from benchmate.workbench.ripple import (
     ripple,
 )
 from benchmate.workbench.walk import Walk, walk_of
-from tests.builders import corners, frame, length, real, tenon, timber
+from tests.builders import corners, frame, length, real, sill, tenon, timber
 
 AT = datetime(2026, 3, 2, tzinfo=UTC)
 
@@ -143,6 +143,44 @@ def test_a_change_that_makes_a_tick_true_again_says_so() -> None:
     assert moved
     assert all(each.right and not each.spoilt for each in moved)
     assert found.ticked == 0
+
+
+def test_what_a_change_brings_to_look_at_is_told_and_nothing_else() -> None:
+    """A tenon cut wider leaves little wood; what was to be looked at before is no news."""
+    post, foot = {"into": "sill"}, {"into": "sill", "at": "4' 6-5/8"}
+    built = frame(
+        sill(),
+        timber("west"),
+        timber("east"),
+        tenon(id="west-foot", timber="west", at="4'", **post),
+        tenon(id="east-foot", timber="east", **foot),
+    )
+    wide = Frame(built.project, {"west": real(as_cut={"foot-tenon": {"width": "6-1/4"}})})
+    wider = Frame(built.project, {"west": real(as_cut={"foot-tenon": {"width": "6-1/2"}})})
+    deeper = Frame(
+        built.project,
+        {
+            "west": real(as_cut={"foot-tenon": {"width": "6-1/4"}}),
+            "east": real(as_cut={"foot-tenon": {"length": "5-1/8"}}),
+        },
+    )
+    for before, after, codes in (
+        (built, wide, ["little-wood-between"]),
+        (wide, wider, ["little-wood-between"]),
+        (wide, deeper, []),
+        (wide, built, []),
+    ):
+        found = ripple(before, after, walks(before))
+        assert found.moved
+        assert [each.code for each in found.findings] == codes
+
+
+def test_a_stop_is_told_with_every_change_until_it_is_mended() -> None:
+    """It was there before, but the figures the change moves there are not fit to cut to."""
+    thin = corners(real={"post-se": real(measured={"foot-tenon": {"first": "3"}})})
+    other = {"foot-tenon": {"first": "3"}, "head-tenon": {"second": "6-1/8"}}
+    found = ripple(thin, corners(real={"post-se": real(measured=other)}), walks(thin))
+    assert "tenon-cheek-outside" in [each.code for each in found.findings]
 
 
 def test_steps_that_come_and_go_are_told() -> None:

@@ -1,8 +1,11 @@
 """One timber as it stands."""
 
+from pathlib import Path
+
 import pytest
 
 from benchmate.layout.standing import State
+from benchmate.store.keeper import Keeper
 from benchmate.workbench.bench import Bench
 
 
@@ -56,6 +59,19 @@ def test_figures_run_from_the_shoulder_once_it_is_struck(bench: Bench) -> None:
     assert struck.readings(struck.layout.step(head))[0].hook == "foot shoulder line"
     swapped = struck.readings(struck.layout.step(head), swapped=True)
     assert swapped[0].hook == "squared foot"
+
+
+def test_a_finding_between_two_joints_is_told_at_both(demo: Path) -> None:
+    """Whichever of the two mortises is marked or cut first, no figure of either is withheld."""
+    path = demo / "project.toml"
+    text = path.read_text().replace('at = "shed length"', 'at = "1\' 2-1/4"', 1)
+    path.write_text(text)
+    walk = Bench(Keeper.read(demo)).walk("sill-south")
+    (found,) = (each for each in walk.findings if each.code == "little-wood-between")
+    assert (found.feature, found.also) == ("sw-foot-mortise", "se-foot-mortise")
+    told = {step.feature for step in walk.steps if found in walk.findings_at(step)}
+    assert told == {"sw-foot-mortise", "se-foot-mortise"}
+    assert not any(map(walk.withheld, walk.steps))
 
 
 def test_an_unknown_step_is_the_first(bench: Bench) -> None:

@@ -83,7 +83,8 @@ def past_a_shoulder(shape: PocketShape, tape: Tape) -> Finding | None:
     Remedy: check where the joist lies.
     """
     stick = shape.stick
-    over = max(-shape.along[0], shape.along[1] - stick.body)
+    low, high = stick.room
+    over = max(low - shape.along[0], shape.along[1] - high)
     if over <= ZERO:
         return None
     return stop(

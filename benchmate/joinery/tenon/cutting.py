@@ -4,6 +4,7 @@ from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.joinery.tenon.flush import depths, loses_wood, only_outside, shouldered
 from benchmate.joinery.tenon.shape import TenonShape
+from benchmate.joinery.tenon.through import end_beside
 from benchmate.measure.length import Length
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
@@ -12,12 +13,9 @@ from benchmate.model.stick import axis_from, reference_for
 AS_CUT = "as-cut"
 """The task after which a tenon's real sizes are known."""
 
-LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
+BOTH_CHEEKS = "cheeks"
 
-FROM_REFERENCE_SIDE = (
-    "Sizes count from the near cheek and the reference edge. If one of those was overcut, "
-    "move its line in the mortise as well."
-)
+LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
 
 
 def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task, ...]:
@@ -75,18 +73,20 @@ def _follows_stick(shape: TenonShape, face: Face) -> str:
 
 
 def _saw_cheeks(shape: TenonShape) -> Task:
-    edge = reference_for(shape.edges)
+    edge, cheeks = reference_for(shape.edges), _cheeks_to_cut(shape)
     return Task(
         id="saw-cheeks",
         stage=Stage.CUT,
-        title="Cut the cheeks",
+        title=f"Cut the {cheeks}",
         faces=(shape.end, edge, edge.opposite),
         readings=(
             Reading(
-                value=shape.thickness, hook=_near_cheek(shape), way="to the far cheek, left on"
+                value=shape.thickness,
+                hook=_near_cheek(shape),
+                way=f"to the {_far_cheek(shape)}, left on",
             ),
         ),
-        waste="Outside the cheek lines.",
+        waste=f"Outside the {'cheek lines' if cheeks == BOTH_CHEEKS else f'{cheeks} line'}.",
         why=LEAVE_THE_LINE,
         caution=f"{SAW} {CHAINSAW}",
     )
@@ -102,7 +102,7 @@ def _saw_edges(shape: TenonShape) -> Task:
         readings=(
             Reading(
                 value=shape.width,
-                hook=_near_edge(shape),
+                hook=near_edge(shape),
                 way="to the other narrow edge, left on",
             ),
         ),
@@ -118,7 +118,13 @@ def _pare(shape: TenonShape) -> Task:
         stage=Stage.PARE,
         title="Pare the tenon, check it flat",
         faces=(shape.end,),
-        readings=(Reading(value=shape.thickness, hook=_near_cheek(shape), way="to the far cheek"),),
+        readings=(
+            Reading(
+                value=shape.thickness,
+                hook=_near_cheek(shape),
+                way=f"to the {_far_cheek(shape)}",
+            ),
+        ),
         waste="Only what stands proud of the lines.",
         why="Flat and square to the reference faces: a proud spot holds the joint off.",
         caution=CHISEL,
@@ -145,8 +151,12 @@ def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
         title="Measure the tenon as cut",
         faces=(shape.end,),
         readings=(
-            Reading(value=shape.real("thickness"), hook=_near_cheek(shape), way="to the far cheek"),
-            Reading(value=shape.real("width"), hook=_near_edge(shape), way="to the other edge"),
+            Reading(
+                value=shape.real("thickness"),
+                hook=_near_cheek(shape),
+                way=f"to the {_far_cheek(shape)}",
+            ),
+            Reading(value=shape.real("width"), hook=near_edge(shape), way="to the other edge"),
             Reading(value=shape.real("length"), hook="shoulder", way=_to_its_end(allowance)),
         ),
         why=(
@@ -154,7 +164,7 @@ def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
             if received
             else "Whatever it goes into is cut to the tenon that was really made."
         ),
-        caution=FROM_REFERENCE_SIDE,
+        caution=counts_from(shape),
         asks=Asks.AS_CUT,
         lasting=False,
     )
@@ -174,7 +184,7 @@ def _trim_end(shape: TenonShape, allowance: Length) -> Task:
                 way=f"towards the {_end(shape)}, squared round the tenon",
             ),
         ),
-        beside=(Beside(allowance, "to come off"),),
+        beside=(Beside(allowance, "to come off"), *end_beside(shape, shape.length)),
         waste=f"Towards the {_end(shape)}, beyond the tenon end line.",
         why="Once the joint has been fitted the allowance is no longer needed.",
         caution=SAW,
@@ -191,7 +201,37 @@ def _near_cheek(shape: TenonShape) -> str:
     return f"near cheek, by the {face}" if shape.near else face
 
 
-def _near_edge(shape: TenonShape) -> str:
+def _far_cheek(shape: TenonShape) -> str:
+    """What the tenon's thickness is measured to: the far face where the tenon runs out to it."""
+    far = reference_for(shape.cheeks).opposite
+    return "far cheek" if depths(shape)[far] else shape.stick.pose.words(far)
+
+
+def _cheeks_to_cut(shape: TenonShape) -> str:
+    """Both cheeks, or the one that loses wood on a barefaced tenon."""
+    near, found = reference_for(shape.cheeks), depths(shape)
+    if found[near] and found[near.opposite]:
+        return BOTH_CHEEKS
+    return "near cheek" if found[near] else "far cheek"
+
+
+def counts_from(shape: TenonShape) -> str:
+    """What the as-cut sizes count from, and what to do if that itself was overcut."""
+    words = shape.stick.pose.words
+    sides = (("near cheek", shape.near, shape.cheeks), ("reference edge", shape.edge, shape.edges))
+    counted = " and the ".join(
+        name if cut_back else words(reference_for(axis)) for name, cut_back, axis in sides
+    )
+    overcut = " or the ".join(name for name, cut_back, _ in sides if cut_back)
+    if not overcut:
+        return f"Sizes count from the {counted}."
+    return (
+        f"Sizes count from the {counted}. If the {overcut} was overcut, move its line in the "
+        "mortise as well."
+    )
+
+
+def near_edge(shape: TenonShape) -> str:
     """What the tenon's width is measured from: the face itself where that edge is not cut back."""
     face = shape.stick.pose.words(reference_for(shape.edges))
     return f"narrow edge by the {face}" if shape.edge else face

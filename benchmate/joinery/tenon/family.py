@@ -5,6 +5,8 @@ from benchmate.frame.frame import Frame
 from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
 from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_shape
+from benchmate.joinery.tenon.peg_features import peg_features
+from benchmate.joinery.tenon.pegged import pegged
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import TenonShape, meeting, shape
 from benchmate.measure.printing import Tape
@@ -22,7 +24,7 @@ def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
     made = shape(joint, frame)
     received = _received(joint, made, frame)
     if joint.scribed:
-        return _scribed(made, received)
+        return (*_scribed(made, received), *_pegs(joint, made, received, frame))
     found = [check(made, tape) for check in findings.TENON_CHECKS]
     if received is not None:
         found += [check(received, tape) for check in findings.MORTISE_CHECKS]
@@ -31,7 +33,21 @@ def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
         *findings.under_inner_section(made, received, tape),
     )
     tenon_side = _tenon(joint, made, told)
-    return (tenon_side,) if received is None else (tenon_side, _mortise(received, told, tape))
+    sides = (tenon_side, _mortise(received, told, tape)) if received else (tenon_side,)
+    return (*sides, *_pegs(joint, made, received, frame, told))
+
+
+def _pegs(
+    joint: TenonJoint,
+    made: TenonShape,
+    received: MortiseShape | None,
+    frame: Frame,
+    told: tuple[Finding, ...] = (),
+) -> tuple[Feature, ...]:
+    if joint.pegs is None:
+        return ()
+    found = pegged(joint.pegs, made, received, meeting(joint, frame))
+    return peg_features(found, told, frame.project.tape, scribed=joint.scribed)
 
 
 def _scribed(made: TenonShape, received: MortiseShape | None) -> tuple[Feature, ...]:
@@ -71,9 +87,15 @@ def _tenon(joint: TenonJoint, made: TenonShape, told: tuple[Finding, ...]) -> Fe
         lines=tenoned.lines(made, joint.end_allowance),
         tasks=cutting.tasks(made, joint.end_allowance, received=joint.into is not None),
         sizes=cutting.sizes(made, joint.end_allowance),
-        awaits=awaits_measuring(made.stick) if made.end is Face.FAR_END else (),
+        awaits=_lengths_first(made),
         findings=told_on(joint.timber, made.feature, told),
     )
+
+
+def _lengths_first(made: TenonShape) -> tuple[Awaits, ...]:
+    """The measuring a tenon waits for: at the reference end only what its own length follows."""
+    reference = made.end is Face.REFERENCE_END
+    return awaits_measuring(made.stick, beyond=made.end if reference else None)
 
 
 def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> Feature:

@@ -67,12 +67,56 @@ def edge_outside(shape: TenonShape, tape: Tape) -> Finding | None:
     )
 
 
-def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
-    """The mortise comes out of the far face.
+def no_tenon_through(shape: TenonShape, tape: Tape) -> Finding | None:
+    """A tenon that goes through has no length: its timber bears at the far face or past it.
 
-    The tenon is longer than the wood that receives it. Remedy: a shorter tenon or a deeper timber.
+    Example: a housing as deep as the receiving timber, or held short by all of it. Remedy: less of
+    either, or a deeper timber.
     """
-    if shape.left_below > ZERO:
+    if shape.passage is None or shape.length > ZERO:
+        return None
+    wood, face, held_short = shape.passage
+    return stop(
+        "tenon-no-length",
+        shape.stick.id,
+        shape.feature,
+        f"From its shoulder to {face} is {tape.text(wood)}, which less {tape.text(held_short)} "
+        "held short leaves no tenon",
+        "make the housing or held_short less, or the receiving timber deeper",
+    )
+
+
+def not_held_short(shape: TenonShape, tape: Tape) -> Finding | None:
+    """The length of a tenon that goes through does not bring its end where it is said to be.
+
+    It stops inside the timber with nothing said of it, or not as much short of flush as said, and
+    may foul what is fixed there. Example: 7" through 8" of wood, held short by nothing. Remedy:
+    leave the length out, or say how much it is held short.
+    """
+    if shape.passage is None:
+        return None
+    wood, face, held_short = shape.passage
+    short = wood - shape.length
+    if short == held_short or (short < ZERO and not held_short):
+        return None
+    ends = "short" if short >= ZERO else "proud"
+    return look(
+        "tenon-not-held-short",
+        shape.stick.id,
+        shape.feature,
+        f"The tenon ends {tape.text(abs(short))} {ends} of {face}, but held_short says "
+        f"{tape.text(held_short)}",
+        "leave length out, or make it and held_short agree",
+    )
+
+
+def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """The mortise comes out of the far face, though its tenon is not said to go through.
+
+    The tenon is longer than the wood that receives it. Remedy: a shorter tenon or a deeper timber,
+    or a tenon that goes through.
+    """
+    if shape.through or shape.left_below > ZERO:
         return None
     return stop(
         "mortise-through",
@@ -80,7 +124,8 @@ def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
         shape.feature,
         f"The mortise goes {tape.text(shape.recess + shape.depth)} in, but the stick is only "
         f"{tape.text(shape.real_into)} there",
-        "make the tenon or the bottom clearance shorter, or the receiving timber deeper",
+        "make the tenon or the bottom clearance shorter, or the receiving timber deeper; or write "
+        "through = true",
     )
 
 
@@ -112,9 +157,10 @@ def into_a_tenon(shape: MortiseShape, tape: Tape) -> Finding | None:
     """
     stick = shape.stick
     spans = (shape.along, shape.end_along) if shape.housed else (shape.along,)
+    low, high = stick.room
     over = max(
-        -min(start for start, _ in spans) if stick.near else ZERO,
-        max(finish for _, finish in spans) - stick.body if stick.far else ZERO,
+        low - min(start for start, _ in spans) if stick.near else ZERO,
+        max(finish for _, finish in spans) - high if stick.far else ZERO,
     )
     relish, _ = shape.relish
     if over <= ZERO or relish < ZERO:
@@ -251,7 +297,7 @@ def under_inner_section(
     return tuple(finding for side in sides for finding in under_inner(*side, tape, scribable=True))
 
 
-TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside)
+TENON_CHECKS = (cheek_outside, no_tenon_left, edge_outside, no_tenon_through, not_held_short)
 MORTISE_CHECKS = (
     through_far_face,
     off_the_end,

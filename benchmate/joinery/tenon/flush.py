@@ -40,7 +40,7 @@ def shouldered(shape: TenonShape) -> tuple[Face, ...]:
 def only_outside(shape: TenonShape) -> str:
     """The caution at the knife for faces the tenon is flush with; nothing where there are none."""
     return " ".join(
-        f"Knife the {face} only outside the {lines} lines: the tenon runs out to it there."
+        f"Knife the {face} only outside the {lines}: the tenon runs out to it there."
         for face, lines in _flush(shape)
     )
 
@@ -48,9 +48,26 @@ def only_outside(shape: TenonShape) -> str:
 def lightly(shape: TenonShape) -> str:
     """The caution when the shoulder is struck, before there are lines to stay outside of."""
     return " ".join(
-        f"Pencil the {face} lightly: it is knifed only outside the {lines} lines, as the tenon "
-        "runs out to it."
+        f"Pencil the {face} lightly: it is knifed only outside the {lines}, as the tenon runs out "
+        "to it."
         for face, lines in _flush(shape)
+    )
+
+
+def barefaced(shape: TenonShape) -> str:
+    """The caution at a tenon with one shoulder along its cheeks; nothing at any other.
+
+    Barefaced timbers come in left and right (trade notes 2.1: TFG-bare, TFG-gloss).
+    """
+    words = shape.stick.pose.words
+    cheek, found = reference_for(shape.cheeks), depths(shape)
+    shouldered_at = [face for face in (cheek, cheek.opposite) if found[face]]
+    if len(shouldered_at) != 1:
+        return ""
+    (face,) = shouldered_at
+    return (
+        f"Barefaced: its one cheek shoulder is on the {words(face)}. Left and right differ: check "
+        "the faces."
     )
 
 
@@ -58,7 +75,7 @@ def _flush(shape: TenonShape) -> tuple[tuple[str, str], ...]:
     """Faces the tenon is flush with, with a shoulder beside it, and the lines to keep to."""
     found = depths(shape)
     return tuple(
-        (shape.stick.pose.words(face), _lines(shape, face))
+        (shape.stick.pose.words(face), _lines(shape, found, face))
         for face in LONG_FACES
         if not found[face] and _beside_tenon(found, face)
     )
@@ -70,5 +87,8 @@ def _beside_tenon(found: dict[Face, Length], face: Face) -> bool:
     return any(found[other] for other in across)
 
 
-def _lines(shape: TenonShape, face: Face) -> str:
-    return "relief" if axis_from(face) is shape.cheeks else "cheek"
+def _lines(shape: TenonShape, found: dict[Face, Length], face: Face) -> str:
+    """The line or lines that bound the tenon on a face it is flush with."""
+    name = "relief" if axis_from(face) is shape.cheeks else "cheek"
+    beside = [other for other in LONG_FACES if axis_from(other) is not axis_from(face)]
+    return f"{name} lines" if all(found[other] for other in beside) else f"{name} line"

@@ -6,7 +6,7 @@ lies as far from the reference face on every stick.
 """
 
 from benchmate.frame.practice import CHISEL, SAW
-from benchmate.frame.reduction import measured_words, unmeasured
+from benchmate.frame.reduction import lies_in_words, measured_words, unmeasured
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
@@ -74,12 +74,8 @@ def _side(shape: MortiseShape, name: str, title: str, axis: Axis, at: Length) ->
 def _how_wide(shape: MortiseShape, axis: Axis) -> str:
     """Whether the size of the end that goes in is known, in a sentence."""
     tenon = shape.tenon
-    if tenon.stick.inner is not None:
-        return "By square rule it comes to its inner timber, whatever the stick."
     measured = tenon.edges if axis is Axis.ALONG else tenon.cheeks
-    if tenon.stick.measured_depth(measured, *tenon.places) is None:
-        return "It has not been measured there yet, so this goes by the size as drawn."
-    return "It is as it was measured there."
+    return lies_in_words(tenon.stick, measured, tenon.places)
 
 
 def _floor(shape: MortiseShape, *, blind: bool) -> Line:
@@ -160,6 +156,7 @@ def _cut(shape: MortiseShape) -> Task:
 
 
 def _pare(shape: MortiseShape) -> Task:
+    counts = "" if shape.through else ", and the mortise's depth counts from here"
     return Task(
         id="pare-housing",
         stage=Stage.CUT,
@@ -168,7 +165,7 @@ def _pare(shape: MortiseShape) -> Task:
         faces=_open_faces(shape),
         readings=(_deep(shape),),
         waste=INSIDE,
-        why="The shoulder bears on all of it, and the mortise's depth counts from here.",
+        why=f"The shoulder bears on all of it{counts}.",
         caution=CHISEL,
     )
 

@@ -5,6 +5,7 @@ from functools import partial
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
 from benchmate.joinery.tenon.housing import housing_cuts, housing_lines, housing_tasks
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
+from benchmate.joinery.tenon.through import through_bore, through_try
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
@@ -15,12 +16,7 @@ INSIDE = "Inside the four lines only."
 
 
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
-    """The housing if there is one, and the mortise: one box, open at the entry face."""
-    floor: Plane = (
-        below(shape.into, shape.bottom, "depth")
-        if shape.entry.is_reference
-        else above(shape.into, shape.bottom, "depth")
-    )
+    """The housing if there is one, and the mortise: one box, open at the faces it comes out on."""
     return (
         *housing_cuts(shape),
         Cut(
@@ -29,15 +25,26 @@ def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
                 below(Axis.ALONG, shape.along[1], "finish"),
                 above(shape.sides, shape.across[0], "near-side"),
                 below(shape.sides, shape.across[1], "far-side"),
-                floor,
+                *_bottom(shape),
             )
         ),
     )
 
 
+def _bottom(shape: MortiseShape) -> tuple[Plane, ...]:
+    if shape.through:
+        return ()
+    bound = below if shape.entry.is_reference else above
+    return (bound(shape.into, shape.bottom, "depth"),)
+
+
 def lines(shape: MortiseShape, tape: Tape) -> tuple[Line, ...]:
-    """The lines to strike: the housing, then the mortise's two ends, two sides and depth."""
-    return (*housing_lines(shape), *_ends(shape, tape), *_sides(shape, tape), _depth(shape, tape))
+    """The lines to strike: the housing, then the mortise's two ends and two sides, and its depth.
+
+    A mortise that goes through has no depth: its four lines are struck on both its faces.
+    """
+    depth = () if shape.through else (_depth(shape, tape),)
+    return (*housing_lines(shape), *_ends(shape, tape), *_sides(shape, tape), *depth)
 
 
 def _follows(shape: MortiseShape, size: str, tape: Tape) -> str:
@@ -84,7 +91,7 @@ def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     beside = (Beside(far - near, "mortise width"),)
     follows = _follows(shape, "thickness", tape)
     why = {"near-side": follows, "far-side": follows}
-    why[shape.held] = f"The set-back, so that the faces come flush. {follows}"
+    why[shape.held] = f"{_held(shape)} {follows}"
     other = shape.stick.pose.words(reference_for(shape.sides).opposite)
     return (
         Line(
@@ -107,6 +114,15 @@ def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     )
 
 
+def _held(shape: MortiseShape) -> str:
+    """What the side line on the tenon's reference side is, in a sentence."""
+    tenon = shape.tenon
+    if tenon.near:
+        return "The set-back, so that the faces come flush."
+    face = tenon.stick.pose.words(reference_for(tenon.cheeks))
+    return f"No set-back: the tenon runs on from {tenon.stick.name}'s {face}."
+
+
 def _depth(shape: MortiseShape, tape: Tape) -> Line:
     other = shape.stick.pose.words(shape.entry.opposite)
     return Line(
@@ -117,7 +133,7 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         faces=(shape.entry,),
         readings=(
             Reading(
-                value=shape.depth, hook=_opening(shape), way=f"straight down towards the {other}"
+                value=shape.depth, hook=opening(shape), way=f"straight down towards the {other}"
             ),
         ),
         beside=(
@@ -142,28 +158,22 @@ def _from_the_face(shape: MortiseShape) -> tuple[Beside, ...]:
     return (Beside(shape.recess + shape.depth, f"deep in all, from the {entry}"),)
 
 
-def _opening(shape: MortiseShape) -> str:
-    """What the mortise's depth is measured from."""
+def opening(shape: MortiseShape) -> str:
+    """What the mortise's depth is measured from: where the shoulder bears, in words."""
     return "housing floor" if shape.housed else shape.stick.pose.words(shape.entry)
 
 
 def tasks(shape: MortiseShape) -> tuple[Task, ...]:
     """What to do at the mortise besides striking lines: one figure to one task."""
-    down = Reading(value=shape.depth, hook=_opening(shape), way="down")
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
-    task = partial(Task, faces=(shape.entry,), waste=INSIDE)
+    task = partial(Task, faces=shape.mouths, waste=INSIDE)
+    passage = shape.tenon.passage
     return (
         measure_task(shape.stick, shape.feature),
-        *(housing_tasks(shape) or (_knife(shape),)),
-        task(
-            id="bore",
-            stage=Stage.CUT,
-            title="Bore or rough out the mortise",
-            readings=(down,),
-            why="Stay inside the lines; the walls are pared afterwards.",
-            caution=DRILL,
-        ),
+        *housing_tasks(shape),
+        *_knife(shape),
+        *(through_bore(shape, passage, opening(shape), INSIDE) if passage else (_bore(shape),)),
         task(
             id="pare-sides",
             stage=Stage.PARE,
@@ -177,26 +187,54 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
             stage=Stage.PARE,
             title="Pare the mortise ends",
             readings=(long,),
-            why="Square to the face, and no shorter at the bottom.",
+            why=f"Square to the face, and no shorter {'inside' if passage else 'at the bottom'}.",
             caution=CHISEL,
         ),
-        task(
-            id="try-depth",
-            stage=Stage.PARE,
-            title="Try the mortise depth",
-            readings=(down,),
-            why="The tenon must never bottom out: the shoulder bears, not the end.",
-        ),
+        through_try(shape) if passage else _try_depth(shape),
     )
 
 
-def _knife(shape: MortiseShape) -> Task:
-    """Knifing the mortise on the face; in a housing that waits until its floor is cut."""
+def _bore(shape: MortiseShape) -> Task:
     return Task(
-        id="knife",
-        stage=Stage.KNIFE,
-        faces=(shape.entry,),
+        id="bore",
+        stage=Stage.CUT,
+        title="Bore or rough out the mortise",
+        faces=shape.mouths,
+        readings=(_down(shape),),
         waste=INSIDE,
-        title="Knife the mortise ends, hatch the inside",
-        why="The knifed cross-grain lines keep the ends from tearing.",
+        why="Stay inside the lines; the walls are pared afterwards.",
+        caution=DRILL,
+    )
+
+
+def _try_depth(shape: MortiseShape) -> Task:
+    return Task(
+        id="try-depth",
+        stage=Stage.PARE,
+        title="Try the mortise depth",
+        faces=shape.mouths,
+        readings=(_down(shape),),
+        waste=INSIDE,
+        why="The tenon must never bottom out: the shoulder bears, not the end.",
+    )
+
+
+def _down(shape: MortiseShape) -> Reading:
+    return Reading(value=shape.depth, hook=opening(shape), way="down")
+
+
+def _knife(shape: MortiseShape) -> tuple[Task, ...]:
+    """Knifing the mortise on its faces; in a housing that waits until its floor is cut."""
+    faces = shape.mouths[1:] if shape.housed else shape.mouths
+    if not faces:
+        return ()
+    return (
+        Task(
+            id="knife",
+            stage=Stage.KNIFE,
+            faces=faces,
+            waste=INSIDE,
+            title="Knife the mortise ends, hatch the inside",
+            why="The knifed cross-grain lines keep the ends from tearing.",
+        ),
     )

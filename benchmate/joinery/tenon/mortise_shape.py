@@ -17,7 +17,8 @@ class MortiseShape:
     `along`, `across` bound the mortise; `end_along`, `end_across` the whole end of the tenoned
     timber, which is also what a housing takes. `seat` is the reading the shoulder bears at on the
     `into` axis, and `recess` how deep that lies below the real face. `held` is the side line the
-    tenon's set-back holds; the other follows the tenon's thickness.
+    tenon's set-back holds; the other follows the tenon's thickness. One whose tenon goes through
+    has neither a bottom nor a clearance.
     """
 
     stick: Stick
@@ -44,6 +45,16 @@ class MortiseShape:
     def housed(self) -> bool:
         """Whether there is a recess to cut before the mortise."""
         return self.recess > ZERO
+
+    @property
+    def through(self) -> bool:
+        """Whether it is open at the face across from its entry too."""
+        return self.tenon.passage is not None
+
+    @property
+    def mouths(self) -> tuple[Face, ...]:
+        """The faces it comes out on, its entry first."""
+        return (self.entry, self.entry.opposite) if self.through else (self.entry,)
 
     @property
     def depth(self) -> Length:

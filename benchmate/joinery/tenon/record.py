@@ -3,8 +3,9 @@
 from collections.abc import Mapping
 from typing import Literal, Self
 
-from pydantic import model_validator
+from pydantic import Field, ValidationInfo, field_validator, model_validator
 
+from benchmate.frame.pegs import Pegs
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.sums import Sum, read_sum
 from benchmate.model.fields import EndDirection, Id, Position, PositiveSize, Size
@@ -31,6 +32,10 @@ class TenonJoint(Work):
     reference face the timber stands. The mortise is `bottom_clearance` deeper than the tenon is
     long, the shop's own if not given. A `scribed` joint is marked by hand from its mate: its sizes
     say how much wood it needs, and no figure is given.
+
+    A tenon that goes `through` is as long as the wood it passes, as the receiving timber really is
+    there, less what it is `held_short` of the far face; a `length` that is given counts instead.
+    Its mortise has no bottom. `pegs` go through the cheeks of both.
     """
 
     family: Literal["tenon"]
@@ -42,7 +47,9 @@ class TenonJoint(Work):
     housing: Size = ZERO
     scribed: bool = False
     cheeks_from: Literal["first", "second"] | None = None
-    length: PositiveSize
+    through: bool = False
+    length: PositiveSize | None = Field(default=None, validate_default=True)
+    held_short: Size = ZERO
     thickness: PositiveSize
     set_back: Size
     relief_reference: Size = ZERO
@@ -50,6 +57,14 @@ class TenonJoint(Work):
     all_round: Size = ZERO
     end_allowance: Size = ZERO
     bottom_clearance: Size | None = None
+    pegs: Pegs | None = None
+
+    @field_validator("length")
+    @classmethod
+    def _long_enough_said(cls, length: Length | None, info: ValidationInfo) -> Length | None:
+        if length is None and not info.data.get("through", True):
+            raise ValueError("is missing; write length = ... here, or through = true")
+        return length
 
     @model_validator(mode="after")
     def _received_or_alone(self) -> Self:
@@ -70,6 +85,24 @@ class TenonJoint(Work):
             raise ValueError("cannot enter its own timber; name another in into")
         return self
 
+    @model_validator(mode="after")
+    def _through_or_blind(self) -> Self:
+        if self.through and self.into is None:
+            raise ValueError('has "through" but no "into"; name the timber that it goes through')
+        if self.through and self.bottom_clearance is not None:
+            raise ValueError(
+                'goes through, so its mortise has no bottom; remove "bottom_clearance" or "through"'
+            )
+        if self.held_short and not self.through:
+            raise ValueError(
+                'has "held_short" but does not go through; remove it, or write through = true'
+            )
+        if self.pegs is not None and self.pegs.blind_depth is not None and self.into is None:
+            raise ValueError(
+                'has pegs with "blind_depth" but no "into"; name the timber that they are bored in'
+            )
+        return self
+
     def timbers(self) -> dict[str, str]:
         """The tenoned timber, and the one that receives it."""
         return {"timber": self.timber} | ({"into": self.into} if self.into is not None else {})
@@ -79,9 +112,21 @@ class TenonJoint(Work):
         return {"inset": self.inset} | ({"at": self.at} if self.at is not None else {})
 
     def extensions(self) -> tuple[Extension, ...]:
-        """The tenon and its end allowance."""
-        length = self.length + self.end_allowance
-        return (Extension(self.timber, self.end, length, self.scribed),)
+        """The tenon and its end allowance, as far as it is known without the receiving timber."""
+        known = -self.held_short if self.length is None else self.length
+        return (
+            Extension(
+                self.timber,
+                self.end,
+                known + self.end_allowance,
+                self.scribed,
+                through=self.passes(),
+            ),
+        )
+
+    def passes(self) -> Bearing | None:
+        """The bearing whose wood settles the tenon's length; None where that is given."""
+        return next(iter(self.bearings()), None) if self.length is None else None
 
     def bearings(self) -> tuple[Bearing, ...]:
         """The shoulder, on the face of the receiving timber or in its housing."""

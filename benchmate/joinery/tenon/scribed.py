@@ -7,6 +7,7 @@ reckoned here would be true (trade notes 1.1, scribe rule: TFHQ-rules, Underhill
 from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import TenonShape
+from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Stage, Task
 
@@ -71,13 +72,16 @@ def scribed_tenon_tasks(shape: TenonShape, receiver: str) -> tuple[Task, ...]:
 def scribed_mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
     """What is done at the mortise."""
     mate = shape.tenon.stick.name
+    why = "Deeper than the tenon is long: the shoulder bears, not the end."
+    if shape.through:
+        why = "Right through, half of it from each face, without a step where they meet."
     return (
         _lay_up(),
         Task(
             id="scribe",
             stage=Stage.MARK,
             title=f"Scribe the mortise from {mate}",
-            faces=(shape.entry,),
+            faces=shape.mouths,
             why=_LEVEL,
             caution="No figure here: the mortise lies where its tenon puts it.",
         ),
@@ -85,9 +89,9 @@ def scribed_mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
             id="bore",
             stage=Stage.CUT,
             title="Cut the mortise to its scribed lines",
-            faces=(shape.entry,),
+            faces=shape.mouths,
             waste="Inside the scribed lines only.",
-            why="Deeper than the tenon is long: the shoulder bears, not the end.",
-            caution=f"{DRILL} {CHISEL}",
+            why=why,
+            caution=f"{f'{FROM_BOTH} ' if shape.through else ''}{DRILL} {CHISEL}",
         ),
     )

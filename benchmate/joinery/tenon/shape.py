@@ -1,16 +1,26 @@
 """The tenon as it comes out on the real stick, in the stick's own readings."""
 
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting
 from benchmate.frame.reduction import Reduction, reduction
+from benchmate.frame.through import exit_face, wood_passed
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick, across, end_place
+
+
+class Passage(NamedTuple):
+    """The wood a tenon that goes through passes, to a face in words, and what it is held short."""
+
+    wood: Length
+    face: str
+    held_short: Length
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -20,7 +30,8 @@ class TenonShape:
     `near`, `far` are the cheeks on the `cheeks` axis; `edge`, `far_edge` the narrow edges on the
     `edges` axis; `far_edge_struck` is False where the tenon runs out to the stick's far face.
     `framed_cheeks` and `framed_edges` are the section its shoulder has, which the frame counts on.
-    `recess` is how deep the end goes in through the real face of the receiving timber.
+    `recess` is how deep the end goes in through the real face of the receiving timber; a tenon that
+    goes right through it has a `passage`.
     """
 
     stick: Stick
@@ -40,6 +51,7 @@ class TenonShape:
     framed_cheeks: Length
     framed_edges: Length
     recess: Length
+    passage: Passage | None
     as_cut: AsCut
 
     @property
@@ -103,6 +115,7 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
     met = meeting(joint, frame)
     cheeks = met.cheeks if met else _axis_named(joint.cheeks_from)
     edges = across(cheeks)
+    passage = _passage(joint, frame)
     feature = feature_id(joint)
     places = (feature, stick.place_at(end))
     far_cut_back = joint.far_cut_back()
@@ -112,7 +125,7 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
         end=end,
         feature=feature,
         shoulder=stick.shoulder(end),
-        length=joint.length,
+        length=_length(joint, passage),
         cheeks=cheeks,
         edges=edges,
         near=joint.set_back,
@@ -125,9 +138,29 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
         framed_cheeks=stick.framed(cheeks, *places),
         framed_edges=stick.framed(edges, *places),
         recess=frame.recess(joint.bearings()[0], met) if met else joint.housing,
+        passage=passage,
         as_cut=stick.as_cut.get(feature, AsCut()),
     )
 
 
 def _axis_named(cheeks_from: str | None) -> Axis:
     return Axis.SECOND if cheeks_from == "second" else Axis.FIRST
+
+
+def _passage(joint: TenonJoint, frame: Frame) -> Passage | None:
+    """How a tenon goes through the timber that receives it; None for one that stops inside."""
+    if not joint.through:
+        return None
+    (bearing,) = joint.bearings()
+    wood = frame.wood(bearing.into)
+    face = f"{wood.name}'s {wood.pose.words(exit_face(wood, bearing))}"
+    return Passage(wood_passed(wood, bearing), face, joint.held_short)
+
+
+def _length(joint: TenonJoint, passage: Passage | None) -> Length:
+    """A tenon's length as given, or all the wood it passes less what it is held short."""
+    if joint.length is not None:
+        return joint.length
+    if passage is None:
+        raise ValueError(f"{joint.id} has neither a length nor anything to go through")
+    return passage.wood - passage.held_short

@@ -2,8 +2,9 @@
 
 from benchmate.frame.practice import unsure
 from benchmate.frame.reduction import reduction_cuts, reduction_lines, side_words
-from benchmate.joinery.tenon.flush import depths, lightly
+from benchmate.joinery.tenon.flush import barefaced, depths, lightly
 from benchmate.joinery.tenon.shape import TenonShape
+from benchmate.joinery.tenon.through import end_beside, through_words
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line
@@ -56,13 +57,14 @@ def _shoulder(shape: TenonShape) -> Line:
         title="Shoulder line",
         axis=Axis.ALONG,
         at=shape.shoulder,
-        beside=(Beside(shape.length, "tenon beyond it"),),
+        beside=(Beside(shape.length, "tenon beyond it"), *end_beside(shape, shape.length)),
         why=(
             "The timber bears here. Square it round from the reference arris, then measure "
             "everything from this line."
             if reference
             else "The timber bears here: shoulder to shoulder is the length that counts."
-        ),
+        )
+        + through_words(shape),
         caution=" ".join(filter(None, _shoulder_cautions(shape))),
     )
 
@@ -70,8 +72,8 @@ def _shoulder(shape: TenonShape) -> Line:
 def _shoulder_cautions(shape: TenonShape) -> tuple[str, ...]:
     """The most dangerous first; a reference shoulder is struck from its own end in any case."""
     if shape.end is Face.REFERENCE_END:
-        return (lightly(shape),)
-    return (unsure(shape.stick), NOT_OVERALL, lightly(shape))
+        return (unsure(shape.stick, beyond=shape.end), barefaced(shape), lightly(shape))
+    return (unsure(shape.stick), NOT_OVERALL, barefaced(shape), lightly(shape))
 
 
 def _near_cheek(shape: TenonShape) -> Line:

@@ -24,11 +24,13 @@ def datum_along(drawn: Scene) -> int | None:
     if drawn.reading is None:
         return None
     stick, end = drawn.stick, drawn.stick.pose.words(Face.REFERENCE_END)
+    far = stick.pose.words(Face.FAR_END)
     places = {
         f"squared {end}": stick.start,
         f"{end} shoulder line": ZERO,
+        f"{far} shoulder line": stick.body,
         f"rough {end}": stick.start - stick.trim,
-        stick.pose.words(Face.FAR_END): stick.finish,
+        far: stick.finish,
     }
     found = places.get(drawn.reading.hook)
     return None if found is None else found.nm

@@ -86,7 +86,8 @@ def _holds(drawn: Scene, mark: Mark) -> bool:
 
 def _name_edges(sheet: Sheet, drawn: Scene) -> None:
     """Each edge is named, as fully as fits, in the widest gap that lines across it leave."""
-    gauged = {datum_across(drawn, mark) for mark in drawn.current}
+    leans = drawn.slant is not None and not set_in(drawn)
+    gauged = set() if leans else {datum_across(drawn, mark) for mark in drawn.current}
     depths = drawn.low[1], drawn.high[1]
     for face, depth in zip(edge_faces(drawn), depths, strict=True):
         hooked = depth in gauged

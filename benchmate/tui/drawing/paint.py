@@ -26,7 +26,8 @@ def paint_waste(sheet: Sheet, drawn: Scene) -> None:
         (drawn.waste, sheet.glyphs.hatch, Role.WASTE),
     ):
         for shape in shapes:
-            sheet.canvas.put(_cells_in(shape, sheet.grid), char, role)
+            cells = _cells_in(shape, sheet.grid) or _middle(shape, sheet.grid)
+            sheet.canvas.put(cells, char, role)
 
 
 def paint_thin_waste(sheet: Sheet, drawn: Scene) -> None:
@@ -53,6 +54,16 @@ def _cells_in(shape: Outline, grid: Grid) -> list[Cell]:
         for part in grid.columns
         for column in part.within(*span)
     ]
+
+
+def _middle(shape: Outline, grid: Grid) -> list[Cell]:
+    """The cell at the middle of a hole that falls between the cells; none for lined waste."""
+    if any(shape.lines):
+        return []
+    count = len(shape.points)
+    along, deep = (sum(point[axis] for point in shape.points) // count for axis in (0, 1))
+    column = grid.column(along)
+    return [] if column is None else [(grid.rows.cell(deep), column)]
 
 
 def _crossing(shape: Outline, at: int) -> Span | None:

@@ -22,6 +22,10 @@ if TYPE_CHECKING:
     from benchmate.model.stick import Stick
 
 
+_PAST_WASTE = 6
+"""What share of a side's width a line along it runs past its joint's waste."""
+
+
 @dataclass(frozen=True, slots=True)
 class Mark:
     """A struck line from a point to a point; `waste` steps from it to its waste, (0, 0) if none."""
@@ -80,7 +84,7 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
     """The side of a timber a step is done on, or any other side; `reading` is the one in use."""
     own = layout.feature(step.feature)
     shapes = _shapes(layout, own, face) if own else ()
-    deciding = tuple(shape for shape in shapes if step.draws in shape.lines) if step.draws else ()
+    deciding = _deciding(layout, own, face, shapes, step.draws) if own and step.draws else ()
     marks = _marks(shapes)
     line = _line(own, step)
     view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
@@ -100,16 +104,30 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
         ),
         lines=tuple(mark for mark in marks if mark.line != step.draws),
         current=tuple(mark for mark in marks if mark.line == step.draws)
-        or _stated(line, view, step),
+        or _stated(line, view, step, shapes),
         line=line,
         reading=reading or next(iter(step.readings), None),
     )
 
 
 def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]:
-    """The waste on a side; a cut that takes the whole side leaves nothing on it to draw."""
+    """The waste on a side; a cut that takes the whole side leaves nothing on it to draw.
+
+    A hole has no lines round it, yet it leaves most of the side.
+    """
     found = outlines(feature, layout.stick, face)
-    return tuple(shape for shape in found if any(shape.lines))
+    view = face_view(layout.stick, face, layout.stick.section(*feature.place))
+    whole = view.rectangle().double_area
+    return tuple(shape for shape in found if any(shape.lines) or shape.double_area < whole)
+
+
+def _deciding(
+    layout: Layout, own: Feature, face: Face, shapes: tuple[Outline, ...], line: str
+) -> tuple[Outline, ...]:
+    """The waste that a line bounds here; of a line that lies inside the wood, that of its cuts."""
+    found = tuple(shape for shape in shapes if line in shape.lines)
+    cuts = tuple(cut for cut in own.cuts if any(plane.line == line for plane in cut.planes))
+    return found or _shapes(layout, replace(own, cuts=cuts), face)
 
 
 def _line(feature: Feature | None, step: Step) -> Line | None:
@@ -171,26 +189,36 @@ def _sign(number: int) -> int:
     return (number > 0) - (number < 0)
 
 
-def _stated(line: Line | None, view: FaceView, step: Step) -> tuple[Mark, ...]:
-    """A line that bounds no waste: square across the side its step names, or in from an edge."""
+def _stated(
+    line: Line | None, view: FaceView, step: Step, shapes: tuple[Outline, ...]
+) -> tuple[Mark, ...]:
+    """A line that bounds no waste: square across the side its step names, or in from an edge.
+
+    One that runs along the timber is drawn past its joint's waste, as the peg line past the holes.
+    """
     if line is None or line.axis is None or view.face not in step.faces or view.face.is_end:
         return ()
     (a, b), (c, d), at = view.low, view.high, line.at.nm
-    if line.slant is not None and axis_from(view.face) is not line.slant.axis:
-        start, finish = line.slant.start, line.slant.finish
-        return (
-            Mark(
-                line.id,
-                (start.along.nm, start.deep.nm),
-                (finish.along.nm, finish.deep.nm),
-                (0, 0),
-            ),
-        )
+    if line.slant is not None:
+        return (_stated_slant(line.id, line.slant, view),)
     if line.axis is Axis.ALONG:
         return (Mark(line.id, (at, b), (at, d), (0, 0)),)
     if line.axis is axis_from(view.face):
         return ()
-    return (Mark(line.id, (a, at), (c, at), (0, 0)),)
+    along = [point[0] for shape in shapes for point in shape.points]
+    past = (d - b) // _PAST_WASTE
+    ends = (max(a, min(along) - past), min(c, max(along) + past)) if along else (a, c)
+    return (Mark(line.id, (ends[0], at), (ends[1], at), (0, 0)),)
+
+
+def _stated_slant(line: str, slant: Slant, view: FaceView) -> Mark:
+    """From spot to spot where it slants, else square across where it comes out on this face."""
+    start, finish = slant.start, slant.finish
+    if axis_from(view.face) is slant.axis:
+        at = (start if view.face.is_reference else finish).along.nm
+        return Mark(line, (at, view.low[1]), (at, view.high[1]), (0, 0))
+    near, far = ((spot.along.nm, spot.deep.nm) for spot in (start, finish))
+    return Mark(line, near, far, (0, 0))
 
 
 def turned(drawn: Scene) -> Scene:

@@ -129,7 +129,7 @@ class BenchView(Screen[None]):
         headline = desk.headline()
         self._figure.show(figure, headline, warning=headline == "STOP")
         self.set_class(desk.wordy, "-no-drawing")
-        self.set_class(bool(desk.waiting), "-waiting")
+        self.set_class(desk.roomy, "-roomy")
         self._words.show(desk.words())
         self._face.show(desk.drawing)
         self._end.show(desk.end_drawing)

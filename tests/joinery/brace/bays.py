@@ -1,14 +1,42 @@
-"""A bay with a post, a beam on it, a sill under it and braces in its corners, any way round."""
+"""A bay with a post, a beam and a brace in the corner between them, any way round."""
 
 from collections.abc import Mapping
+from typing import NamedTuple
 
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.brace.record import BraceJoint
+from benchmate.model.project import Timber
 from tests.builders import frame, timber
 
 OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
-ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
 SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
+
+Own = Mapping[str, Mapping[str, object]]
+"""What is said of a timber besides, by its id."""
+
+
+class Bay(NamedTuple):
+    """Which way the brace rises from the post, and what the others are measured from.
+
+    A `low` brace has its foot on the beam, which is then a sill. `side` is where the side faces
+    look; `post_first` and `beam_first` where the other reference faces do.
+    """
+
+    heading: str
+    low: bool
+    side: str
+    post_first: str
+    beam_first: str
+
+    @property
+    def along(self) -> str:
+        """The coordinate that changes along the beam."""
+        return {"east": "east", "west": "east", "north": "north", "south": "north"}[self.heading]
+
+    @property
+    def across(self) -> str:
+        """The coordinate square to the plane of the bay."""
+        return "north" if self.along == "east" else "east"
 
 
 def brace_joint(**words: object) -> BraceJoint:
@@ -34,81 +62,95 @@ def bay(
     heading: str = "east",
     legs: tuple[str, str] = ("36", "36"),
     low: bool = False,
-    post_first: str | None = None,
-    beam_first: str | None = None,
-    brace_side: str | None = None,
+    side: str = "",
+    post_first: str = "",
+    beam_first: str = "",
     joint: Mapping[str, object] | None = None,
     real: Mapping[str, Real] | None = None,
-    own: Mapping[str, Mapping[str, object]] | None = None,
+    own: Own | None = None,
     **words: object,
 ) -> Frame:
-    """An 8 x 8 post under an 8 x 10 beam, or on it, that a 4 x 6 brace makes a corner with.
+    """An 8 x 8 post, an 8 x 10 beam on it or under it, and a 4 x 6 brace in their corner.
 
-    `legs` are the one down or up the post and the one along the beam. The brace stands with its
-    foot in the post, or where it is `low` with its foot on the beam, which is then the sill.
-    The side faces look `brace_side`; the post is measured from `post_first`, the beam from
-    `beam_first`, each of them the face away from the corner if not given. `own` is what else is
-    said of a timber.
+    `legs` are the one along the post and the one along the beam, to their faces. Reference faces
+    look away from the corner if nothing is said.
     """
-    along = ALONG[heading]
-    across = "north" if along == "east" else "east"
-    side = brace_side or ("south" if along == "east" else "west")
-    outside = post_first or OPPOSITE[heading]
-    toward = SENSE[heading]
-    face = f"{8 if outside == OPPOSITE[heading] else 0}"
-    at = "0" if outside == OPPOSITE[heading] else f"{8 * toward}"
-    corner = f"{int(face) * toward if face != '0' else 8 * toward}"
-    up = "0" if low else "8'"
-    top = beam_first or ("down" if low else "up")
-    level = {"up": f"{'0' if low else '8 ft + 10'}", "down": f"{'-10' if low else '8 ft'}"}[top]
-    stick = {name: (own or {}).get(name, {}) for name in ("post", "beam", "brace")}
-    post = timber(
-        "post",
-        **stick["post"],
-        section="8 x 8",
-        first_face=outside,
-        second_face=side,
-        reference_end="foot",
-        length="8'",
-        at={along: at, across: "0"},
-        reference_end_at="0",
+    usual_side = "south" if heading in ("east", "west") else "west"
+    how = Bay(
+        heading,
+        low,
+        side or usual_side,
+        post_first or OPPOSITE[heading],
+        beam_first or ("down" if low else "up"),
     )
-    beam = timber(
-        "beam",
-        **stick["beam"],
-        kind="beam",
-        section="10 x 8",
-        first_face=top,
-        second_face=side,
-        reference_end=OPPOSITE[heading],
-        length="12'",
-        at={across: "0", "up": level},
-        reference_end_at="0",
-    )
-    plumb, run = legs
-    brace = timber(
-        "brace",
-        **stick["brace"],
-        kind="brace",
-        section="6 x 4",
-        first_face="up" if low else "down",
-        second_face=side,
-        reference_end="foot",
-        length=None,
-        incline={
-            "corner": {along: corner, across: "0", "up": up},
-            "legs": {"up" if low else "down": plumb, heading: run},
-        },
-    )
+    said = own or {}
     each = dict(joint or {})
     foot, head = ("beam", "post") if low else ("post", "beam")
     return frame(
-        post,
-        beam,
-        brace,
-        brace_joint(into=foot, **each),
-        brace_joint(id="brace-head", end="head", into=head, **each),
+        _post(how, said.get("post", {})),
+        _beam(how, said.get("beam", {})),
+        _brace(how, legs, said.get("brace", {})),
+        brace_joint(**{"into": foot, **each}),
+        brace_joint(**{"id": "brace-head", "end": "head", "into": head, **each}),
         real=real,
-        units="inches",
         **words,
     )
+
+
+def _post(how: Bay, own: Mapping[str, object]) -> Timber:
+    """From zero towards the heading, 8" deep."""
+    outside = how.post_first == OPPOSITE[how.heading]
+    at = "0" if outside else f"{8 * SENSE[how.heading]}"
+    return timber(
+        "post",
+        section="8 x 8",
+        first_face=how.post_first,
+        second_face=how.side,
+        length="8'",
+        at={how.along: at, how.across: "0"},
+        reference_end_at="0",
+        **own,
+    )
+
+
+def _beam(how: Bay, own: Mapping[str, object]) -> Timber:
+    """Its underside 8 ft up, or its top at zero where it is a sill; 10" deep."""
+    faces = {
+        (False, "up"): "8' 10",
+        (False, "down"): "8'",
+        (True, "up"): "0",
+        (True, "down"): "-10",
+    }
+    return timber(
+        "beam",
+        kind="beam",
+        section="10 x 8",
+        first_face=how.beam_first,
+        second_face=how.side,
+        reference_end=OPPOSITE[how.heading],
+        length="12'",
+        at={how.across: "0", "up": faces[how.low, how.beam_first]},
+        reference_end_at="0",
+        **own,
+    )
+
+
+def _brace(how: Bay, legs: tuple[str, str], own: Mapping[str, object]) -> Timber:
+    """Measured from its long edge: the under one below a beam, the upper one above a sill."""
+    upright, level = legs
+    words: dict[str, object] = {
+        "kind": "brace",
+        "section": "6 x 4",
+        "first_face": "up" if how.low else "down",
+        "second_face": how.side,
+        "length": None,
+        "incline": {
+            "corner": {
+                how.along: f"{8 * SENSE[how.heading]}",
+                how.across: "0",
+                "up": "0" if how.low else "8'",
+            },
+            "legs": {"up" if how.low else "down": upright, how.heading: level},
+        },
+    }
+    return timber("brace", **(words | dict(own)))

@@ -1,5 +1,6 @@
 """A tenon with or without a housing at random, and where all of it lies by second opinion."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from hypothesis import strategies as st
@@ -28,8 +29,30 @@ class Housed:
     @property
     def sides(self) -> tuple[Feature, Feature]:
         """The tenon and the mortise."""
-        tenoned, mortised = features(self.joint, self.frame)
+        tenoned, mortised, *_ = features(self.joint, self.frame)
         return tenoned, mortised
+
+    @property
+    def pegs(self) -> tuple[Feature, Feature]:
+        """Their pegs, on the one timber and the other."""
+        _, _, own, others = features(self.joint, self.frame)
+        return own, others
+
+    @property
+    def way_out(self) -> int:
+        """The receiver's reading of its real face across from its entry."""
+        return self.scene.receiver.real(self.scene.into) if self.scene.from_reference else 0
+
+    @property
+    def passed(self) -> int:
+        """From the seat to the face across from the entry."""
+        return abs(self.way_out - self.scene.seat)
+
+    @property
+    def long(self) -> int:
+        """The tenon's length as laid out: as given, or through the receiver but held short."""
+        given = self.joint.length
+        return self.passed - self.joint.held_short.nm if given is None else given.nm
 
     @property
     def recess(self) -> int:
@@ -45,10 +68,8 @@ class Housed:
         held = post.inner or (post.drawn if cut_back else None)
         far_edge = (held[edges - 1] if held else post.real(edges)) - cut_back
         wide = far_edge - edge if made.width is None else made.width.nm
-        thick, long = (
-            drawn.nm if size is None else size.nm
-            for size, drawn in ((made.thickness, joint.thickness), (made.length, joint.length))
-        )
+        thick = (made.thickness or joint.thickness).nm
+        long = self.long if made.length is None else made.length.nm
         across = self.scene.across((near, near + thick), (edge, edge + wide))
         return (self.scene.beyond(0, long + beyond), *across)
 
@@ -57,10 +78,12 @@ class Housed:
         return self.scene.here.box(self.tenon(self.as_cut, beyond))
 
     def mortise_in_building(self) -> Box:
-        """The mortise's own cut, from the seat inwards."""
-        (cut,) = cut_by(self.sides[1], "depth")
-        seat, (along, first, second) = (self.scene.seat,) * 2, self.scene.receiver.solid
-        sides = (seat, second) if self.scene.into == 1 else (first, seat)
+        """The mortise's own cut, from the seat inwards, or as far as there is wood."""
+        (cut,) = cut_by(self.sides[1], "start")
+        along, first, second = self.scene.receiver.solid
+        seat, out = self.scene.seat, self.way_out
+        low, high = sorted((seat, out if self.joint.through else seat))
+        sides = ((low, high), second) if self.scene.into == 1 else (first, (low, high))
         return box_of(cut, self.scene.there, (along, *sides))
 
     def housing_in_building(self) -> Box | None:
@@ -93,15 +116,48 @@ class Housed:
 @st.composite
 def housed(draw: st.DrawFn) -> Housed:
     """Any two timbers square to each other, any tenon, housed or not, by either rule."""
+    stops = {"length": draw(texts(1, 3)), "bottom_clearance": draw(texts(0, 1))}
+    return draw(_any_tenon(stops))
+
+
+@st.composite
+def passing(draw: st.DrawFn) -> Housed:
+    """The same with a tenon that goes through, of a given length or as long as the wood."""
+    length = draw(st.none() | texts(1, 9))
+    through = {"through": True, "length": length, "held_short": draw(texts(0, 1))}
+    return draw(_any_tenon(through))
+
+
+@st.composite
+def pegged(draw: st.DrawFn) -> Housed:
+    """Any of both kinds with any pegs, whether they can be bored or not."""
+    count = draw(st.integers(1, 4))
+    pegs: dict[str, object] = {
+        "count": count,
+        "bored_from": draw(st.sampled_from(("reference", "far"))),
+        "draw": draw(texts(0, 1)),
+        "blind_depth": draw(st.none() | texts(1, 9)),
+        **{key: draw(texts(1, 4)) for key in ("size", "from_shoulder", "from_edge")},
+    }
+    if count > 1:
+        pegs["spacing"] = draw(texts(1, 4))
+    ends: tuple[dict[str, object], ...] = ({"length": draw(texts(1, 6))},)
+    ends += ({"through": True, "length": None},)
+    return draw(_any_tenon(draw(st.sampled_from(ends)) | {"pegs": pegs}))
+
+
+@st.composite
+def _any_tenon(draw: st.DrawFn, words: Mapping[str, object]) -> Housed:
     found = draw(scene())
     joint = tenon(
         end=ENDS.get(found.end, found.end),
         into="receiver",
         housing=text(found.deep),
+        thickness=draw(texts(1, 3)),
         **found.crossing("inset"),
-        **{key: draw(texts(1, 3)) for key in ("thickness", "length")},
         **{key: draw(texts(0, 2)) for key in ("set_back", "relief_reference", "relief_far")},
-        **{key: draw(texts(0, 1)) for key in ("all_round", "end_allowance", "bottom_clearance")},
+        **{key: draw(texts(0, 1)) for key in ("all_round", "end_allowance")},
+        **words,
     )
     made = draw(AS_CUT)
     end = f"{ENDS.get(found.end, f'{found.end}-end')}-tenon"

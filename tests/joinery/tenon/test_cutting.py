@@ -4,7 +4,7 @@ import pytest
 
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
-from benchmate.joinery.tenon.cutting import FROM_REFERENCE_SIDE, sizes, tasks
+from benchmate.joinery.tenon.cutting import counts_from, sizes, tasks
 from benchmate.joinery.tenon.family import features
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import LONG_FACES, Face
@@ -219,7 +219,53 @@ def test_what_hurts_carries_its_caution(end: str) -> None:
     assert set(cautions) == tools | {"as-cut"}
     assert cautions["pare"] == CHISEL
     assert cautions["trim-end"] == SAW
-    assert cautions["as-cut"] == FROM_REFERENCE_SIDE
+    assert cautions["as-cut"] == counts_from(case.shape)
+
+
+@pytest.mark.parametrize(
+    ("words", "title", "hook", "way", "waste"),
+    [
+        ({}, "Cut the cheeks", "near cheek, by the South face", "far cheek", "the cheek lines"),
+        ({"set_back": "0"}, "Cut the far cheek", "South face", "far cheek", "the far cheek line"),
+        (
+            {"thickness": "4"},
+            "Cut the near cheek",
+            "near cheek, by the South face",
+            "North face",
+            "the near cheek line",
+        ),
+    ],
+)
+def test_a_barefaced_tenon_has_one_cheek_to_cut(
+    words: dict[str, str], title: str, hook: str, way: str, waste: str
+) -> None:
+    """One shoulder only (trade.md 2.1, TFG-bare): the other cheek is the timber's own face."""
+    tasks = Case(tenon(**words)).tasks
+    assert (tasks["saw-cheeks"].title, tasks["saw-cheeks"].waste) == (title, f"Outside {waste}.")
+    for task in (tasks["saw-cheeks"], tasks["pare"], tasks["as-cut"]):
+        reading = task.readings[0]
+        assert reading.hook == hook
+        assert reading.way.removesuffix(", left on") == f"to the {way}"
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        ({}, "the near cheek and the West face. If the near cheek was overcut, move its line"),
+        ({"set_back": "0"}, "the South face and the West face."),
+        (
+            {"set_back": "0", "relief_reference": "1"},
+            "the South face and the reference edge. If the reference edge was overcut, move",
+        ),
+        ({"all_round": "1"}, "reference edge. If the near cheek or the reference edge was overcut"),
+    ],
+)
+def test_the_sizes_count_from_what_is_there(words: dict[str, str], said: str) -> None:
+    """A face of the timber was not cut, so it cannot have been overcut."""
+    caution = counts_from(Case(tenon(**words)).shape)
+    assert said in caution
+    assert caution.startswith("Sizes count from the ")
+    assert ("overcut" in caution) is ("overcut" in said)
 
 
 def test_the_allowance_comes_off_last() -> None:

@@ -53,6 +53,74 @@ def test_a_mortise_through_the_far_face(long: str, found: tuple[str, ...]) -> No
     assert codes(mortised.findings) == found
 
 
+def test_a_mortise_that_is_meant_to_go_through_is_not_one_too_many() -> None:
+    """The same length said to go through stands proud by what the sill is short of it."""
+    assert [side.findings for side in _sides(through=True, length="9")] == [(), ()]
+    (found,) = _sides(length="9")[1].findings
+    assert "through = true" in found.remedy
+
+
+@pytest.mark.parametrize(
+    ("words", "first", "code"),
+    [
+        ({}, "8", None),
+        ({"held_short": "7-63/64"}, "8", None),
+        ({"held_short": "8"}, "8", "tenon-no-length"),
+        ({"held_short": "9"}, "8", "tenon-no-length"),
+        ({"housing": "8"}, "8", "tenon-no-length"),
+        ({"housing": "7-1/2"}, "7-1/2", "tenon-no-length"),
+        ({"housing": "7-1/2"}, "7-33/64", None),
+    ],
+)
+def test_a_tenon_that_would_have_no_length(
+    words: dict[str, str], first: str, code: str | None
+) -> None:
+    """Law 7: what the sill, as it really is, leaves of it is shown, below nothing too."""
+    receiver = real({"post-foot-mortise": {"first": first}})
+    housing, held_short = words.get("housing", "0"), words.get("held_short", "0")
+    sides = _sides(
+        receiver=receiver, through=True, length=None, housing=housing, held_short=held_short
+    )
+    for side in sides:
+        assert codes(side.findings) == (() if code is None else (code,))
+        for finding in side.findings:
+            assert finding.severity is Severity.STOP
+
+
+@pytest.mark.parametrize(
+    ("long", "held_short", "first", "said"),
+    [
+        ("8", "0", "8", None),
+        ("9", "0", "8", None),
+        ("7-3/4", "1/4", "8", None),
+        ("7-3/4", "0", "8", '1/4" short of Sill\'s underside, but held_short says 0"'),
+        ("7-3/4", "1/2", "8", '1/4" short of Sill\'s underside, but held_short says 1/2"'),
+        ("7-3/4", "1/4", "8-1/8", '3/8" short of Sill\'s underside, but held_short says 1/4"'),
+        ("9", "1/4", "8", '1" proud of Sill\'s underside, but held_short says 1/4"'),
+        (None, "1/4", "8-1/8", None),
+    ],
+)
+def test_a_length_that_does_not_end_where_it_is_said_to(
+    long: str | None, held_short: str, first: str, said: str | None
+) -> None:
+    """Held short so that it fouls no siding (trade.md 2.1, Rogers-tenon): by as much as is said.
+
+    A tenon may stand proud on purpose, but not where it is said to be held short.
+    """
+    tenoned, mortised = _sides(
+        receiver=real({"post-foot-mortise": {"first": first}}),
+        through=True,
+        length=long,
+        held_short=held_short,
+    )
+    assert mortised.findings == ()
+    assert codes(tenoned.findings) == (() if said is None else ("tenon-not-held-short",))
+    for finding in tenoned.findings:
+        assert finding.severity is Severity.LOOK
+        assert said is not None
+        assert said in finding.message
+
+
 def test_a_mortise_through_a_thin_stick_keeps_its_true_bottom() -> None:
     """The reading of the bottom is not held at the far face: it lies outside the stick."""
     _, mortised = _sides(receiver=real({"all": {"first": "5"}}))
@@ -146,9 +214,9 @@ def test_every_stop_names_its_timber_and_remedy() -> None:
             assert (finding.timber, finding.feature) == (side.timber, side.id)
             assert finding.message
             assert finding.remedy
-    # A mortise off the end is neither open there nor in a tenon that is not there, and a shoulder
-    # on the reference face bears where it was drawn.
-    stops = len(TENON_CHECKS) + len(MORTISE_CHECKS) - 5
+    # A mortise off the end is neither open there nor in a tenon that is not there, a shoulder on
+    # the reference face bears where it was drawn, and two checks are for tenons that go through.
+    stops = len(TENON_CHECKS) + len(MORTISE_CHECKS) - 7
     told = [[each.severity for each in side.findings] for side in sides]
     assert [severities.count(Severity.STOP) for severities in told] == [stops, stops]
 

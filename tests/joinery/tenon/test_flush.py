@@ -3,7 +3,7 @@
 import pytest
 
 from benchmate.joinery.tenon.family import features
-from benchmate.joinery.tenon.flush import depths, lightly, only_outside, shouldered
+from benchmate.joinery.tenon.flush import barefaced, depths, lightly, only_outside, shouldered
 from benchmate.joinery.tenon.shape import shape
 from benchmate.layout.outlines import struck
 from benchmate.model.directions import LONG_FACES
@@ -17,7 +17,7 @@ SOUTH, WEST, NORTH, EAST = LONG_FACES
 def _only(*told: tuple[str, str]) -> str:
     """The caution for faces and the lines they are struck outside of."""
     return " ".join(
-        f"Knife the {face} face only outside the {lines} lines: the tenon runs out to it there."
+        f"Knife the {face} face only outside the {lines}: the tenon runs out to it there."
         for face, lines in told
     )
 
@@ -60,19 +60,19 @@ def test_the_caution_names_each_face_that_is_cut_in_part_and_no_other() -> None:
             Case(tenon()),
             ("2", "0", "2", "0"),
             LONG_FACES,
-            _only(("West", "cheek"), ("East", "cheek")),
+            _only(("West", "cheek lines"), ("East", "cheek lines")),
         ),
         (
             Case(tenon(relief_reference="1")),
             ("2", "1", "2", "0"),
             LONG_FACES,
-            _only(("East", "cheek")),
+            _only(("East", "cheek lines")),
         ),
         (
             Case(tenon(relief_far="1-1/4"), second="6-1/8"),
             ("2", "0", "2", "1-3/8"),
             LONG_FACES,
-            _only(("West", "cheek")),
+            _only(("West", "cheek lines")),
         ),
         (
             Case(tenon(all_round="1/2"), first="6-1/16"),
@@ -84,38 +84,38 @@ def test_the_caution_names_each_face_that_is_cut_in_part_and_no_other() -> None:
             Case(tenon(set_back="0")),
             ("0", "0", "4", "0"),
             (WEST, NORTH, EAST),
-            _only(("West", "cheek"), ("East", "cheek")),
+            _only(("West", "cheek line"), ("East", "cheek line")),
         ),
         (
             Case(tenon(set_back="0", relief_reference="1")),
             ("0", "1", "4", "0"),
             LONG_FACES,
-            _only(("South", "relief"), ("East", "cheek")),
+            _only(("South", "relief line"), ("East", "cheek line")),
         ),
         (
             Case(tenon(thickness="4")),
             ("2", "0", "0", "0"),
             (SOUTH, WEST, EAST),
-            _only(("West", "cheek"), ("East", "cheek")),
+            _only(("West", "cheek line"), ("East", "cheek line")),
         ),
         (
             Case(tenon(thickness="4"), first="6-1/64"),
             ("2", "0", "1/64", "0"),
             LONG_FACES,
-            _only(("West", "cheek"), ("East", "cheek")),
+            _only(("West", "cheek lines"), ("East", "cheek lines")),
         ),
         (
             Case(tenon(set_back="0", thickness="6", relief_far="1")),
             ("0", "0", "0", "1"),
             (SOUTH, NORTH, EAST),
-            _only(("South", "relief"), ("North", "relief")),
+            _only(("South", "relief line"), ("North", "relief line")),
         ),
         (Case(tenon(set_back="0", thickness="6")), ("0", "0", "0", "0"), (), ""),
         (
             Case(tenon(cheeks_from="second", relief_reference="1")),
             ("1", "2", "0", "2"),
             LONG_FACES,
-            _only(("North", "cheek")),
+            _only(("North", "cheek lines")),
         ),
     ],
     ids=[
@@ -149,6 +149,33 @@ def test_the_caution_says_what_is_done() -> None:
     assert told.startswith("Pencil the West face lightly: it is knifed only outside the cheek")
 
 
+@pytest.mark.parametrize(
+    ("words", "shoulder"),
+    [
+        ({"set_back": "0"}, "North"),
+        ({"thickness": "4"}, "South"),
+        ({"set_back": "0", "cheeks_from": "second"}, "East"),
+        ({"thickness": "4", "cheeks_from": "second"}, "West"),
+    ],
+)
+@pytest.mark.parametrize("end", ["foot", "head"])
+def test_a_barefaced_tenon_says_where_its_one_shoulder_is(
+    end: str, words: dict[str, str], shoulder: str
+) -> None:
+    """One shoulder only makes a timber left or right (trade.md 2.1, TFG-bare and TFG-gloss)."""
+    case = Case(tenon(end=end, **words))
+    said = f"its one cheek shoulder is on the {shoulder} face."
+    assert said in barefaced(case.shape)
+    struck_line = next(each for each in case.feature.lines if each.id == "shoulder")
+    assert barefaced(case.shape) in struck_line.caution
+
+
+def test_other_tenons_are_not_barefaced() -> None:
+    """Two cheek shoulders, or none at all: neither has a hand by it."""
+    for words in ({}, {"set_back": "0", "thickness": "6"}, {"relief_reference": "1"}):
+        assert barefaced(Case(tenon(**words)).shape) == ""
+
+
 def test_a_cheek_in_the_air_has_a_depth_below_zero() -> None:
     """Law 7: what the stick lacks is shown as less than nothing, never clamped."""
     found = depths(Case(tenon(), first="3-7/8").shape)
@@ -158,23 +185,25 @@ def test_a_cheek_in_the_air_has_a_depth_below_zero() -> None:
 @pytest.mark.parametrize(
     ("words", "deep", "flush"),
     [
-        ({}, ("2", "0", "2-1/4", "0"), ("West", "East")),
-        ({"relief_far": "1"}, ("2", "0", "2-1/4", "1-1/2"), ("West",)),
-        ({"relief_reference": "1"}, ("2", "1", "2-1/4", "0"), ("East",)),
-        ({"thickness": "4"}, ("2", "0", "0", "0"), ("West", "East")),
-        ({"housing": "0"}, ("2", "0", "2-1/4", "1/2"), ("West",)),
+        ({}, ("2", "0", "2-1/4", "0"), {"West": "lines", "East": "lines"}),
+        ({"relief_far": "1"}, ("2", "0", "2-1/4", "1-1/2"), {"West": "lines"}),
+        ({"relief_reference": "1"}, ("2", "1", "2-1/4", "0"), {"East": "lines"}),
+        ({"thickness": "4"}, ("2", "0", "0", "0"), {"West": "line", "East": "line"}),
+        ({"housing": "0"}, ("2", "0", "2-1/4", "1/2"), {"West": "lines"}),
     ],
     ids=["reduced to the edge", "relieved", "at the reference", "to the cheek too", "not housed"],
 )
 def test_a_face_reduced_to_the_tenon_s_own_line_has_no_shoulder(
-    words: dict[str, str], deep: tuple[str, ...], flush: tuple[str, ...]
+    words: dict[str, str], deep: tuple[str, ...], flush: dict[str, str]
 ) -> None:
     """The reduction takes that wood back beyond the shoulder: a kerf there would be in the way."""
     post = timber("post", rule="square", section="6-1/4 x 6-1/2", inner="6 x 6")
     joint = tenon(**({"into": "sill", "at": "4'", "housing": "1/2"} | words))
     built = frame(post, sill(), joint)
     assert tuple(depths(shape(joint, built)).values()) == lengths(*deep)
-    assert only_outside(shape(joint, built)) == _only(*((face, "cheek") for face in flush))
+    assert only_outside(shape(joint, built)) == _only(
+        *((face, f"cheek {lines}") for face, lines in flush.items())
+    )
     tasks = [task.id for task in features(joint, built)[0].tasks]
     sawn = [f"saw-{face.value.replace(' ', '-')}" for face in LONG_FACES]
     assert [task for task in tasks if task in sawn] == [

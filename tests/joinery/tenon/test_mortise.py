@@ -231,6 +231,27 @@ def test_a_post_standing_in_from_the_receiver_s_face_moves_its_mortise_in() -> N
 
 
 @pytest.mark.parametrize(
+    ("words", "at", "said"),
+    [
+        (
+            {"set_back": "0", "inset": "1-1/2"},
+            "1-1/2",
+            "No set-back: the tenon runs on from",
+        ),
+        ({"set_back": "2"}, "2", "The set-back, so that the faces come flush."),
+    ],
+)
+def test_a_barefaced_tenon_s_mortise_has_no_set_back(
+    words: dict[str, str], at: str, said: str
+) -> None:
+    """Its one side comes where the timber's own face does (trade.md 2.1, TFG-bare)."""
+    joint = tenon(into="sill", at="4'", **words)
+    side = line(features(joint, frame(timber("post"), sill(), joint))[1].lines, "near-side")
+    assert side.at == length(at)
+    assert side.why.startswith(said)
+
+
+@pytest.mark.parametrize(
     ("at", "relish", "end"),
     [("1", "6", Face.REFERENCE_END), ("15' 5", "5", Face.FAR_END)],
 )

@@ -8,6 +8,7 @@ from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
 from benchmate.model.work import Bearing, Extension
 from tests.builders import length, sill, tenon, timber
+from tests.joinery.tenon.girts import PEGS
 
 
 def test_a_post_alone_needs_only_the_tenon() -> None:
@@ -15,6 +16,9 @@ def test_a_post_alone_needs_only_the_tenon() -> None:
     joint = tenon()
     assert (joint.into, joint.at, joint.bottom_clearance) == (None, None, None)
     assert {joint.relief_reference, joint.relief_far, joint.all_round} == {ZERO}
+
+
+THROUGH: dict[str, object] = {"into": "sill", "at": "4'", "through": True, "length": None}
 
 
 @pytest.mark.parametrize(
@@ -38,6 +42,17 @@ def test_a_post_alone_needs_only_the_tenon() -> None:
         ({"family": "brace tenon"}, "tenon"),
         ({"haunch": "1"}, "Extra inputs"),
         ({"length": 5}, "not text"),
+        ({"length": None}, "is missing; write length = ... here, or through = true"),
+        ({"into": "sill", "at": "4'", "through": True, "length": "0"}, "more than nothing"),
+        ({"through": True}, 'has "through" but no "into"'),
+        (THROUGH | {"bottom_clearance": "1/8"}, 'has no bottom; remove "bottom_clearance"'),
+        (THROUGH | {"bottom_clearance": "0"}, "has no bottom"),
+        ({"held_short": "1/4"}, 'has "held_short" but does not go through'),
+        (THROUGH | {"held_short": "-1/4"}, "not below zero"),
+        (THROUGH | {"through": "yes"}, "boolean"),
+        ({"pegs": {**PEGS, "blind_depth": "5"}}, 'pegs with "blind_depth" but no "into"'),
+        ({"pegs": {**PEGS, "count": 9}}, "no number of pegs"),
+        ({"pegs": "2"}, "dictionary"),
     ],
 )
 def test_what_is_refused(words: dict[str, object], says: str) -> None:
@@ -66,6 +81,20 @@ def test_the_tenon_and_its_allowance_lengthen_the_post() -> None:
     """The stick is longer by what lies beyond the shoulder."""
     joint = tenon(end="head", length="4", end_allowance="1/2")
     assert joint.extensions() == (Extension("post", Direction.UP, length("4-1/2")),)
+
+
+def test_a_tenon_that_goes_through_is_as_long_as_what_it_passes() -> None:
+    """The frame measures that; the record knows what is left on it and what it is held short."""
+    joint = tenon(**THROUGH, end_allowance="1/2", held_short="3/4", housing="1/2")
+    (bearing,) = joint.bearings()
+    assert joint.extensions() == (
+        Extension("post", Direction.DOWN, length("-1/4"), through=bearing),
+    )
+    assert joint.passes() == bearing
+    typed = tenon(**(THROUGH | {"length": "9"}))
+    assert typed.extensions() == (Extension("post", Direction.DOWN, length("9")),)
+    assert typed.passes() is None
+    assert tenon().passes() is None
 
 
 @pytest.mark.parametrize(
@@ -136,5 +165,10 @@ def test_where_its_end_bears() -> None:
 
 def test_a_record_says_itself_again() -> None:
     """What is written to the file reads back equal."""
-    joint = tenon(into="sill", at="line 1 - 1/2", relief_reference="1-1/4", bottom_clearance="0")
-    assert TenonJoint.model_validate(joint.model_dump()) == joint
+    words = {"into": "sill", "at": "line 1 - 1/2"}
+    for joint in (
+        tenon(**words, relief_reference="1-1/4", bottom_clearance="0"),
+        tenon(**THROUGH, held_short="1/4", pegs={**PEGS, "blind_depth": "5"}),
+        tenon(**(THROUGH | {"length": "9"})),
+    ):
+        assert TenonJoint.model_validate(joint.model_dump(exclude_defaults=True)) == joint

@@ -5,6 +5,7 @@ import pytest
 from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.scribed import FITTED
+from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
 from benchmate.model.directions import LONG_FACES, Face
@@ -68,6 +69,19 @@ def test_they_are_done_at_the_joint(end: str, grain: Face, entry: Face) -> None:
     assert faces == {"lay-up": both, "shoulder": around, "saw": around, FITTED: (grain,)}
     faces = {task.id: task.faces for task in mortised.tasks}
     assert faces == {"lay-up": both, "scribe": (entry,), "bore": (entry,)}
+
+
+def test_a_scribed_mortise_may_go_right_through() -> None:
+    """Scribed and bored from both faces; it has no bottom to be deeper than the tenon."""
+    _, mortised = _sides(through=True, length=None, housing="1/2")
+    tasks = {task.id: task for task in mortised.tasks}
+    for name in ("scribe", "bore"):
+        assert tasks[name].faces == (Face.FIRST, Face.FAR_FIRST)
+    assert "Right through" in tasks["bore"].why
+    assert tasks["bore"].caution == f"{FROM_BOTH} {DRILL} {CHISEL}"
+    blind = {task.id: task for task in _sides()[1].tasks}["bore"]
+    assert "Deeper than the tenon" in blind.why
+    assert blind.caution == f"{DRILL} {CHISEL}"
 
 
 def test_each_names_its_own_mate() -> None:

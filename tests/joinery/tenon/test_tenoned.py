@@ -187,10 +187,10 @@ def test_what_no_cut_takes_is_the_tenon_and_the_end_that_goes_in(
 ) -> None:
     """Law 4, by either rule: beyond the shoulder the tenon, in the recess the framed end."""
     scene, post = case.scene, case.scene.post
-    low, high = scene.beyond(-length("4").nm, case.joint.length.nm)
+    low, high = scene.beyond(-length("4").nm, case.long)
     x = _between(low, high, along)
     u, v = _between(0, post.real(1), first), _between(0, post.real(2), second)
-    if _within(x, scene.beyond(0, case.joint.length.nm)):
+    if _within(x, scene.beyond(0, case.long)):
         spans = case.tenon(AsCut())
         left = all(_within(at, span) for at, span in zip((x, u, v), spans, strict=True))
     else:

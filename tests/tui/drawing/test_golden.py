@@ -9,9 +9,13 @@ from pathlib import Path
 
 import pytest
 
+from benchmate.layout.step import shown_readings
+from benchmate.layout.walk import lay_out
 from benchmate.model.directions import Face
 from benchmate.tui.drawing.end import draw_end
-from benchmate.tui.glyphs import ASCII, UNICODE
+from benchmate.tui.drawing.face import draw_face
+from benchmate.tui.glyphs import ASCII, UNICODE, Glyphs
+from tests.joinery.brace.bays import bay
 from tests.tui.drawing.timbers import draw, layout
 
 GOLDEN = Path(__file__).parent / "golden"
@@ -52,6 +56,44 @@ ENDS = tuple(
 )
 
 
+SLANTS = tuple(
+    (f"brace-{name}-{size[0]}x{size[1]}", step, face, size)
+    for name, step, face in (
+        ("foot-face-line", "foot-tenon/shoulder", Face.SECOND),
+        ("foot-face-line-edge", "foot-tenon/shoulder", Face.FIRST),
+        ("foot-face-line-far-edge", "foot-tenon/shoulder", Face.FAR_FIRST),
+        ("foot-nose", "foot-tenon/nose", Face.FAR_SECOND),
+        ("foot-tenon-end", "foot-tenon/tenon-end", Face.SECOND),
+        ("head-face-line", "head-tenon/shoulder", Face.SECOND),
+    )
+    for size in ((49, 8), (60, 12), (100, 20))
+)
+
+
+@pytest.mark.parametrize(("name", "step", "face", "size"), SLANTS)
+def test_a_slant_looks_as_it_did_when_it_was_judged(
+    name: str, step: str, face: Face, size: tuple[int, int]
+) -> None:
+    """Its figure stands at the edge it is set off from, and nowhere else."""
+    assert _bare(_slant(step, face, size, UNICODE)) == _golden(name)
+
+
+def test_a_slant_is_told_from_hatching_in_plain_characters() -> None:
+    """Stars are lines, strokes and signs are waste."""
+    drawn = _slant("foot-tenon/tenon-end", Face.SECOND, (60, 12), ASCII)
+    assert _bare(drawn) == _golden("brace-foot-tenon-end-ascii-60x12")
+
+
+def _slant(step: str, face: Face, size: tuple[int, int], glyphs: Glyphs) -> str:
+    walk, (width, height) = lay_out(bay(), "brace"), size
+    found = walk.step(step)
+    (reading, *_) = shown_readings(found, shoulder_struck=False, swapped=False)
+    figure = bay().project.tape.text(reading.value)
+    return draw_face(
+        walk, found, face, width=width, height=height, glyphs=glyphs, reading=reading, figure=figure
+    ).text
+
+
 @pytest.mark.parametrize(("name", "timber", "step", "face", "size"), HANDS + MORTISES)
 def test_a_face_looks_as_it_did_when_it_was_judged(
     name: str, timber: str, step: str, face: Face, size: tuple[int, int]
@@ -78,9 +120,9 @@ def test_plain_characters_draw_the_same_picture() -> None:
 
 def test_no_golden_drawing_is_left_over() -> None:
     """Every file is compared with a drawing."""
-    names = {case[0] for case in (*HANDS, *MORTISES, *ENDS)}
-    names.add("post-se-foot-far-cheek-ascii-60x12")
-    drawn = {path.stem for path in GOLDEN.iterdir() if not path.stem.startswith("key-")}
+    names = {case[0] for case in (*HANDS, *MORTISES, *ENDS, *SLANTS)}
+    names |= {"post-se-foot-far-cheek-ascii-60x12", "brace-foot-tenon-end-ascii-60x12"}
+    drawn = {path.stem for path in GOLDEN.iterdir() if not path.stem.startswith(("key-", "pegs-"))}
     assert drawn == names
 
 

@@ -1,7 +1,7 @@
 """One head of a pair: the wood that comes off, and the lines to strike for it."""
 
 from benchmate.frame.flats import reversed_plane
-from benchmate.frame.marking import Says, across_mark, square_mark
+from benchmate.frame.marking import Says, cross_mark, square_mark
 from benchmate.frame.practice import unsure_of
 from benchmate.frame.reduction import reduced_mark
 from benchmate.joinery.rafter.peak.shape import FAR, NEAR, STOP, HeadShape
@@ -37,7 +37,7 @@ def head_lines(shape: HeadShape, tape: Tape) -> tuple[Line, ...]:
 
 def _across(shape: HeadShape, plane: Plane, says: Says) -> Line:
     rafter = shape.rafter
-    return across_mark(rafter.stick, plane, (ZERO, rafter.real_deep), says)
+    return cross_mark(rafter.stick, plane, (ZERO, rafter.real_deep), says)
 
 
 def _angle(shape: HeadShape, plane: Plane, tape: Tape) -> str:

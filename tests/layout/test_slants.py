@@ -1,0 +1,49 @@
+"""Slanting lines in words and figures."""
+
+from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark, tapering_mark
+from benchmate.layout.slants import other_end, slant_rests, start_words
+from benchmate.measure.length import ZERO, Length
+from benchmate.model.feature import Beside, Reading
+from benchmate.model.solids import Axis, Plane, above
+from tests.builders import frame, timber
+
+SAYS = Says(title="Shoulder line", why="Because.")
+STICK = frame(timber("post")).stick("post")
+AHEAD = Plane((1, 0, -2), 100, "shoulder")
+BACK = Plane((1, 0, 2), 100, "shoulder")
+
+
+def test_a_slant_says_where_it_starts_and_how_much_further_it_ends() -> None:
+    """The second figure counts from the first, towards the end it lies nearer to."""
+    for plane, end in ((AHEAD, "head"), (BACK, "foot")):
+        line = slanting_mark(STICK, plane, (ZERO, Length(50)), SAYS)
+        words = f"further towards the {end} on the East face"
+        assert start_words(line) == ", on the West face"
+        assert other_end(STICK, line) == (Beside(Length(100), words),)
+
+
+def test_a_taper_counts_both_ends_from_the_reference_face() -> None:
+    """So no figure is a sum of two."""
+    where = ("shoulder line", "end grain")
+    line = tapering_mark(AHEAD, (Length(120), Length(300)), where, SAYS)
+    assert start_words(line) == ", on the shoulder line"
+    assert other_end(STICK, line) == (
+        Beside(Length(100), "in from the West face on the end grain"),
+    )
+
+
+def test_a_tick_remembers_the_other_end_too() -> None:
+    """A line whose slope changes is struck anew, though its start stays."""
+    line = slanting_mark(STICK, AHEAD, (ZERO, Length(50)), SAYS)
+    (rest,) = slant_rests(line)
+    assert (rest.value, rest.hook) == (Length(200), "other end of the shoulder line")
+
+
+def test_square_and_parallel_lines_have_one_place_only() -> None:
+    """There is nothing to say of another end."""
+    reading = Reading(value=Length(5), hook="shoulder line", way="square to it")
+    parallel = parallel_mark(AHEAD, (ZERO, Length(50)), reading, SAYS)
+    square = square_mark(above(Axis.FIRST, Length(5), "side"), SAYS)
+    for line in (square, parallel):
+        assert (other_end(STICK, line), slant_rests(line)) == ((), ())
+    assert start_words(square) == ""
