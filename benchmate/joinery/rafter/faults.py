@@ -25,7 +25,10 @@ def crossed_faults(rafter: Timber, into: Timber) -> Iterator[Fault]:
     if found:
         return
     head = rafter.pose.head or Direction.UP
-    if into.upright or into.incline is not None:
+    if into.roll is not None:
+        problem = f"{into.name} is rolled to lie in a slope, and a rafter bears on a level top"
+        yield Fault("into", problem, "take its roll out, or name another timber")
+    elif into.upright or into.incline is not None:
         does = "stands" if into.upright else "rakes too"
         problem = f"{into.name} {does}, and a rafter bears on a timber that lies level"
         yield Fault("into", problem, "name a timber that lies level")

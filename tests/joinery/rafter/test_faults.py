@@ -37,7 +37,10 @@ def test_what_a_rafter_cannot_bear_on() -> None:
     post = timber("post", length="8'", at={"east": "0", "north": "0"}, reference_end_at="0")
     loose = timber("loose", first_face="up", second_face="west", reference_end="south")
     along = Roof(heading="north").on_plate()
+    roll = {"towards": "east", "run": "12", "rise": "8"}
+    rolled = Roof(own={"plate": {"roll": roll}}).on_plate()
     for into, words in (
+        (rolled, "rolled to lie"),
         (post, "stands"),
         (Roof(heading="west").raking("other"), "rakes too"),
         (loose, "has none"),

@@ -29,6 +29,7 @@ def features(joint: RafterSeat, frame: Frame) -> tuple[Feature, ...]:
             cuts=notch.notch_cuts(shape),
             lines=notch.notch_lines(shape, tape),
             tasks=cutting.notch_tasks(shape, tape, steps),
+            meets=(shape.tail,) if shape.tail and not shape.heeled else (),
             awaits=shape.plate.awaited(shape.plate.near_face, shape.plate.top_face),
             findings=told_on(shape.rafter.stick.id, shape.feature, told),
         ),

@@ -56,7 +56,7 @@ def no_plumb_line(shape: SeatShape, tape: Tape) -> Finding | None:  # noqa: ARG0
     The seat is measured down that plumb cut, so there is nothing to measure it from. Remedy: a
     rafter tail cut plumb, or a foot further out.
     """
-    if shape.bound or shape.tailed:
+    if shape.bound or shape.tail:
         return None
     return stop(
         "seat-no-plumb",

@@ -29,7 +29,7 @@ class SeatShape:
     """A rafter's notch, and the timber it bears on.
 
     `let_in` is how deep the seat lies below the timber's top, `step` how far its outer end lies in
-    from the face that looks down the slope. `tailed` tells whether the foot is cut plumb.
+    from the face that looks down the slope. `tail` is the joint that cuts the foot plumb, if any.
     """
 
     rafter: Rafter
@@ -37,7 +37,7 @@ class SeatShape:
     feature: str
     let_in: Length
     step: Length
-    tailed: bool
+    tail: str
 
     @property
     def places(self) -> tuple[str, ...]:
@@ -187,5 +187,5 @@ def seat_shape(joint: RafterSeat, frame: Frame) -> SeatShape:
         feature=joint.notch,
         let_in=joint.let_in,
         step=joint.step,
-        tailed=plumb_tail(frame, joint.timber, Direction.DOWN),
+        tail=plumb_tail(frame, joint.timber, Direction.DOWN),
     )

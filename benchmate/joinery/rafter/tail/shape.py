@@ -77,9 +77,11 @@ def tail_shape(joint: RafterTail, frame: Frame) -> TailShape:
     )
 
 
-def plumb_tail(frame: Frame, timber: str, end: Direction) -> bool:
-    """Whether an end of a rafter is a tail that is cut plumb."""
-    return any(
-        isinstance(work, RafterTail) and work.end is end and work.cut != "level"
+def plumb_tail(frame: Frame, timber: str, end: Direction) -> str:
+    """The joint that cuts an end of a rafter as a plumb tail; empty if there is none."""
+    tails = (
+        work.id
         for work in frame.works_on(timber)
+        if isinstance(work, RafterTail) and work.end is end and work.cut != "level"
     )
+    return next(tails, "")

@@ -1,5 +1,6 @@
 """Both sides of a seat from one record."""
 
+from benchmate.checks.joints import cuts_meet, near_joints
 from benchmate.joinery import FAMILIES
 from benchmate.joinery.rafter.seat.family import FAMILY, features
 from benchmate.layout.waiting import awaited
@@ -49,6 +50,15 @@ def test_measured_faces_are_not_waited_for() -> None:
     }
     frame = built(Roof(plate_faces=("down", "in")), seat(), real=sticks)
     assert [side.awaits for side in features(seat(), frame)] == [(), ()]
+
+
+def test_a_seat_runs_into_the_plumb_cut_of_a_rafter_without_a_tail() -> None:
+    """They are meant to meet, so nothing is told of it; a tail that is too short is."""
+    flush = lay_out(built(Roof(over="6", out="0"), seat(), tail()), "rafter")
+    assert cuts_meet(flush, near_joints(flush)) == ()
+    works = (seat(), tail(cut="level"))
+    short = lay_out(built(Roof(over="6", out="6"), *works), "rafter")
+    assert codes(cuts_meet(short, near_joints(short))) == ("cuts-meet",)
 
 
 def test_step_ids_are_stable_words() -> None:

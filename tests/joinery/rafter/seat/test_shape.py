@@ -100,9 +100,9 @@ def test_by_square_rule_the_seat_holds() -> None:
 def test_a_rafter_that_ends_at_its_plate_has_no_heel() -> None:
     """Its seat is measured down its own plumb cut."""
     found = shape(Roof(out="0"), tail())
-    assert (found.heeled, found.bound, found.tailed) == (False, "", True)
+    assert (found.heeled, found.bound, found.tail) == (False, "", "eaves")
     assert found.left_plumb == length("5")
-    assert not shape(Roof(out="0"), tail(cut="level")).tailed
+    assert not shape(Roof(out="0"), tail(cut="level")).tail
     assert shape(Roof()).bound == HEEL
 
 
