@@ -9,12 +9,24 @@ from benchmate.joinery.rafter.raking import Rafter
 from benchmate.measure.angle import angle_text, tenths
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Style, Tape
+from benchmate.model.directions import Face
 from benchmate.model.solids import Axis, Plane
+from benchmate.model.stick import Stick
 
 ENGINEER = (
     "A notch weakens the rafter: how deep it may be, and what must be left above it, are for local "
     "code and the engineer."
 )
+
+
+def datum(stick: Stick, end: Face) -> str:
+    """Whether all along a stick is measured from the line at an end, in a sentence."""
+    if end is Face.FAR_END or not stick.near:
+        return ""
+    return (
+        f"All along the rafter is measured from here: it is the {stick.pose.words(end)} shoulder "
+        "line."
+    )
 
 
 def setting(rafter: Rafter, tape: Tape, *, plumb: bool) -> str:

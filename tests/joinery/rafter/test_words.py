@@ -4,12 +4,13 @@ import re
 
 import pytest
 
-from benchmate.joinery.rafter.words import foot_of, in_inches, pitch, setting, slanting
+from benchmate.joinery.rafter.words import datum, foot_of, in_inches, pitch, setting, slanting
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
+from benchmate.model.directions import Face
 from benchmate.model.solids import Axis, Plane
 from tests.builders import length
-from tests.joinery.rafter.roofs import alone
+from tests.joinery.rafter.roofs import Roof, alone, built, tail
 
 TAPE = Tape(style=Style.INCHES)
 METRIC = Tape(style=Style.MM, graduation=Graduation.MM)
@@ -85,6 +86,14 @@ def test_a_line_at_any_other_angle() -> None:
     slant = Plane((4, -3, 0), 0)
     assert angles(slanting(slant, Axis.FIRST, TAPE)) == (36.9, 53.1)
     assert slanting(Plane((1, 0, 0), 0), Axis.FIRST, TAPE) == ""
+
+
+def test_which_line_all_along_is_measured_from() -> None:
+    """The one at a reference end whose stick reaches on beyond it; no other."""
+    stick = built(Roof(), tail()).stick("rafter")
+    assert "it is the foot shoulder line" in datum(stick, Face.REFERENCE_END)
+    assert datum(stick, Face.FAR_END) == ""
+    assert datum(built(Roof()).stick("rafter"), Face.REFERENCE_END) == ""
 
 
 def test_a_square_has_no_feet() -> None:

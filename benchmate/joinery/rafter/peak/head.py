@@ -6,7 +6,7 @@ from benchmate.frame.practice import unsure_of
 from benchmate.frame.reduction import reduced_mark
 from benchmate.joinery.rafter.peak.shape import FAR, NEAR, STOP, HeadShape
 from benchmate.joinery.rafter.raking import TOP_EDGE
-from benchmate.joinery.rafter.words import setting, slanting
+from benchmate.joinery.rafter.words import datum, setting, slanting
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
@@ -57,7 +57,7 @@ def _end_line(shape: HeadShape, tape: Tape) -> Line:
     says = Says(
         title="Peak line" if shape.lapped else "Plumb line",
         beside=() if shape.lapped else (long,),
-        why=why,
+        why=f"{why} {datum(shape.rafter.stick, shape.end)}".rstrip(),
         setting=_angle(shape, shape.shoulder, tape),
     )
     return _across(shape, shape.shoulder, says)

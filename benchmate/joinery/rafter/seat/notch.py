@@ -82,6 +82,7 @@ def level_words(shape: SeatShape) -> str:
 def _heel(shape: SeatShape, tape: Tape) -> Line:
     plate = shape.plate
     near = plate.words(plate.near_face)
+    inner = "inner timber's " if plate.over_near else ""
     says = Says(
         title="Heel line",
         beside=(
@@ -89,7 +90,7 @@ def _heel(shape: SeatShape, tape: Tape) -> Line:
             Beside(shape.heel_high, "of it is heel, up from the underside"),
             Beside(shape.rafter.plumbed(shape.rafter.real_deep), "plumb depth of the rafter"),
         ),
-        why=f"Plumb, against the {near} of {plate.stick.name}. Strike all of it.",
+        why=f"Plumb, against the {inner}{near} of {plate.stick.name}. Strike all of it.",
         caution=f"{plate.unsure(plate.near_face)} Saw it only from the underside to the "
         f"{level_words(shape)}.".strip(),
         waste=WASTE,
@@ -166,7 +167,7 @@ def _own_end(shape: SeatShape) -> Plane:
 
 
 def _what_holds(shape: SeatShape) -> str:
-    let_in = "the floor let into" if shape.let_in else "the top of"
+    let_in = "the floor let into" if shape.recess else "the top of"
     return (
         f"Level, on {let_in} {shape.plate.stick.name}. Measured from the top edge, as the roof "
         "plane holds: what the rafter is over or under in depth only makes the seat longer or "

@@ -7,7 +7,7 @@ from benchmate.frame.reduction import unmeasured
 from benchmate.joinery.rafter.raking import TOP_EDGE, under
 from benchmate.joinery.rafter.strike import Mark
 from benchmate.joinery.rafter.tail.shape import LEVEL, SHOULDER, TailShape
-from benchmate.joinery.rafter.words import setting
+from benchmate.joinery.rafter.words import datum, setting
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
@@ -44,22 +44,11 @@ def _end_line(shape: TailShape, seat: Mark | None, tape: Tape) -> Line:
         beside=(*_projection(shape, seat), *_long(shape)),
         why=(
             f"{'Plumb' if shape.plumb else 'Level'}, from the {top} down: the {TOP_EDGE} is held, "
-            f"as it makes the roof plane.{_datum(shape)}"
+            f"as it makes the roof plane. {datum(rafter.stick, shape.end)}".rstrip()
         ),
         setting=setting(rafter, tape, plumb=shape.plumb),
     )
     return slanting_mark(rafter.stick, shape.cut, (ZERO, rafter.real_deep), says)
-
-
-def _datum(shape: TailShape) -> str:
-    """Whether all along the stick is measured from this line, in a sentence."""
-    stick = shape.rafter.stick
-    if shape.end is Face.FAR_END or not stick.near:
-        return ""
-    return (
-        f" All along the rafter is measured from here: it is the {stick.pose.words(shape.end)} "
-        "shoulder line."
-    )
 
 
 def _projection(shape: TailShape, seat: Mark | None) -> tuple[Beside, ...]:

@@ -124,6 +124,8 @@ def test_the_lines_of_a_side_that_is_reduced() -> None:
     }
     roof = Roof(own=own, plate_faces=("down", "in"))
     found = notch_lines(shape(roof, sticks=sticks), TAPE)
+    assert "inner timber's West face" in line(found, "heel").why
+    assert "the floor let into Plate" in line(found, "seat").why
     upper = line(found, "reduction-top")
     assert (upper.readings[0].value, upper.readings[0].hook) == (length("1/4"), "seat line")
     outside = line(found, "reduction-outside")
