@@ -56,7 +56,8 @@ class Frame:
         self._timbers = {timber.id: timber for timber in project.timbers}
         self._made: dict[str, object] = {}
         self._works: defaultdict[str, list[Work]] = defaultdict(list)
-        for work in project.works:
+        for stored in project.works:
+            work = stored.proportioned(self.wood, project.bare)
             for timber in dict.fromkeys(work.timbers().values()):
                 self._works[timber].append(work)
         self._site = Site(

@@ -96,8 +96,7 @@ def reduction_lines(reduced: Reduction) -> tuple[Line, ...]:
         why="As far back as the end goes in: beyond it the stick keeps its full size.",
         caution="Only on the far faces: nothing comes off a reference face.",
     )
-    sides = (reduced_mark(reduced, axis) for axis in reduced.to if axis not in reduced.struck)
-    return (stop, *sides)
+    return (stop, *(side_line(reduced, axis) for axis in reduced.to if axis not in reduced.struck))
 
 
 def _back(reduced: Reduction, end: str) -> tuple[Beside, ...]:
@@ -149,7 +148,7 @@ def reduction_tasks(reduced: Reduction) -> tuple[Task, ...]:
     )
 
 
-def reduced_mark(reduced: Reduction, axis: Axis) -> Line:
+def side_line(reduced: Reduction, axis: Axis) -> Line:
     """The line one far face is brought down to."""
     words = reduced.stick.pose.words
     far = words(reference_for(axis).opposite)

@@ -8,6 +8,7 @@ from benchmate.joinery.diminished import family as diminished
 from benchmate.joinery.half_dovetail import family as half_dovetail
 from benchmate.joinery.joggle import family as joggle
 from benchmate.joinery.joist import family as joist
+from benchmate.joinery.joist_tenon import family as joist_tenon
 from benchmate.joinery.lap import family as lap
 from benchmate.joinery.rafter.peak import family as rafter_peak
 from benchmate.joinery.rafter.ridge import family as rafter_ridge
@@ -23,6 +24,9 @@ FAMILIES: tuple[Family, ...] = (
     diminished.FAMILY,
     half_dovetail.FAMILY,
     joist.FAMILY,
+    joist.DOVETAIL,
+    joist_tenon.SOFFIT,
+    joist_tenon.TUSK,
     brace.FAMILY,
     rafter_seat.FAMILY,
     rafter_tail.FAMILY,

@@ -12,9 +12,11 @@ from benchmate.model.fields import Id
 from benchmate.model.record import Record
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping
+    from collections.abc import Callable, Iterator, Mapping
 
+    from benchmate.measure.reading import Unit
     from benchmate.model.project import Timber
+    from benchmate.model.stick import Wood
 
 
 EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
@@ -221,6 +223,15 @@ class Work(Record, ABC):
     @abstractmethod
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
+
+    def proportioned(self, wood: "Callable[[str], Wood]", bare: "Unit") -> Self:  # noqa: ARG002 - each family's own
+        """The work with what it leaves to a rule of proportion worked out from its timbers.
+
+        `wood` gives a timber's section by id, `bare` the unit to round in. A frame asks for it
+        first of all, so `extensions` may count on it; all else is asked of stored work too. Asked
+        again, such work is itself.
+        """
+        return self
 
     def joins(self) -> bool:
         """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""

@@ -7,6 +7,7 @@ from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame, Real, real_of
 from benchmate.frame.levels import LevelError
+from benchmate.joinery.joist_tenon.record import TuskTenon
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.record import NO_INSET, TenonJoint
 from benchmate.measure.length import ZERO, Length
@@ -18,7 +19,9 @@ from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Timber
 from benchmate.model.work import Abutment, Bearing
 from tests.builders import chamfer, corners, frame, length, lengths, real, sill, tenon, timber
+from tests.floor import Floor
 from tests.frame.standing import Between, between
+from tests.joinery.joist_tenon.joints import tusk_tenon
 from tests.joinery.rafter.roofs import Roof, built, pair, peak, tail
 from tests.joinery.scarf.plates import plate
 
@@ -108,6 +111,16 @@ def test_works_are_listed_once_on_each_timber_they_touch() -> None:
     ]
     assert [work.id for work in built.works_on("sill")] == ["sw-foot", "se-foot"]
     assert frame(sill()).works_on("sill") == ()
+
+
+def test_work_is_settled_by_the_timbers_it_is_for() -> None:
+    """What a joint leaves to a rule of proportion is worked out before its tenon is counted."""
+    made = Floor(beam="9 x 8", joist="9 x 4").frame(tusk_tenon())
+    (joint,) = made.works_on("joist")
+    assert isinstance(joint, TuskTenon)
+    assert joint.length == length("3")
+    assert made.stick("joist").near == length("3")
+    assert made.project.works[0] != joint, "what is stored still leaves it open"
 
 
 def test_the_neighbours_of_a_timber() -> None:

@@ -4,6 +4,7 @@ import pytest
 from pydantic import ValidationError
 
 from benchmate.measure.length import ZERO
+from benchmate.measure.reading import Unit
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
@@ -17,7 +18,7 @@ from benchmate.model.work import (
     not_level_fault,
     placed_faults,
 )
-from tests.builders import sill, timber
+from tests.builders import frame, sill, timber
 
 
 class Bare(Work):
@@ -35,8 +36,9 @@ def test_work_that_names_no_timbers_is_a_misuse() -> None:
 
 
 def test_work_is_harmless_until_a_family_says_otherwise() -> None:
-    """It joins its timbers, and has no sums, tenons, bearings or faults."""
+    """It joins its timbers, leaves nothing open, and has no sums, tenons, bearings or faults."""
     work = Bare(id="joint")
+    assert work.proportioned(frame().wood, Unit.INCH) is work
     assert work.joins()
     assert (work.sums(), work.extensions(), work.faults({})) == ({}, (), ())
     assert (work.bearings(), work.abutments(), work.settled()) == ((), (), ())

@@ -13,7 +13,7 @@ from benchmate.frame.frame import Frame
 from benchmate.measure.length import NM_PER_INCH
 from benchmate.model.feature import Feature
 from benchmate.model.solids import Cut, Plane
-from tests.proof.kernel import Solid, Vector, touching
+from tests.proof.kernel import Solid, touching
 from tests.proof.wood import TOUCH, Log
 
 Wastes = Mapping[str, Solid]
@@ -22,6 +22,9 @@ runs past the timber counts only as far as it lies in it."""
 
 Textbook = Callable[[Any, Frame, Mapping[str, Log]], Wastes]
 """A joint's record, its frame and its timbers, to the wood it takes off them by definition."""
+
+PUSH = 1000
+"""How far one timber is pushed into another to see what they bear on, in nanometres: a micron."""
 
 SHIFT = 1_000_000
 """How far a line is misplaced to see that it is noticed, in nanometres: a millimetre."""
@@ -68,6 +71,16 @@ def _shared(one: Solid, other: Solid) -> float:
     return min(found, one.turned(TURNED, about).within(other.turned(TURNED, about)).volume)
 
 
+def borne(one: Log, other: Log, way: tuple[int, int, int]) -> float:
+    """The area that one timber bears on another with, going one way, in square inches.
+
+    Pushed on by a thousandth of a millimetre it would share that area, so deep, with the other.
+    """
+    east, north, up = (PUSH * step for step in way)
+    shared = one.wood.moved((east, north, up)).within(other.wood).volume
+    return shared / PUSH / NM_PER_INCH**2
+
+
 def misplaced(feature: Feature, line: str, by: int) -> Feature:
     """A feature with one of its lines struck so far off, in nanometres."""
     return replace(
@@ -99,14 +112,3 @@ def unnoticed(right: Wastes, logs: Mapping[str, Log]) -> Iterator[str]:
                 wrong = log.waste(misplaced(feature, line, by))
                 if _apart(log, wrong, waste) <= TOUCH:
                     yield f"{name}/{line} by {by} nm"
-
-
-NUDGE = 1000
-"""How far a timber is pushed against another to see how much of it bears, in nanometres."""
-
-
-def bearing(log: Log, other: Log, way: Vector) -> float:
-    """The area, in square inches, that one timber bears on another when it is pushed a way."""
-    east, north, up = (NUDGE * step for step in way)
-    pushed = log.wood.moved((east, north, up))
-    return pushed.within(other.wood).volume / NUDGE / NM_PER_INCH**2

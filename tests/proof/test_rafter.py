@@ -12,7 +12,7 @@ from benchmate.measure.length import Length
 from benchmate.model.work import Work
 from tests.builders import real
 from tests.joinery.rafter.roofs import SENSE, Roof, built, pair, peak, ridge, seat, shed, tail
-from tests.proof.fits import Wastes, bearing, differs, overlaps, unnoticed
+from tests.proof.fits import Wastes, borne, differs, overlaps, unnoticed
 from tests.proof.sizes import UNSHRUNK
 from tests.proof.textbook.rafter import textbook
 from tests.proof.told import untrue
@@ -137,10 +137,10 @@ def test_a_common_rafter_bears(heading: str) -> None:
     found = logs(built(roof, seat(), tail(), ridge()))
     rafter, plate, beam = found["rafter"], found["plate"], found["ridge"]
     ahead = _ahead(heading, 1)
-    assert bearing(rafter, plate, (0, 0, -1)) == pytest.approx(4 * 3.4853, rel=1e-3)
-    assert bearing(rafter, plate, ahead) == pytest.approx(4 * 3.4853, rel=1e-3)
-    assert bearing(rafter, beam, ahead) == pytest.approx(4 * 7.4853, rel=1e-3)
-    assert bearing(rafter, plate, _ahead(heading, -1)) < 0.01
+    assert borne(rafter, plate, (0, 0, -1)) == pytest.approx(4 * 3.4853, rel=1e-3)
+    assert borne(rafter, plate, ahead) == pytest.approx(4 * 3.4853, rel=1e-3)
+    assert borne(rafter, beam, ahead) == pytest.approx(4 * 7.4853, rel=1e-3)
+    assert borne(rafter, plate, _ahead(heading, -1)) < 0.01
 
 
 def _ahead(heading: str, way: int) -> tuple[int, int, int]:
@@ -152,8 +152,8 @@ def test_a_step_seat_bears_and_thrusts() -> None:
     """Let in 1", 1" from the outside: outwards it thrusts against 1" of step, 4" wide."""
     found = logs(built(Roof(over="6", rafter=DEEP), seat(let_in="1", step="1"), tail(), ridge()))
     rafter, plate = found["rafter"], found["plate"]
-    assert bearing(rafter, plate, (-1, 0, 0)) == pytest.approx(4, rel=1e-3)
-    down = bearing(rafter, plate, (0, 0, -1))
+    assert borne(rafter, plate, (-1, 0, 0)) == pytest.approx(4, rel=1e-3)
+    down = borne(rafter, plate, (0, 0, -1))
     assert down == pytest.approx(4 * (1 + 8 * 2**0.5 - 8), rel=1e-3), "on step and floor"
 
 
@@ -161,8 +161,8 @@ def test_a_head_let_in_stands_on_its_seat() -> None:
     """3/4" of level seat in the ridge, 4" wide, and the whole plumb cut against its floor."""
     found = logs(built(Roof(), seat(), tail(), ridge(let_in="3/4")))
     rafter, beam = found["rafter"], found["ridge"]
-    assert bearing(rafter, beam, (0, 0, -1)) == pytest.approx(4 * 0.75, rel=1e-3)
-    assert bearing(rafter, beam, (1, 0, 0)) > 4 * 7.4
+    assert borne(rafter, beam, (0, 0, -1)) == pytest.approx(4 * 0.75, rel=1e-3)
+    assert borne(rafter, beam, (1, 0, 0)) > 4 * 7.4
 
 
 @pytest.mark.parametrize("heading", HEADINGS)
@@ -177,7 +177,7 @@ def test_a_shed_rafter_stands_on_both_plates(heading: str) -> None:
     frame = shed(Roof(heading=heading, rise="7", rafter=DEEP, over="7", run="12'"), *works)
     found = logs(frame)
     assert wrong_with(frame) == []
-    low, high = (bearing(found["rafter"], found[each], (0, 0, -1)) for each in ("plate", "upper"))
+    low, high = (borne(found["rafter"], found[each], (0, 0, -1)) for each in ("plate", "upper"))
     assert low == pytest.approx(high, rel=1e-3)
     assert low > 4 * 3
 
@@ -255,12 +255,12 @@ def test_a_mate_is_cut_to_the_thickness_that_was_made(name: str) -> None:
 def test_a_half_lap_bears() -> None:
     """8 x 4 rafters at 12 in 12: each shoulder is 8" deep and 2" wide, and thrusts on the other."""
     found = logs(pair(*_pair(("12", "12"), ""), PEAKS["half lap"]))
-    area = bearing(found["rafter"], found["mate"], (1, 0, 0))
+    area = borne(found["rafter"], found["mate"], (1, 0, 0))
     assert area == pytest.approx(2 * 2 * 8 / 2**0.5, rel=1e-3), "seen along the run"
 
 
 def test_butted_heads_bear() -> None:
     """At 12 in 12 the plumb cuts of 8 x 4 rafters meet on 8 x sqrt 2 by 4."""
     found = logs(pair(*_pair(("12", "12"), ""), PEAKS["butt"]))
-    area = bearing(found["rafter"], found["mate"], (1, 0, 0))
+    area = borne(found["rafter"], found["mate"], (1, 0, 0))
     assert area == pytest.approx(4 * 8 * 2**0.5, rel=1e-3)

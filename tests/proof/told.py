@@ -9,8 +9,9 @@ How it works
 2. A slanting line has two points: its start as the reading says, its other end as the first figure
    beside it. Where a point is said to lie on a face, it does.
 3. A line parallel to another is set off square from that one.
-4. A level line is set off so far down a plumb one, from the top edge.
-5. A floor that slopes away from a face is told by how deep it is at two lines.
+4. A floor that slopes away from a face is told by how deep it is at two lines.
+5. A floor that leans across the timber: see `leaning.py`.
+6. A level line is set off so far down a plumb one, from the top edge.
 """
 
 import re
@@ -24,6 +25,7 @@ from benchmate.model.feature import Feature, Line, Reading, Spot
 from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import ENDS, reference_for
 from benchmate.model.words import lower_first
+from tests.proof.leaning import LEANING, off_leaning
 from tests.proof.wood import Log
 
 NEAR_ENOUGH = 4.0
@@ -58,6 +60,11 @@ def _untrue(log: Log, feature: Feature, plane: Plane) -> Iterator[str]:
             yield f"{where} bounds a cut and is never struck"
         return
     line = next(line for line in feature.lines if line.id == plane.line)
+    if plane.line in LEANING:
+        off = off_leaning(log.layout.stick, feature, line, step, plane)
+        if off > NEAR_ENOUGH:
+            yield f"{where} lies {off:.0f} nm from where its depth and its end put it"
+        return
     if line.slant is None and _sloping(plane):
         yield from _fading(log, feature, step, plane)
         return

@@ -2,13 +2,13 @@
 
 from benchmate.frame.marking import Says, square_mark
 from benchmate.frame.mated import follows_words, side_lines
-from benchmate.frame.reduction import measured_words
+from benchmate.frame.reduction import lies_in_words, measured_words
 from benchmate.joinery.diminished.mortise_shape import FAR, NEAR, TOP, MortiseShape
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Beside, Line, Reading
 from benchmate.model.solids import Axis, Cut, Plane, above, below
-from benchmate.model.stick import reference_for
+from benchmate.model.stick import across, reference_for
 
 ENGINEER = "How much bearing the load needs is for local code and a licensed engineer."
 
@@ -91,13 +91,13 @@ def _how_deep(shape: MortiseShape) -> str:
 
 
 def _ledge(shape: MortiseShape) -> Line:
-    entry = shape.stick.pose.words(shape.entry)
+    entry, made = shape.stick.pose.words(shape.entry), shape.made
     says = Says(
         title="Housing's ledge line",
-        beside=(Beside(shape.made.recess, f"deep here, from the {entry}"),),
+        beside=(Beside(made.recess, f"deep here, from the {entry}"),),
         why=(
-            f"The underside of {shape.made.stick.name} bears on this ledge, so that the end does "
-            "not hang on its tenon."
+            f"The underside of {made.stick.name} bears on this ledge, so that the end does not "
+            f"hang on its tenon. {lies_in_words(made.stick, made.plumb, made.cheeks.places)}"
         ),
         caution=ENGINEER,
     )
@@ -107,9 +107,11 @@ def _ledge(shape: MortiseShape) -> Line:
 def _says(shape: MortiseShape, wall: Plane) -> Says:
     _, _, side = str(wall.line).partition("-")
     other = shape.stick.pose.words(reference_for(shape.sides.axis).opposite)
+    made = shape.made
+    known = lies_in_words(made.stick, across(made.plumb), made.cheeks.places)
     return Says(
         title=f"Housing {side} line",
-        why=f"The whole end of {shape.made.stick.name} goes in.",
+        why=f"The whole end of {made.stick.name} goes in. {known}",
         caution=f"Never measure this from the {other}." if wall.line == FAR else "",
     )
 

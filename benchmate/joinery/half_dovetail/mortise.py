@@ -5,7 +5,7 @@ from dataclasses import replace
 from benchmate.frame.flats import along_at
 from benchmate.frame.marking import Says, slanting_mark, square_mark
 from benchmate.frame.mated import follows_words, side_lines
-from benchmate.frame.reduction import measured_words
+from benchmate.frame.reduction import lies_in_words, measured_words
 from benchmate.frame.tapers import slope_setting
 from benchmate.joinery.half_dovetail.mortise_shape import (
     FAR,
@@ -143,9 +143,12 @@ def _wall_says(shape: MortiseShape, wall: Plane) -> Says:
         if wall.line == _wedge_side(shape)
         else ""
     )
+    cheeks = shape.tail.cheeks
+    axis = shape.tail.edges if wall.normal[0] else cheeks.axis
+    known = lies_in_words(cheeks.stick, axis, cheeks.places)
     return Says(
         title=f"Housing {side} line",
-        why=f"The whole end of {shape.tail.stick.name} goes in.{eased}",
+        why=f"The whole end of {cheeks.stick.name} goes in. {known}{eased}",
         caution=f"Never measure this from the {other}." if wall.line == FAR else "",
     )
 

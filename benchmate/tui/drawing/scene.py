@@ -89,6 +89,7 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
     line = _line(own, step)
     view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
     low, high = _corners(layout.stick, view, shapes)
+    current = _current(marks, line, view, step, shapes)
     return Scene(
         stick=layout.stick,
         face=face,
@@ -102,9 +103,8 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
             if feature is not own
             for shape in _shapes(layout, feature, face)
         ),
-        lines=tuple(mark for mark in marks if mark.line != step.draws),
-        current=tuple(mark for mark in marks if mark.line == step.draws)
-        or _stated(line, view, step, shapes),
+        lines=tuple(mark for mark in marks if mark not in current),
+        current=current,
         line=line,
         reading=reading or next(iter(step.readings), None),
     )
@@ -128,6 +128,22 @@ def _deciding(
     found = tuple(shape for shape in shapes if line in shape.lines)
     cuts = tuple(cut for cut in own.cuts if any(plane.line == line for plane in cut.planes))
     return found or _shapes(layout, replace(own, cuts=cuts), face)
+
+
+def _current(
+    marks: tuple[Mark, ...],
+    line: Line | None,
+    view: FaceView,
+    step: Step,
+    shapes: tuple[Outline, ...],
+) -> tuple[Mark, ...]:
+    """The line in hand on a side: none for a depth down from it, even where its floor comes out."""
+    if line is not None and line.slant is None and not view.face.is_end:
+        across = line.axis in (Axis.FIRST, Axis.SECOND)
+        if across and line.axis is axis_from(view.face):
+            return ()
+    found = tuple(mark for mark in marks if mark.line == step.draws)
+    return found or _stated(line, view, step, shapes)
 
 
 def _line(feature: Feature | None, step: Step) -> Line | None:

@@ -75,6 +75,7 @@ def test_the_ledge_is_where_it_bears() -> None:
     assert [(each.value, each.words) for each in line.beside] == [
         (length("1"), "deep here, from the East face")
     ]
+    assert line.why.endswith("has not been measured there yet, so this goes by the size as drawn.")
 
 
 def test_where_it_is_open_its_two_depths_are_joined() -> None:
@@ -138,3 +139,6 @@ def test_walls_come_from_the_reference_face() -> None:
     assert (lines["housing-near"].at, lines["housing-far"].at) == (length("1"), length("7"))
     assert lines["housing-far"].caution == "Never measure this from the North face."
     assert lines["housing-near"].caution == ""
+    assert "has not been measured there yet" in lines["housing-far"].why
+    measured = {"girt": real({"west-end-tenon": {"second": "6"}})}
+    assert "as it was measured" in _lines(inset="1", real=measured)["housing-far"].why

@@ -9,6 +9,7 @@ from benchmate.joinery.half_dovetail.mortise_shape import MortiseShape, mortise_
 from benchmate.joinery.half_dovetail.record import HalfDovetail
 from benchmate.joinery.half_dovetail.shape import TailShape, tail_shape
 from benchmate.model.feature import Feature, Line, Task
+from benchmate.model.project import Timber
 from tests.builders import frame, tenon, timber
 
 Word = Any
@@ -61,41 +62,52 @@ def bent(
     The post is measured from `post_first`, the face the tie comes out of if not given; both sticks
     from the `side` face they share. `own` is what else is said of a timber.
     """
+    across = "north" if ALONG[heading] == "east" else "east"
+    side = side or ("south" if across == "north" else "west")
+    post = _post(heading, post_first or heading, side, across)
+    tie = _tie(heading, tie_first, side, across, f"9 ft - {tie_drop}")
+    ends = {"reference_end": heading if reference else OPPOSITE[heading]}
+    said = {name: dict((own or {}).get(name, {})) for name in ("post", "tie")}
+    return frame(
+        timber("post", **(post | said["post"])),
+        timber("tie", **(tie | ends | said["tie"])),
+        _plate(heading),
+        half_dovetail(end=heading, **joint),
+        tenon(id="post-head", end="head", into="plate", length="3"),
+        real=real,
+        units="inches",
+    )
+
+
+def _post(heading: str, first: str, side: str, across: str) -> dict[str, object]:
+    """The face the tie comes out of lies at nothing."""
+    along = "0" if first == heading else f"{-8 * SENSE[heading]}"
+    return {
+        "section": "8 x 8",
+        "first_face": first,
+        "second_face": side,
+        "reference_end": "foot",
+        "length": None,
+        "at": {ALONG[heading]: along, across: "0"},
+        "reference_end_at": "0",
+    }
+
+
+def _tie(heading: str, first: str, side: str, across: str, top: str) -> dict[str, object]:
+    return {
+        "kind": "tie",
+        "section": "8 x 6",
+        "first_face": first,
+        "second_face": side,
+        "reference_end": OPPOSITE[heading],
+        "length": "10'",
+        "at": {across: "0", "up": top if first == "up" else f"{top} - 8"},
+    }
+
+
+def _plate(heading: str) -> Timber:
     along = ALONG[heading]
-    across = "north" if along == "east" else "east"
-    side = side or ("south" if along == "east" else "west")
-    first = post_first or heading
-    sense = SENSE[heading]
-    out = first == heading
-    stick = {name: (own or {}).get(name, {}) for name in ("post", "tie")}
-    post = timber(
-        "post",
-        **{
-            "section": "8 x 8",
-            "first_face": first,
-            "second_face": side,
-            "reference_end": "foot",
-            "length": None,
-            "at": {along: "0" if out else f"{-8 * sense}", across: "0"},
-            "reference_end_at": "0",
-        }
-        | dict(stick["post"]),
-    )
-    up = {"up": f"9 ft - {tie_drop}", "down": f"9 ft - {tie_drop} - 8"}[tie_first]
-    tie = timber(
-        "tie",
-        **{
-            "kind": "tie",
-            "section": "8 x 6",
-            "first_face": tie_first,
-            "second_face": side,
-            "reference_end": heading if reference else OPPOSITE[heading],
-            "length": "10'",
-            "at": {across: "0", "up": up},
-        }
-        | dict(stick["tie"]),
-    )
-    plate = timber(
+    return timber(
         "plate",
         kind="plate",
         section="8 x 8",
@@ -105,10 +117,6 @@ def bent(
         length="20'",
         at={along: "0", "up": "9 ft"},
         reference_end_at="-5 ft",
-    )
-    head = tenon(id="post-head", end="head", into="plate", length="3")
-    return frame(
-        post, tie, plate, half_dovetail(end=heading, **joint), head, real=real, units="inches"
     )
 
 

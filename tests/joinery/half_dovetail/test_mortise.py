@@ -155,6 +155,7 @@ def test_by_square_rule_the_excess_makes_the_recess() -> None:
     assert [each.value for each in lines["housing-floor"].readings] == [length("1/2")]
     assert "Eased" in lines["housing-finish"].why
     assert "Eased" not in lines["housing-start"].why
+    assert "By square rule it comes to its inner timber" in lines["housing-far"].why
     below = _lines(own=SQUARE, wedged="underside")
     assert "Eased" in below["housing-start"].why
     assert "Eased" not in below["housing-finish"].why

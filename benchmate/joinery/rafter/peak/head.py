@@ -3,7 +3,7 @@
 from benchmate.frame.flats import reversed_plane
 from benchmate.frame.marking import Says, cross_mark, square_mark
 from benchmate.frame.practice import unsure_of
-from benchmate.frame.reduction import reduced_mark
+from benchmate.frame.reduction import side_line
 from benchmate.joinery.rafter.peak.shape import FAR, NEAR, STOP, HeadShape
 from benchmate.joinery.rafter.raking import TOP_EDGE
 from benchmate.joinery.rafter.words import datum, setting, slanting
@@ -148,7 +148,7 @@ def _reduction(shape: HeadShape, tape: Tape) -> tuple[Line, ...]:
     lost = shape.reduction
     if not lost.to:
         return ()
-    marks = tuple(reduced_mark(lost, axis) for axis in lost.to)
+    marks = tuple(side_line(lost, axis) for axis in lost.to)
     if shape.stop.line != STOP:
         return marks
     says = Says(

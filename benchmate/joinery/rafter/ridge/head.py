@@ -3,7 +3,7 @@
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark
 from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.reach import crossing
-from benchmate.frame.reduction import reduced_mark, reduction_tasks, unmeasured
+from benchmate.frame.reduction import reduction_tasks, side_line, unmeasured
 from benchmate.joinery.rafter.raking import TOP_EDGE
 from benchmate.joinery.rafter.ridge.shape import SEAT, SHOULDER, STOP, HeadShape
 from benchmate.joinery.rafter.words import setting
@@ -103,7 +103,7 @@ def _reduction(shape: HeadShape, tape: Tape) -> tuple[Line, ...]:
     lost = shape.reduction
     if not lost.to:
         return ()
-    marks = tuple(reduced_mark(lost, axis) for axis in lost.to)
+    marks = tuple(side_line(lost, axis) for axis in lost.to)
     if shape.stop.line != STOP:
         return marks
     says = Says(

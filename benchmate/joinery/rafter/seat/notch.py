@@ -2,7 +2,7 @@
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark
 from benchmate.frame.reach import crossing
-from benchmate.frame.reduction import Reduction, reduced_mark
+from benchmate.frame.reduction import Reduction, side_line
 from benchmate.joinery.rafter.raking import TOP_EDGE, under
 from benchmate.joinery.rafter.seat.shape import ABUTMENT, HEEL, SeatShape
 from benchmate.joinery.rafter.words import ENGINEER, setting
@@ -188,7 +188,7 @@ def _reduction(shape: SeatShape, tape: Tape) -> tuple[Line, ...]:
             start = crossing(plane, _own_end(shape), rafter.plumb)[1]
             says = _stop_says("Upper reduction line", shape, tape, plumb=False)
             found.append(parallel_mark(plane, (start, rafter.real_deep), reading, says))
-    return (*found, reduced_mark(reduction(shape), rafter.sides))
+    return (*found, side_line(reduction(shape), rafter.sides))
 
 
 def _stop_says(title: str, shape: SeatShape, tape: Tape, *, plumb: bool) -> Says:
