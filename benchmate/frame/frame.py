@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from typing import Any, TypeVar, cast
 
 from benchmate.frame.abutting import abutment_plane, abutting_reach, foothold
-from benchmate.frame.flats import Flat, behind, carried
+from benchmate.frame.flats import Flat, behind, carried, nearest
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
 from benchmate.frame.place import Place, Point
@@ -303,8 +303,8 @@ class Frame:
         shoulder = ZERO if reference else self._site.body(wood.id)
         flat = self._tip(extension, place.point(shoulder, ZERO, ZERO))
         tip = carried(flat.moved(extension.length), place)
-        axis, at = plumb_axis(wood.pose), wood.place_at(end)
-        deep, outward = wood.framed(axis, f"{at}-tenon", at), -1 if reference else 1
+        axis, deep = plumb_axis(wood.pose), self._deep(extension, wood, wood.place_at(end))
+        outward = -1 if reference else 1
         bearing = self.bearing(extension.timber, extension.end)
         if extension.front is None or bearing is None:
             nosed = extension.shape == "nosed"
@@ -314,9 +314,21 @@ class Frame:
         front = abutment_plane(stands, extension.front, place, there)
         return abutting_reach(stands, front, tip)
 
+    def _deep(self, extension: Extension, wood: Wood, at: str) -> Length:
+        """How deep a slanting tip goes in from the reference edge: a free end is never reduced."""
+        axis, places = plumb_axis(wood.pose), (extension.place or f"{at}-tenon", at)
+        if extension.level:
+            line = self.rake(wood.id)
+            return wood.held(axis) - Length(nearest(extension.level.nm * line.rise, line.length))
+        free = extension.shape in ("plumb", "level")
+        return wood.depth(axis, *places) if free else wood.framed(axis, *places)
+
     def _tip(self, extension: Extension, shoulder: Point) -> Flat:
         """The plane of a slanting tip, through its shoulder, with all of the timber behind it."""
         pose = self._timbers[extension.timber].pose
+        if extension.along:
+            top = self._timbers[extension.along].pose.face(Direction.UP)
+            return self._site.face(extension.along, top, extension.place)
         bearing = self.bearing(extension.timber, extension.end)
         if extension.shape in ("parallel", "nosed") and bearing is not None:
             entry = self._site.entry(bearing)

@@ -1,5 +1,7 @@
 """Words and tasks that every family shares: cautions, and measuring the stick at a joint."""
 
+from collections.abc import Iterable
+
 from benchmate.measure.area import area_text
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
@@ -41,10 +43,15 @@ def unsure(stick: Stick, *, beyond: Face | None = None) -> str:
 
     Of the whole stick, or of what lies `beyond` the shoulder at one end alone.
     """
-    faces = " and ".join(each.words for each in _unmeasured(stick, beyond))
-    if not faces:
+    return unsure_of((each.words for each in _unmeasured(stick, beyond)), "length")
+
+
+def unsure_of(faces: Iterable[str], what: str) -> str:
+    """The caution while a length or a mark follows faces that nobody has measured yet."""
+    named = " and ".join(faces)
+    if not named:
         return ""
-    return f"Measure {faces} at the joint first: this length still goes by the size as drawn."
+    return f"Measure {named} at the joint first: this {what} still goes by the size as drawn."
 
 
 def awaits_measuring(stick: Stick, *, beyond: Face | None = None) -> tuple[Awaits, ...]:

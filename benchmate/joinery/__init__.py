@@ -10,6 +10,10 @@ from benchmate.joinery.joggle import family as joggle
 from benchmate.joinery.joist import family as joist
 from benchmate.joinery.joist_tenon import family as joist_tenon
 from benchmate.joinery.lap import family as lap
+from benchmate.joinery.rafter.peak import family as rafter_peak
+from benchmate.joinery.rafter.ridge import family as rafter_ridge
+from benchmate.joinery.rafter.seat import family as rafter_seat
+from benchmate.joinery.rafter.tail import family as rafter_tail
 from benchmate.joinery.scarf import family as scarf
 from benchmate.joinery.tenon import family as tenon
 from benchmate.model.record import Record
@@ -24,6 +28,10 @@ FAMILIES: tuple[Family, ...] = (
     joist_tenon.SOFFIT,
     joist_tenon.TUSK,
     brace.FAMILY,
+    rafter_seat.FAMILY,
+    rafter_tail.FAMILY,
+    rafter_ridge.FAMILY,
+    rafter_peak.FAMILY,
     joggle.FAMILY,
     scarf.FAMILY,
     lap.FAMILY,

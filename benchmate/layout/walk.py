@@ -42,7 +42,9 @@ def _of_joint(record: Timber | Work, features: tuple[Feature, ...]) -> tuple[Fea
     """The features of a record that know which joint they are a side of, if it is one."""
     if isinstance(record, Timber) or not record.joins():
         return features
-    return tuple(replace(each, joint=record.id, meets=record.meets) for each in features)
+    return tuple(
+        replace(each, joint=record.id, meets=(*each.meets, *record.meets)) for each in features
+    )
 
 
 def lay_out(frame: Frame, timber: str) -> Layout:

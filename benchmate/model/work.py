@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING, Annotated, ClassVar, Literal, NamedTuple, Self
 
 from pydantic import Field, model_validator
 
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction, end_words
 from benchmate.model.fields import Id
@@ -34,7 +34,9 @@ class Extension(NamedTuple):
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
     rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
     the frame measures, and `length` more; below nothing where it is held short. One that is let in
-    with a `front` stops there. Other joints may be cut in one that is a `lap`.
+    with a `front` stops there. Other joints may be cut in one that is a `lap`. `place` is where the
+    end's section is measured, `level` how long a level cut takes the lower corner off a plumb tip,
+    and `along` the timber along whose top a parallel tip is cut, if not along the face it bears on.
     """
 
     timber: str
@@ -45,6 +47,9 @@ class Extension(NamedTuple):
     through: "Bearing | None" = None
     front: Front | None = None
     lap: bool = False
+    place: str = ""
+    level: Length = ZERO
+    along: str = ""
 
 
 class Bearing(NamedTuple):

@@ -10,7 +10,7 @@ from benchmate.frame.levels import LevelError
 from benchmate.joinery.joist_tenon.record import TuskTenon
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.record import NO_INSET, TenonJoint
-from benchmate.measure.length import ZERO
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import read_section
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction, Face
@@ -22,6 +22,7 @@ from tests.builders import chamfer, corners, frame, length, lengths, real, sill,
 from tests.floor import Floor
 from tests.frame.standing import Between, between
 from tests.joinery.joist_tenon.joints import tusk_tenon
+from tests.joinery.rafter.roofs import Roof, built, pair, peak, tail
 from tests.joinery.scarf.plates import plate
 
 
@@ -317,3 +318,23 @@ def test_inputs_follow_the_names_in_a_place() -> None:
     here, there = (frame(post, lines={"line 1": east}) for east in ("1'", "2'"))
     assert here.inputs("post") != there.inputs("post")
     assert here.inputs("post") == frame(post, lines={"line 1": "12"}).inputs("post")
+
+
+def test_a_plumb_tip_is_as_deep_as_the_stick_really_is() -> None:
+    """Nothing reduces a free end: at 12 in 12 it reaches out as far as it measures there."""
+    sticks = {"rafter": real({"foot-tail": {"first": "6-1/4"}})}
+    assert built(Roof(), tail()).stick("rafter").near == length("6")
+    assert built(Roof(), tail(), real=sticks).stick("rafter").near == length("6-1/4")
+
+
+def test_a_level_cut_takes_the_lower_corner_off_a_plumb_tip() -> None:
+    """4" of it at 3-4-5 leave 3.6" of 6" in depth, and 2.7" of the 4-1/2" it would reach."""
+    cut = tail(cut="plumb and level", level="4")
+    reach = built(Roof(rise="9"), cut).stick("rafter").near
+    assert reach == Length(length("2-1/2").nm + length("1").nm // 5)
+
+
+def test_a_tip_may_run_along_the_top_of_another_timber() -> None:
+    """At 9 in 12 a lapped head goes on 1-3/4" to the top of its mate, on the underside."""
+    made = pair(Roof(rise="9"), Roof(rise="9", heading="west"), peak())
+    assert abs((made.stick("rafter").far - length("1-3/4")).nm) <= 2

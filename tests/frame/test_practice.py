@@ -91,3 +91,13 @@ def test_the_length_waits_and_squaring_the_end_does_not() -> None:
     waiting = {step.id for step in layout.steps if awaited(layout, step)}
     assert {"end/overall", "end/saw", "east-end-tenon/shoulder", "stick/back-check"} <= waiting
     assert not waiting & {"end/square", "west-end-tenon/shoulder", "east-end-tenon/section"}
+
+
+def test_faces_to_measure_are_named_in_one_sentence() -> None:
+    """A length or a mark that follows two faces names both; one that follows none says nothing."""
+    words = practice.unsure_of(("Plate's West face", "Plate's top face"), "mark")
+    assert words == (
+        "Measure Plate's West face and Plate's top face at the joint first: this mark still goes "
+        "by the size as drawn."
+    )
+    assert practice.unsure_of((), "mark") == ""

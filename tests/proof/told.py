@@ -13,6 +13,7 @@ How it works
 5. A floor that leans across the timber: see `leaning.py`.
 6. Round holes and lines gauged from an arris are held against their cuts apart.
 7. Depths from a far face count in the section measured at the joint.
+8. A level line is set off so far down a plumb one, from the top edge.
 """
 
 import re
@@ -20,10 +21,12 @@ from collections.abc import Iterator
 from math import hypot
 
 from benchmate.layout.step import Step
+from benchmate.measure.length import ZERO
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature, Line, Reading, Spot
 from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import ENDS, reference_for
+from benchmate.model.words import lower_first
 from tests.proof.bored import misbored, sides_of
 from tests.proof.gauged import gauged, misgauged
 from tests.proof.hooked import set_off as _set_off
@@ -33,10 +36,14 @@ from tests.proof.wood import Log
 NEAR_ENOUGH = 4.0
 """How far a plane may lie from where its step puts it, in nanometres: a few roundings."""
 
+TOP_EDGE = "top edge"
+"""Where a rafter's plumb lines start, and its heights are measured down from."""
+
 OPENINGS = {
     "face line": ("shoulder",),
     "shoulder line": ("seat", "shoulder"),
     "housing floor": ("housing-floor",),
+    "seat line": ("seat",),
 }
 """What a line that is set off square from another may hook on, and what that one may be called."""
 
@@ -138,6 +145,8 @@ def _in_a_face(log: Log, plane: Plane) -> bool:
 
 def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane) -> float:
     """How far a plane lies from where a reading puts it."""
+    if line.slant is not None and line.axis is None and reading.hook == TOP_EDGE:
+        return _down_off(log, feature, line, reading)
     if line.slant is not None and line.axis is None and reading.hook not in OPENINGS:
         return 0.0  # along another line: told by its spots
     if reading.hook in OPENINGS:
@@ -148,6 +157,23 @@ def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane)
         return abs(at - plane.offset * plane.normal[axis])
     start = line.slant.start
     return abs(at - (start.along if axis == 0 else start.deep).nm)
+
+
+def _down_off(log: Log, feature: Feature, line: Line, reading: Reading) -> float:
+    """How far a line's start lies from where it comes down a plumb line from the top edge."""
+    name = reading.way.removeprefix("down the ").partition(",")[0]
+    others = (feature, *log.layout.features)
+    plumb = next(
+        found.slant
+        for each in others
+        for found in each.lines
+        if lower_first(found.title) == name and found.slant is not None
+    )
+    start, here = plumb.start, line.slant.start if line.slant else Spot(ZERO, ZERO)
+    along, down = (here.along - start.along).nm, (here.deep - start.deep).nm
+    slope = Spot(plumb.finish.along - start.along, plumb.finish.deep - start.deep)
+    aside = abs(along * slope.deep.nm - down * slope.along.nm) / hypot(*(each.nm for each in slope))
+    return max(abs(hypot(along, down) - reading.value.nm), aside, abs(start.deep.nm))
 
 
 def _gaps(feature: Feature, plane: Plane, hook: str) -> Iterator[float]:
