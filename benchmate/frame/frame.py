@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeVar, cast
 
+from benchmate.frame.abutting import abutment_plane, abutting_reach, foothold
 from benchmate.frame.flats import Flat, behind, carried
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
@@ -20,7 +21,7 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
-from benchmate.model.work import Bearing, Extension, Work
+from benchmate.model.work import Abutment, Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
@@ -55,13 +56,15 @@ class Frame:
         self._timbers = {timber.id: timber for timber in project.timbers}
         self._made: dict[str, object] = {}
         self._works: defaultdict[str, list[Work]] = defaultdict(list)
-        for work in project.works:
+        for stored in project.works:
+            work = stored.proportioned(self.wood, project.bare)
             for timber in dict.fromkeys(work.timbers().values()):
                 self._works[timber].append(work)
         self._site = Site(
             timber=self.timber,
             wood=self.wood,
             bearing=self.bearing,
+            abutment=self.abutment,
             beyond=self._beyond,
             value=self.value,
         )
@@ -144,6 +147,16 @@ class Frame:
             for work in self.works_on(timber)
             for bearing in work.bearings()
             if bearing.timber == timber and bearing.end is end
+        )
+        return next(found, None) if self._timbers[timber].placed else None
+
+    def abutment(self, timber: str, end: Direction) -> Abutment | None:
+        """Where an end of a placed timber stops at another stick of its line; None for nowhere."""
+        found = (
+            abutment
+            for work in self.works_on(timber)
+            for abutment in work.abutments()
+            if abutment.timber == timber and abutment.end is end
         )
         return next(found, None) if self._timbers[timber].placed else None
 
@@ -238,6 +251,9 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            lapped=tuple(
+                timber.pose.end(end) for end in ends if self.abutment(timber.id, end) is not None
+            ),
             unsure_beyond={
                 timber.pose.end(each.end): found
                 for each in self._extensions(timber.id)
@@ -285,16 +301,18 @@ class Frame:
         end = wood.pose.end(extension.end)
         reference = end is Face.REFERENCE_END
         shoulder = ZERO if reference else self._site.body(wood.id)
-        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO)).moved(extension.length)
+        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO))
+        tip = carried(flat.moved(extension.length), place)
         axis, at = plumb_axis(wood.pose), wood.place_at(end)
-        return reach(
-            carried(flat, place),
-            axis,
-            wood.framed(axis, f"{at}-tenon", at),
-            shoulder,
-            outward=-1 if reference else 1,
-            nosed=extension.shape == "nosed",
-        )
+        deep, outward = wood.framed(axis, f"{at}-tenon", at), -1 if reference else 1
+        bearing = self.bearing(extension.timber, extension.end)
+        if extension.front is None or bearing is None:
+            nosed = extension.shape == "nosed"
+            return reach(tip, axis, deep, shoulder, outward=outward, nosed=nosed)
+        stands = foothold(carried(flat.turned, place), axis, deep, shoulder, outward=outward)
+        there = self.standing(bearing.into)
+        front = abutment_plane(stands, extension.front, place, there)
+        return abutting_reach(stands, front, tip)
 
     def _tip(self, extension: Extension, shoulder: Point) -> Flat:
         """The plane of a slanting tip, through its shoulder, with all of the timber behind it."""

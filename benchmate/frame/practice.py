@@ -1,5 +1,8 @@
 """Words and tasks that every family shares: cautions, and measuring the stick at a joint."""
 
+from benchmate.measure.area import area_text
+from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Awaits, Reading, Stage, Task
 from benchmate.model.solids import Axis
@@ -22,6 +25,15 @@ DRILL = "A big bit can wrench the drill round: brace it, and clear chips with th
 
 LIFT = "Lift no more than half a timber; roll and lever it, or fetch a second pair of hands."
 """Never more than half a timber: a published framers' methods article (trade notes, TFHQ)."""
+
+
+def bears_on(name: str, long: Length, wide: Length, tape: Tape) -> str:
+    """What area of wood a timber bears on, in a sentence that leaves the load to the engineer.
+
+    Load over area is checked against compression across the grain (trade notes 2.4, FF-joist).
+    """
+    area = area_text(long, wide, metric=tape.graduation.metric)
+    return f"{name} bears on {area} here; whether that carries its load is for the engineer."
 
 
 def unsure(stick: Stick, *, beyond: Face | None = None) -> str:

@@ -7,6 +7,7 @@ from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame, Real, real_of
 from benchmate.frame.levels import LevelError
+from benchmate.joinery.joist_tenon.record import TuskTenon
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.record import NO_INSET, TenonJoint
 from benchmate.measure.length import ZERO
@@ -16,9 +17,12 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Line
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing
+from benchmate.model.work import Abutment, Bearing
 from tests.builders import chamfer, corners, frame, length, lengths, real, sill, tenon, timber
+from tests.floor import Floor
 from tests.frame.standing import Between, between
+from tests.joinery.joist_tenon.joints import tusk_tenon
+from tests.joinery.scarf.plates import plate
 
 
 def test_the_check_post_is_8_feet_8_overall() -> None:
@@ -106,6 +110,16 @@ def test_works_are_listed_once_on_each_timber_they_touch() -> None:
     ]
     assert [work.id for work in built.works_on("sill")] == ["sw-foot", "se-foot"]
     assert frame(sill()).works_on("sill") == ()
+
+
+def test_work_is_settled_by_the_timbers_it_is_for() -> None:
+    """What a joint leaves to a rule of proportion is worked out before its tenon is counted."""
+    made = Floor(beam="9 x 8", joist="9 x 4").frame(tusk_tenon())
+    (joint,) = made.works_on("joist")
+    assert isinstance(joint, TuskTenon)
+    assert joint.length == length("3")
+    assert made.stick("joist").near == length("3")
+    assert made.project.works[0] != joint, "what is stored still leaves it open"
 
 
 def test_the_neighbours_of_a_timber() -> None:
@@ -200,6 +214,28 @@ def test_what_an_end_bears_in() -> None:
     assert built.bearing("post", Direction.DOWN) is None
     assert built.bearing("girt", Direction.WEST) is None
     assert built.bearing("girt", Direction.UP) is None
+
+
+def test_where_an_end_stops_at_another_stick_of_its_line() -> None:
+    """The scarf at that end of either stick; nothing at the others, nor without a place."""
+    built = plate()
+    found = built.abutment("one", Direction.EAST)
+    assert found == Abutment("one", Direction.EAST, "other", read_sum("14'"), length("18"))
+    assert built.abutment("other", Direction.WEST) == found._replace(
+        timber="other", end=Direction.WEST, to="one"
+    )
+    assert built.abutment("one", Direction.WEST) is None
+    assert built.abutment("other", Direction.EAST) is None
+    alone = plate(one={"at": None, "length": "14'", "reference_end_at": None})
+    assert alone.abutment("one", Direction.EAST) is None
+
+
+def test_a_stick_knows_which_of_its_ends_are_lapped() -> None:
+    """The scarfed end of either stick, and no tenoned one."""
+    built = plate()
+    assert built.stick("one").lapped == (Face.FAR_END,)
+    assert built.stick("other").lapped == (Face.REFERENCE_END,)
+    assert standing().stick("post").lapped == ()
 
 
 def test_only_a_timber_with_a_place_has_its_ends_settled_by_what_they_meet() -> None:

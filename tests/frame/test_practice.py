@@ -6,10 +6,21 @@ from benchmate.frame import practice
 from benchmate.frame.practice import awaits_measuring, unsure
 from benchmate.layout.waiting import awaited
 from benchmate.layout.walk import lay_out
+from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage
 from tests.builders import corners, frame, girt_between, length, real, timber
 from tests.joinery.tenon.girts import girt_through
+
+
+@pytest.mark.parametrize(
+    ("tape", "area"),
+    [(Tape(), "10 sq in"), (Tape(style=Style.MM, graduation=Graduation.MM), "64.5 sq cm")],
+)
+def test_a_bearing_is_told_by_its_area(tape: Tape, area: str) -> None:
+    """A 5" joist in a 2" pocket bears on 10 sq in (FF-joist, trade.md 2.4); no law is made."""
+    said = practice.bears_on("Joist", length("5"), length("2"), tape)
+    assert said == f"Joist bears on {area} here; whether that carries its load is for the engineer."
 
 
 def test_measuring_a_stick_reads_both_ways_across_it() -> None:

@@ -9,10 +9,13 @@ How it works
 2. A slanting line has two points: its start as the reading says, its other end as the first figure
    beside it. Where a point is said to lie on a face, it does.
 3. A line parallel to another is set off square from that one.
-4. Round holes and lines gauged from an arris are held against their cuts apart.
-5. Depths from a far face count in the section measured at the joint.
+4. A floor that slopes away from a face is told by how deep it is at two lines.
+5. A floor that leans across the timber: see `leaning.py`.
+6. Round holes: see `bored.py`. Lines gauged from an arris: see `gauged.py`.
+7. Depths from a far face count in the section measured at the joint.
 """
 
+import re
 from collections.abc import Iterator
 from math import hypot
 
@@ -23,7 +26,8 @@ from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import ENDS, reference_for
 from tests.proof.bored import misbored, sides_of
 from tests.proof.gauged import gauged, misgauged
-from tests.proof.hooked import set_off as _set_off
+from tests.proof.hooked import set_off
+from tests.proof.leaning import LEANING, off_leaning
 from tests.proof.wood import Log
 
 NEAR_ENOUGH = 4.0
@@ -70,13 +74,51 @@ def _untrue(log: Log, feature: Feature, plane: Plane) -> Iterator[str]:
             yield f"{where} bounds a cut and is never struck"
         return
     line = next(line for line in feature.lines if line.id == plane.line)
+    if plane.line in LEANING:
+        off = off_leaning(log.layout.stick, feature, line, step, plane)
+        if off > NEAR_ENOUGH:
+            yield f"{where} lies {off:.0f} nm from where its depth and its end put it"
+        return
+    if line.slant is None and _sloping(plane):
+        yield from _fading(log, feature, step, plane)
+        return
     for reading in step.readings:
         off = _off(log, feature, line, reading, plane)
         if off > NEAR_ENOUGH:
             yield f"{where} lies {off:.0f} nm from where {reading.value} {reading.words} puts it"
     yield from _spots(log, step, line, plane)
-    if step.waste_side and not _towards(log, plane, step.waste_side):
+    if step.waste_side and not _wasted(log, feature, plane, step.waste_side):
         yield f"{where} has its waste on another side than towards the {step.waste_side}"
+
+
+def _sloping(plane: Plane) -> bool:
+    return sum(map(bool, plane.normal)) > 1
+
+
+def _fading(log: Log, feature: Feature, step: Step, plane: Plane) -> Iterator[str]:
+    """Whether a floor that slopes away from a face goes as deep as is said at two of its lines."""
+    at = {line.title.lower(): (line.axis, line.at) for line in feature.lines}
+    at["this line"] = at[step.short.lower()]
+    told = [
+        re.fullmatch(r"deep from the (.+), at (?:the )?(.+)", each.words) for each in step.beside
+    ]
+    points = 0
+    for beside, found in zip(step.beside, told, strict=True):
+        if found is None:
+            continue
+        face, where = found.groups()
+        axis, reading = at[where]
+        point = [0.0, 0.0, 0.0]
+        number, deep = set_off(log, Reading(value=beside.value, hook=face, way=""))
+        point[(axis or Axis.ALONG).value.index(1)], point[number] = reading.nm, deep
+        off = sum(n * each for n, each in zip(plane.normal, point, strict=True)) - plane.offset
+        points += 1
+        if abs(off) / hypot(*plane.normal) > NEAR_ENOUGH:
+            yield f"{step.id} is not {beside.value} {beside.words}"
+    if points < 2:
+        yield f"{step.id} does not say how deep it is at two lines"
+    if step.waste_side and not _towards(log, plane, step.waste_side):
+        yield f"{step.id} has its waste on another side than towards the {step.waste_side}"
 
 
 def _in_a_face(log: Log, plane: Plane) -> bool:
@@ -96,40 +138,32 @@ def _in_a_face(log: Log, plane: Plane) -> bool:
 
 def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane) -> float:
     """How far a plane lies from where a reading puts it."""
-    if reading.hook in OPENINGS and line.slant is None:
-        other = _opening(feature, reading.hook)
-        return abs(_gap(plane, other) - reading.value.nm)
-    if line.slant is not None and line.axis is None:
-        if reading.hook not in OPENINGS:
-            return 0.0  # along another line: told by its spots
-        return abs(_gap(plane, _opening(feature, reading.hook)) - reading.value.nm)
-    axis, at = _set_off(log, reading)
+    if line.slant is not None and line.axis is None and reading.hook not in OPENINGS:
+        return 0.0  # along another line: told by its spots
+    if reading.hook in OPENINGS:
+        gaps = _gaps(feature, plane, reading.hook)
+        return max(abs(gap - reading.value.nm) for gap in gaps)
+    axis, at = set_off(log, reading)
     if line.slant is None:
         return abs(at - plane.offset * plane.normal[axis])
     start = line.slant.start
     return abs(at - (start.along if axis == 0 else start.deep).nm)
 
 
-def _opening(feature: Feature, hook: str) -> Plane:
-    """The plane that a line is set off square from."""
-    planes = {plane.line: plane for cut in feature.cuts for plane in cut.planes}
-    found = next((planes[name] for name in OPENINGS[hook] if name in planes), None)
-    if found is None:
-        line = next(line for line in feature.lines if line.id in OPENINGS[hook])
-        return _through(line)
-    return found
+def _gaps(feature: Feature, plane: Plane, hook: str) -> Iterator[float]:
+    """How far a plane lies from the line it is set off square from, at both ends of that line.
 
-
-def _through(line: Line) -> Plane:
-    """The plane of a slanting line that bounds no cut, through its two spots."""
-    if line.slant is None:
-        raise ValueError(f"{line.id} does not slant")
-    (a, b), (c, d) = line.slant.start, line.slant.finish
-    along, deep = c.nm - a.nm, d.nm - b.nm
-    number = line.slant.axis.value.index(1)
-    normal = [deep, 0, 0]
-    normal[number] = -along
-    return Plane((normal[0], normal[1], normal[2]), deep * a.nm - along * b.nm)
+    A plane's own height above a timber's zero would blow a nanometre's tilt up, feet away from it.
+    """
+    lines = {line.id: line for line in feature.lines}
+    other = next(lines[name] for name in OPENINGS[hook] if name in lines)
+    if other.slant is None:
+        found = (plane for cut in feature.cuts for plane in cut.planes if plane.line == other.id)
+        yield _gap(plane, next(found))
+        return
+    number = other.slant.axis.value.index(1)
+    for spot in (other.slant.start, other.slant.finish):
+        yield _from_plane(plane, number, spot)
 
 
 def _gap(one: Plane, other: Plane) -> float:
@@ -167,6 +201,12 @@ def _depth_of(log: Log, axis: Axis, where: str) -> int | None:
     if where == stick.pose.words(near.opposite):
         return (section.first if axis is Axis.FIRST else section.second).nm
     return None
+
+
+def _wasted(log: Log, feature: Feature, plane: Plane, side: str) -> bool:
+    """Whether a line's waste lies on a side; one that ends another cut too has waste on both."""
+    bounds = [each for cut in feature.cuts for each in cut.planes if each.line == plane.line]
+    return any(_towards(log, each, side) for each in bounds)
 
 
 def _towards(log: Log, plane: Plane, side: str) -> bool:

@@ -107,7 +107,7 @@ def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> F
         place=(received.feature,),
         cuts=mortise.cuts(received),
         lines=mortise.lines(received, tape),
-        tasks=mortise.tasks(received),
+        tasks=mortise.tasks(received, tape),
         awaits=(Awaits(received.tenon.stick.id, f"{received.tenon.feature}/{cutting.AS_CUT}"),),
         mated=True,
         findings=told_on(received.stick.id, received.feature, told),

@@ -2,8 +2,9 @@
 
 from functools import partial
 
+from benchmate.frame.housing import housing_cuts, housing_lines, housing_tasks
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
-from benchmate.joinery.tenon.housing import housing_cuts, housing_lines, housing_tasks
+from benchmate.joinery.tenon.housing import housing
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.through import through_bore, through_try
 from benchmate.measure.printing import Tape
@@ -18,7 +19,7 @@ INSIDE = "Inside the four lines only."
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
     """The housing if there is one, and the mortise: one box, open at the faces it comes out on."""
     return (
-        *housing_cuts(shape),
+        *housing_cuts(housing(shape)),
         Cut(
             (
                 above(Axis.ALONG, shape.along[0], "start"),
@@ -44,7 +45,7 @@ def lines(shape: MortiseShape, tape: Tape) -> tuple[Line, ...]:
     A mortise that goes through has no depth: its four lines are struck on both its faces.
     """
     depth = () if shape.through else (_depth(shape, tape),)
-    return (*housing_lines(shape), *_ends(shape, tape), *_sides(shape, tape), *depth)
+    return (*housing_lines(housing(shape)), *_ends(shape, tape), *_sides(shape, tape), *depth)
 
 
 def _follows(shape: MortiseShape, size: str, tape: Tape) -> str:
@@ -160,10 +161,10 @@ def _from_the_face(shape: MortiseShape) -> tuple[Beside, ...]:
 
 def opening(shape: MortiseShape) -> str:
     """What the mortise's depth is measured from: where the shoulder bears, in words."""
-    return "housing floor" if shape.housed else shape.stick.pose.words(shape.entry)
+    return housing(shape).opening
 
 
-def tasks(shape: MortiseShape) -> tuple[Task, ...]:
+def tasks(shape: MortiseShape, tape: Tape) -> tuple[Task, ...]:
     """What to do at the mortise besides striking lines: one figure to one task."""
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
@@ -171,7 +172,12 @@ def tasks(shape: MortiseShape) -> tuple[Task, ...]:
     passage = shape.tenon.passage
     return (
         measure_task(shape.stick, shape.feature),
-        *housing_tasks(shape),
+        *housing_tasks(
+            housing(shape),
+            "mortise",
+            (*_ends(shape, tape), *_sides(shape, tape)),
+            counts=not shape.through,
+        ),
         *_knife(shape),
         *(through_bore(shape, passage, opening(shape), INSIDE) if passage else (_bore(shape),)),
         task(
