@@ -252,7 +252,7 @@ class Frame:
                 if each and (found := self._unmeasured(each))
             },
             lapped=tuple(
-                timber.pose.end(end) for end in ends if self.abutment(timber.id, end) is not None
+                timber.pose.end(each.end) for each in self._extensions(timber.id) if each.lap
             ),
             unsure_beyond={
                 timber.pose.end(each.end): found

@@ -34,7 +34,7 @@ class Extension(NamedTuple):
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
     rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
     the frame measures, and `length` more; below nothing where it is held short. One that is let in
-    with a `front` stops there.
+    with a `front` stops there. Other joints may be cut in one that is a `lap`.
     """
 
     timber: str
@@ -44,6 +44,7 @@ class Extension(NamedTuple):
     shape: EndShape = "square"
     through: "Bearing | None" = None
     front: Front | None = None
+    lap: bool = False
 
 
 class Bearing(NamedTuple):

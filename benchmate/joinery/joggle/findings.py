@@ -101,7 +101,8 @@ def past_a_shoulder(shape: HoleShape, tape: Tape) -> Finding | None:
     Remedy: check where the raking timber's incline runs.
     """
     start, finish = shape.along
-    over = finish - shape.stick.body if shape.onwards else -start
+    low, high = shape.stick.room
+    over = finish - high if shape.onwards else low - start
     if over <= ZERO:
         return None
     return stop(

@@ -58,7 +58,8 @@ def relish(shape: HoleShape) -> Beside:
     """The wood left beyond the notch, as a number and what it is measured to."""
     end = shape.stick.pose.words(shape.relish_end)
     near = shape.relish_end.is_reference
-    tenoned = shape.stick.near if near else shape.stick.far
+    beyond = shape.stick.near if near else shape.stick.far
+    tenoned = beyond and shape.relish_end not in shape.stick.lapped
     to = f"{end} shoulder" if tenoned else f"squared {end}"
     return Beside(shape.relish, f"of relish left along the grain, to the {to}")
 

@@ -152,8 +152,9 @@ class HoleShape(RakingHole):
 
     @property
     def relish(self) -> Length:
-        """The wood left along the grain from the notch to the shoulder of that end."""
-        return self.toe.along if self.onwards else self.stick.body - self.toe.along
+        """The wood left along the grain from the notch to that end's shoulder, or its lap's end."""
+        low, high = self.stick.room
+        return self.toe.along - low if self.onwards else high - self.toe.along
 
     @property
     def along(self) -> tuple[Length, Length]:

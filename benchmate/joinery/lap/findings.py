@@ -93,7 +93,8 @@ def past_a_shoulder(half: Half, tape: Tape) -> Finding | None:
     if half.end is not None:
         return None
     start, finish = half.reach
-    over = max(-start, finish - half.stick.body)
+    low, high = half.stick.room
+    over = max(low - start, finish - high)
     if over <= ZERO:
         return None
     return stop(

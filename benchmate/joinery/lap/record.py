@@ -79,7 +79,7 @@ class LapJoint(Work):
         """The ends that lap, each through to the far face of the other timber or past it."""
         past = (self.past, ZERO)
         return tuple(
-            Extension(bearing.timber, bearing.end, over, through=bearing)
+            Extension(bearing.timber, bearing.end, over, through=bearing, lap=True)
             for bearing, over in zip(self.bearings(), past, strict=False)
         )
 

@@ -114,7 +114,7 @@ class ScarfJoint(Work):
     def extensions(self) -> tuple[Extension, ...]:
         """Each stick's lap, from its own shoulder to its tip."""
         beyond = self.length - self.tongued
-        return tuple(Extension(timber, end, beyond) for timber, end in self._ends())
+        return tuple(Extension(timber, end, beyond, lap=True) for timber, end in self._ends())
 
     def abutments(self) -> tuple[Abutment, ...]:
         """Both shoulders, as far from the middle as each other but for a nanometre."""

@@ -78,7 +78,9 @@ def test_an_end_stops_at_the_near_face_and_goes_through() -> None:
     joint = lap(end="east", past="3")
     bearing = Bearing("tie", Direction.EAST, "plate", ZERO, "lap-notch")
     assert joint.bearings() == (bearing,)
-    assert joint.extensions() == (Extension("tie", Direction.EAST, length("3"), through=bearing),)
+    assert joint.extensions() == (
+        Extension("tie", Direction.EAST, length("3"), through=bearing, lap=True),
+    )
     assert joint.feature == "east-end-lap"
 
 

@@ -57,8 +57,8 @@ def test_a_tongue_reaches_past_the_shoulder_beside_it() -> None:
     joint = scarf("bridled")
     assert (joint.between, joint.tongued) == lengths("30", "3")
     assert joint.extensions() == (
-        Extension("one", Direction.EAST, length("33")),
-        Extension("other", Direction.WEST, length("33")),
+        Extension("one", Direction.EAST, length("33"), lap=True),
+        Extension("other", Direction.WEST, length("33"), lap=True),
     )
     plain = scarf("under-squinted")
     assert (plain.between, plain.tongued) == (length("36"), ZERO)
