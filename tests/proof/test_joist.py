@@ -12,7 +12,8 @@ from tests.floor import FLOORS, OPPOSITE, Floor, Off, over
 from tests.joinery.joist.joints import dovetail_joist, joist_pocket
 from tests.proof.fits import Wastes, borne, differs, overlaps, unnoticed
 from tests.proof.sizes import UNSHRUNK
-from tests.proof.textbook.joist import dovetail, pocket
+from tests.proof.textbook.joist import dovetail
+from tests.proof.textbook.pocket import textbook as pocket
 from tests.proof.told import untrue
 from tests.proof.wood import Log, logs
 

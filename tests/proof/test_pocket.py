@@ -45,6 +45,7 @@ JOISTS = {
 VARIANTS: Mapping[str, Mapping[str, str]] = {
     "full": {},
     "cut down": {"end_depth": "4", "bearing": "3"},
+    "sloping": {"end_depth": "4", "diminished": "12"},
     "without room behind": {"end_clearance": "0"},
     "with its own room behind": {"end_clearance": "3/8"},
 }
@@ -135,7 +136,7 @@ def test_any_real_sections_fit(
     assert list(overlaps(logs(frame).values())) == []
 
 
-@pytest.mark.parametrize("variant", ["full", "cut down"])
+@pytest.mark.parametrize("variant", ["full", "cut down", "sloping"])
 @pytest.mark.parametrize("name", JOISTS)
 def test_no_line_of_a_pocket_can_be_misplaced_or_misread(name: str, variant: str) -> None:
     """Every struck line counts: a millimetre off, mirrored or from the far side, it is caught."""

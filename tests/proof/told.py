@@ -11,7 +11,7 @@ How it works
 3. A line parallel to another is set off square from that one.
 4. A floor that slopes away from a face is told by how deep it is at two lines.
 5. A floor that leans across the timber: see `leaning.py`.
-6. Round holes and lines gauged from an arris are held against their cuts apart.
+6. Round holes: see `bored.py`. Lines gauged from an arris: see `gauged.py`.
 7. Depths from a far face count in the section measured at the joint.
 8. A level line is set off so far down a plumb one, from the top edge.
 """
@@ -29,7 +29,7 @@ from benchmate.model.stick import ENDS, reference_for
 from benchmate.model.words import lower_first
 from tests.proof.bored import misbored, sides_of
 from tests.proof.gauged import gauged, misgauged
-from tests.proof.hooked import set_off as _set_off
+from tests.proof.hooked import set_off
 from tests.proof.leaning import LEANING, off_leaning
 from tests.proof.wood import Log
 
@@ -116,7 +116,7 @@ def _fading(log: Log, feature: Feature, step: Step, plane: Plane) -> Iterator[st
         face, where = found.groups()
         axis, reading = at[where]
         point = [0.0, 0.0, 0.0]
-        number, deep = _set_off(log, Reading(value=beside.value, hook=face, way=""))
+        number, deep = set_off(log, Reading(value=beside.value, hook=face, way=""))
         point[(axis or Axis.ALONG).value.index(1)], point[number] = reading.nm, deep
         off = sum(n * each for n, each in zip(plane.normal, point, strict=True)) - plane.offset
         points += 1
@@ -152,7 +152,7 @@ def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane)
     if reading.hook in OPENINGS:
         gaps = _gaps(feature, plane, reading.hook)
         return max(abs(gap - reading.value.nm) for gap in gaps)
-    axis, at = _set_off(log, reading)
+    axis, at = set_off(log, reading)
     if line.slant is None:
         return abs(at - plane.offset * plane.normal[axis])
     start = line.slant.start

@@ -1,57 +1,23 @@
-"""A joist dropped in from above by its definition: boxes, a wedge off its underside, a dovetail.
+"""A dovetailed joist dropped in from above, by its definition.
 
-How it works
-1. A pocket is a box without a lid, as wide and as deep below the joist's top as the joist's end. A
-   joist cut down there loses all below that depth; with a sloping underside it loses besides the
-   wedge from where that meets the beam's face back to where the joist has its full depth.
-2. A dovetail, seen from above, is as wide as the joist at its tip and narrower at the beam's face
-   by its flares. Of all that lies beyond the face the joist keeps that; the beam loses it, and its
-   straight continuation for as much as the socket is longer.
+Seen from above its tail is as wide as the joist at its tip and narrower at the beam's face by its
+flares. Of all that lies beyond the face the joist keeps that; the beam loses it, and its straight
+continuation for as much as the socket is longer.
 """
 
 from collections.abc import Mapping
 
 from benchmate.frame.frame import Frame
-from benchmate.joinery.joist.record import DovetailJoist, JoistPocket
+from benchmate.joinery.joist.record import DovetailJoist
 from benchmate.model.directions import Direction
 from tests.proof.fits import Wastes
-from tests.proof.kernel import Solid
 from tests.proof.textbook.level import ALL, FAR, Level, Span, housing, level, reduced
 from tests.proof.wood import Log
 
 
-def pocket(joint: JoistPocket, frame: Frame, logs: Mapping[str, Log]) -> Wastes:
-    """The wood that a joist's end in its pocket takes off both timbers."""
-    found = dict(logs)
-    joist = found[joint.timber]
-    met = level(joint, found)
-    deep = joint.end_depth.nm if joint.end_depth else met.deep
-    inside = (-met.over, FAR)
-    taken = [met.box(inside, ALL, (deep, FAR)), met.box((joint.bearing.nm, FAR), ALL, ALL)]
-    if joist.layout.stick.inner is not None:
-        taken.append(met.box(inside, (met.wide, FAR), ALL))
-    if joint.diminished:
-        taken.append(_wedge(met, deep, joint.diminished.nm, joist))
-    end = f"{joint.end.word}-end-bearing"
-    box = met.box((-FAR, joint.bearing.nm + _spare(joint, frame)), (0, met.wide), (-FAR, deep))
-    return {
-        f"{joint.timber}/{end}": taken[0].joined(taken[1:]),
-        f"{joint.into}/{joint.id}-pocket": box,
-    }
-
-
-def _spare(joint: JoistPocket | DovetailJoist, frame: Frame) -> int:
+def _spare(joint: DovetailJoist, frame: Frame) -> int:
     own = joint.end_clearance
     return (frame.project.practice.bottom_clearance if own is None else own).nm
-
-
-def _wedge(met: Level, deep: float, back: float, joist: Log) -> Solid:
-    """What comes off the underside between the beam's face and where the joist is full deep."""
-    stick = joist.layout.stick
-    section = stick.section()
-    plumb = section.first if joist.timber.first_face is Direction.UP else section.second
-    corners = ((-met.over, deep), (-met.over, plumb.nm), (-met.over - back, plumb.nm))
-    return met.profile(corners, (-FAR, FAR))
 
 
 def dovetail(joint: DovetailJoist, frame: Frame, logs: Mapping[str, Log]) -> Wastes:

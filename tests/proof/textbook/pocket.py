@@ -2,7 +2,8 @@
 
 How it works
 1. The end is so deep from the joist's top and as wide as the frame counts on; what lies outside
-   that comes off as far as the end goes in.
+   that comes off as far as the end goes in. One with a sloping underside loses besides the wedge
+   from there back to where the joist has its full depth.
 2. The pocket takes the end as it was made, and is a little longer. It is open above and at the face
    that the joist comes from.
 """
@@ -14,9 +15,9 @@ from benchmate.frame.frame import Frame
 from benchmate.joinery.joist.record import JoistPocket
 from benchmate.model.directions import Direction
 from tests.proof.fits import Wastes
-from tests.proof.kernel import Solid
+from tests.proof.kernel import Solid, hull
 from tests.proof.raising import end_names
-from tests.proof.textbook.entry import FAR, Across, Entry, Side, entry
+from tests.proof.textbook.entry import ALL, FAR, Across, Entry, Side, entry
 from tests.proof.wood import Log
 
 
@@ -76,9 +77,23 @@ def textbook(joint: JoistPocket, frame: Frame, logs: Mapping[str, Log]) -> Waste
     inside = (-met.over, FAR)
     beyond = met.box((joint.bearing.nm, FAR))
     around = [met.box(inside, {number: (high, FAR)}) for number, (_, high) in found.across.items()]
+    if joint.diminished:
+        around.append(_wedge(found, joint.diminished.nm))
     deep, wide = found.made_across[plumb], found.made_across[3 - plumb]
     hole = met.box((-FAR, found.long), {plumb: (-FAR, deep[1]), 3 - plumb: wide})
     return {
         f"{joint.timber}/{met.stick.feature}": beyond.joined(around),
         f"{joint.into}/{met.other.feature}": hole,
     }
+
+
+def _wedge(found: Pocket, back: int) -> Solid:
+    """What comes off a sloping underside, from the beam's face on."""
+    met, plumb = found.met, found.plumb
+    face, low, high = -met.over, found.across[plumb][1], met.stick.real(plumb)
+    corners = []
+    for deep, down in ((face, low), (face, high), (face - back, high)):
+        for aside in ALL:
+            spot = {plumb: down, 3 - plumb: aside}
+            corners.append((round(deep), round(spot[1]), round(spot[2])))
+    return met.stand.put(hull(corners))
