@@ -1,3 +1,3 @@
 """benchmate: an offline layout companion for a timber framer at the horses."""
 
-__version__ = "0.2.0"
+__version__ = "0.3.0"

@@ -25,6 +25,10 @@ A normal of (1, 1, 0) is 1.41 long: rounded as it is, a plane would be moved a t
 """
 
 
+Pair = tuple[Length, Length]
+"""A point on two of a timber's axes."""
+
+
 @dataclass(frozen=True, slots=True)
 class Flat:
     """A plane in the building; all with `normal . point <= offset` lies behind it."""
@@ -95,6 +99,32 @@ def shifted(plane: Plane, ahead: Length) -> Plane:
     x, u, v = (_FINE * part for part in plane.normal)
     offset = _FINE * plane.offset + ahead.nm * _steep((x, u, v))
     return lowest((x, u, v), offset, plane.line)
+
+
+def through_spot(plane: Plane, axis: Axis, along: Length, deep: Length) -> Plane:
+    """The plane parallel to it through a spot: so far along, and so deep in on an axis across."""
+    x, *across = plane.normal
+    slope = across[0] if axis is Axis.FIRST else across[1]
+    return Plane(plane.normal, x * along.nm + slope * deep.nm, plane.line)
+
+
+def leaning(
+    axes: tuple[Axis, Axis], start: Pair, finish: Pair, waste: Pair, line: str | None = None
+) -> Plane:
+    """The plane square to a timber's third axis through two points read on the other two.
+
+    `waste` is a point off it, on its waste side. Raises ValueError if the three lie on one line.
+    """
+    (a, b), (c, d) = ((one.nm, other.nm) for one, other in (start, finish))
+    up, over = b - d, c - a
+    offset = up * a + over * b
+    aside = up * waste[0].nm + over * waste[1].nm - offset
+    if not aside:
+        raise ValueError(f"no plane {line or 'here'}: its points and its waste lie on one line")
+    sense = -1 if aside > 0 else 1
+    first, second = (axis.value for axis in axes)
+    x, u, v = (sense * (up * i + over * j) for i, j in zip(first, second, strict=True))
+    return lowest((x, u, v), sense * offset, line)
 
 
 def reversed_plane(plane: Plane) -> Plane:

@@ -5,7 +5,8 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeVar, cast
 
-from benchmate.frame.flats import Flat, behind, carried
+from benchmate.frame.abutting import abutment_plane, abutting_reach, foothold
+from benchmate.frame.flats import Flat, behind, carried, nearest
 from benchmate.frame.levels import Levels, section_table
 from benchmate.frame.meeting import Meeting, crossing, meet
 from benchmate.frame.place import Place, Point
@@ -20,7 +21,7 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Project, Timber
 from benchmate.model.stick import Stick, Unmeasured, Wood, axis_from
-from benchmate.model.work import Bearing, Extension, Work
+from benchmate.model.work import Abutment, Bearing, Extension, Work
 
 _Made = TypeVar("_Made")
 
@@ -54,15 +55,17 @@ class Frame:
         self._real = real
         self._timbers = {timber.id: timber for timber in project.timbers}
         self._made: dict[str, object] = {}
-        self._by_id = {work.id: work for work in project.works}
+        works = [stored.proportioned(self.wood, project.bare) for stored in project.works]
+        self._by_id = {work.id: work for work in works}
         self._works: defaultdict[str, list[Work]] = defaultdict(list)
-        for work in project.works:
+        for work in works:
             for timber in self._cut_into(work):
                 self._works[timber].append(work)
         self._site = Site(
             timber=self.timber,
             wood=self.wood,
             bearing=self.bearing,
+            abutment=self.abutment,
             beyond=self._beyond,
             value=self.value,
         )
@@ -159,6 +162,16 @@ class Frame:
         )
         return next(found, None) if self._timbers[timber].placed else None
 
+    def abutment(self, timber: str, end: Direction) -> Abutment | None:
+        """Where an end of a placed timber stops at another stick of its line; None for nowhere."""
+        found = (
+            abutment
+            for work in self.works_on(timber)
+            for abutment in work.abutments()
+            if abutment.timber == timber and abutment.end is end
+        )
+        return next(found, None) if self._timbers[timber].placed else None
+
     def meeting(self, bearing: Bearing, *, at: Sum | None, inset: Sum) -> Meeting:
         """How an end meets the side it bears in: by the places of both, or as typed.
 
@@ -251,6 +264,9 @@ class Frame:
                 for each in bearings
                 if each and (found := self._unmeasured(each))
             },
+            lapped=tuple(
+                timber.pose.end(each.end) for each in self._extensions(timber.id) if each.lap
+            ),
             unsure_beyond={
                 timber.pose.end(each.end): found
                 for each in self._extensions(timber.id)
@@ -298,20 +314,34 @@ class Frame:
         end = wood.pose.end(extension.end)
         reference = end is Face.REFERENCE_END
         shoulder = ZERO if reference else self._site.body(wood.id)
-        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO)).moved(extension.length)
-        axis, at = plumb_axis(wood.pose), wood.place_at(end)
-        return reach(
-            carried(flat, place),
-            axis,
-            wood.framed(axis, f"{at}-tenon", at),
-            shoulder,
-            outward=-1 if reference else 1,
-            nosed=extension.shape == "nosed",
-        )
+        flat = self._tip(extension, place.point(shoulder, ZERO, ZERO))
+        tip = carried(flat.moved(extension.length), place)
+        axis, deep = plumb_axis(wood.pose), self._deep(extension, wood, wood.place_at(end))
+        outward = -1 if reference else 1
+        bearing = self.bearing(extension.timber, extension.end)
+        if extension.front is None or bearing is None:
+            nosed = extension.shape == "nosed"
+            return reach(tip, axis, deep, shoulder, outward=outward, nosed=nosed)
+        stands = foothold(carried(flat.turned, place), axis, deep, shoulder, outward=outward)
+        there = self.standing(bearing.into)
+        front = abutment_plane(stands, extension.front, place, there)
+        return abutting_reach(stands, front, tip)
+
+    def _deep(self, extension: Extension, wood: Wood, at: str) -> Length:
+        """How deep a slanting tip goes in from the reference edge: a free end is never reduced."""
+        axis, places = plumb_axis(wood.pose), (extension.place or f"{at}-tenon", at)
+        if extension.level:
+            line = self.rake(wood.id)
+            return wood.held(axis) - Length(nearest(extension.level.nm * line.rise, line.length))
+        free = extension.shape in ("plumb", "level")
+        return wood.depth(axis, *places) if free else wood.framed(axis, *places)
 
     def _tip(self, extension: Extension, shoulder: Point) -> Flat:
         """The plane of a slanting tip, through its shoulder, with all of the timber behind it."""
         pose = self._timbers[extension.timber].pose
+        if extension.along:
+            top = self._timbers[extension.along].pose.face(Direction.UP)
+            return self._site.face(extension.along, top, extension.place)
         bearing = self.bearing(extension.timber, extension.end)
         if extension.shape in ("parallel", "nosed") and bearing is not None:
             entry = self._site.entry(bearing)

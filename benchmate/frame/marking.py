@@ -81,6 +81,22 @@ def slanting_mark(
     )
 
 
+def cross_mark(
+    stick: Stick,
+    plane: Plane,
+    deep: tuple[Length, Length],
+    says: Says,
+    where: tuple[str, str] | None = None,
+) -> Line:
+    """A line across the timber, square or slanting as its plane has it.
+
+    As `slanting_mark` where it slants. Raises ValueError for a plane that runs along the timber.
+    """
+    if any(plane.normal[1:]):
+        return slanting_mark(stick, plane, deep, says, where)
+    return square_mark(plane, says)
+
+
 def tapering_mark(
     plane: Plane, along: tuple[Length, Length], where: tuple[str, str], says: Says
 ) -> Line:

@@ -1,5 +1,10 @@
 """Words and tasks that every family shares: cautions, and measuring the stick at a joint."""
 
+from collections.abc import Iterable
+
+from benchmate.measure.area import area_text
+from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Awaits, Reading, Stage, Task
 from benchmate.model.solids import Axis
@@ -24,15 +29,29 @@ LIFT = "Lift no more than half a timber; roll and lever it, or fetch a second pa
 """Never more than half a timber: a published framers' methods article (trade notes, TFHQ)."""
 
 
+def bears_on(name: str, long: Length, wide: Length, tape: Tape) -> str:
+    """What area of wood a timber bears on, in a sentence that leaves the load to the engineer.
+
+    Load over area is checked against compression across the grain (trade notes 2.4, FF-joist).
+    """
+    area = area_text(long, wide, metric=tape.graduation.metric)
+    return f"{name} bears on {area} here; whether that carries its load is for the engineer."
+
+
 def unsure(stick: Stick, *, beyond: Face | None = None) -> str:
     """The caution while a length follows faces that nobody has measured yet; empty otherwise.
 
     Of the whole stick, or of what lies `beyond` the shoulder at one end alone.
     """
-    faces = " and ".join(each.words for each in _unmeasured(stick, beyond))
-    if not faces:
+    return unsure_of((each.words for each in _unmeasured(stick, beyond)), "length")
+
+
+def unsure_of(faces: Iterable[str], what: str) -> str:
+    """The caution while a length or a mark follows faces that nobody has measured yet."""
+    named = " and ".join(faces)
+    if not named:
         return ""
-    return f"Measure {faces} at the joint first: this length still goes by the size as drawn."
+    return f"Measure {named} at the joint first: this {what} still goes by the size as drawn."
 
 
 def awaits_measuring(stick: Stick, *, beyond: Face | None = None) -> tuple[Awaits, ...]:

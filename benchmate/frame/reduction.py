@@ -92,11 +92,18 @@ def reduction_lines(reduced: Reduction) -> tuple[Line, ...]:
         axis=Axis.ALONG,
         at=reduced.stop,
         faces=tuple(reference_for(axis).opposite for axis in reduced.to),
-        beside=(Beside(reduced.length, f"back from where the {end} bears"),),
+        beside=_back(reduced, end),
         why="As far back as the end goes in: beyond it the stick keeps its full size.",
         caution="Only on the far faces: nothing comes off a reference face.",
     )
-    return (stop, *(_line(reduced, axis) for axis in reduced.to if axis not in reduced.struck))
+    return (stop, *(side_line(reduced, axis) for axis in reduced.to if axis not in reduced.struck))
+
+
+def _back(reduced: Reduction, end: str) -> tuple[Beside, ...]:
+    """How far back it starts; nothing where the shoulder itself starts at the face."""
+    if not reduced.length:
+        return ()
+    return (Beside(reduced.length, f"back from where the {end} bears"),)
 
 
 def reduction_knife(reduced: Reduction) -> tuple[Task, ...]:
@@ -141,7 +148,8 @@ def reduction_tasks(reduced: Reduction) -> tuple[Task, ...]:
     )
 
 
-def _line(reduced: Reduction, axis: Axis) -> Line:
+def side_line(reduced: Reduction, axis: Axis) -> Line:
+    """The line one far face is brought down to."""
     words = reduced.stick.pose.words
     far = words(reference_for(axis).opposite)
     return Line(
@@ -169,6 +177,20 @@ def measured_words(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
     if wood.measured_depth(axis, *places) is None:
         return "Not measured here yet: depths go by the size as drawn. Measure before cutting."
     return "Depths go by the section measured here."
+
+
+def lies_in_words(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
+    """Whether the size of a timber that is let into another is known, in a sentence."""
+    if wood.inner is not None:
+        return "By square rule it comes to its inner timber, whatever the stick."
+    return really_words(wood, axis, places)
+
+
+def really_words(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
+    """Whether what another timber really is has been measured, in a sentence."""
+    if wood.measured_depth(axis, *places) is None:
+        return "It has not been measured there yet, so this goes by the size as drawn."
+    return "It is as it was measured there."
 
 
 def unmeasured(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:

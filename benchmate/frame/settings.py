@@ -11,9 +11,11 @@ manual, trade notes NAV-65), so struck along the tongue the line is plumb and al
 from dataclasses import replace
 
 from benchmate.frame.flats import nearest
+from benchmate.frame.reach import slopes
 from benchmate.measure.angle import angle_text, tenths
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Style, Tape
+from benchmate.model.solids import Axis, Plane
 
 _STEEPEST = 4
 """A rise more than this many thirds of the run does not fit the tongue: 16 to the blade's 12."""
@@ -34,6 +36,20 @@ def slant_setting(along: int, across: int, tape: Tape) -> str:
     return (
         f"{_figures(across, along, tape)}, strike along the tongue; "
         f"saw {angle_text(tenths(along, across))} off square"
+    )
+
+
+def plane_setting(plane: Plane, axis: Axis, tape: Tape) -> str:
+    """How to set the square and the saw for a plane that slants across on an axis, if it does."""
+    x, across = slopes(plane, axis)
+    return slant_setting(abs(across), abs(x), tape) if x and across else ""
+
+
+def taper_setting(along: int, fall: int, tape: Tape) -> str:
+    """How to set the square and a bevel for a line that runs along and falls so far."""
+    return (
+        f"{_figures(along, fall, tape)}, strike along the blade; "
+        f"{angle_text(tenths(fall, along))} to the long edge"
     )
 
 

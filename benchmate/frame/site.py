@@ -2,8 +2,8 @@
 
 How it works
 1. A timber that stands or lies has two coordinates typed for its arris. The third, along it, is
-   settled end by end: by the face its end bears on, by a typed coordinate, or by its length from
-   the other end.
+   settled end by end: by the face its end bears on, by the coordinate of a joint with another stick
+   of its line, by a typed coordinate, or by its length from the other end.
 2. The face an end bears on is a plane of the receiving timber. A reference face lies on that
    timber's own arris; a far face as deep in from it as the frame counts on there (`Wood.framed`).
    So a shoulder follows from sections and places alone, never from another timber's length.
@@ -24,20 +24,21 @@ from benchmate.model.place import COORDINATES, coordinate_along, sense
 from benchmate.model.project import Timber
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Wood, axis_from
-from benchmate.model.work import Bearing
+from benchmate.model.work import Abutment, Bearing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Site:
     """Where timbers stand, given how to ask after one of them.
 
-    `bearing` is what an end bears in, `beyond` the wood past its shoulder, `value` what a sum
-    comes to.
+    `bearing` is what an end bears in, `abutment` where it stops at another stick of its line,
+    `beyond` the wood past its shoulder, `value` what a sum comes to.
     """
 
     timber: Callable[[str], Timber]
     wood: Callable[[str], Wood]
     bearing: Callable[[str, Direction], Bearing | None]
+    abutment: Callable[[str, Direction], Abutment | None]
     beyond: Callable[[str, Direction], Length]
     value: Callable[[Sum], Length]
 
@@ -132,7 +133,18 @@ class Site:
 
     def entry(self, bearing: Bearing) -> Face:
         """The face an end enters: across from where it looks, or the one its rake runs into."""
-        return entry_face(self.timber(bearing.timber), bearing.end, self.timber(bearing.into))
+        timber, into = self.timber(bearing.timber), self.timber(bearing.into)
+        if timber.incline is None or into.incline is None:
+            return entry_face(timber, bearing.end, into)
+        return self._raked_into(timber, bearing.end, into)
+
+    def _raked_into(self, timber: Timber, end: Direction, into: Timber) -> Face:
+        """The face of a raking timber that another one's end runs against: its top or underside."""
+        line, other = self.rake(timber.id), self.rake(into.id)
+        same = 1 if timber.pose.head is into.pose.head else -1
+        climbs = line.rise * other.run - same * line.run * other.rise
+        from_below = (climbs > 0) is (end is Direction.UP)
+        return into.pose.face(Direction.DOWN if from_below else Direction.UP)
 
     def _raking(self, record: Timber) -> Place:
         line = self.rake(record.id)
@@ -178,6 +190,9 @@ class Site:
         bearing = self.bearing(record.id, end)
         if bearing is not None:
             return self.seat(bearing)
+        abutment = self.abutment(record.id, end)
+        if abutment is not None:
+            return self.value(abutment.at).nm - sense(end) * abutment.short.nm
         reference = end is record.reference_end
         typed = record.reference_end_at if reference else record.far_end_at
         return None if typed is None else self.value(typed).nm

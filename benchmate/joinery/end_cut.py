@@ -163,7 +163,7 @@ def _saw(stick: Stick) -> Task:
 
 
 def no_body(stick: Stick, tape: Tape) -> Finding | None:
-    """The tenons take the whole overall length, so no body is left between the shoulders.
+    """The joints at its ends take the whole overall length, so no body is left between shoulders.
 
     Usually an overall length typed for a shoulder to shoulder one, or a timber placed on the wrong
     side of one it meets. Remedy: check `length` and `length_is`, or the places.
@@ -175,7 +175,7 @@ def no_body(stick: Stick, tape: Tape) -> Finding | None:
         severity=Severity.STOP,
         timber=stick.id,
         feature=ENDS,
-        message=f"The tenons leave a body of {tape.text(stick.body)} between the shoulders",
+        message=f"The joints at its ends leave a body of {tape.text(stick.body)} between shoulders",
         remedy=(
             "check where the timbers it meets stand, and which way its ends look"
             if stick.placed

@@ -12,7 +12,7 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Feature
 from benchmate.model.project import Timber
 from benchmate.model.stick import Stick
-from benchmate.model.work import Bearing, Work
+from benchmate.model.work import Abutment, Bearing, Work
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -87,6 +87,9 @@ def _meets(frame: Frame, timber: str) -> Iterator[Meets]:
                 yield from _lets_through(frame, timber, work, bearing, features)
         for bearing in work.goes_on():
             yield from _goes_on(frame, timber, bearing, features)
+        for abutment in work.abutments():
+            if abutment.timber == timber:
+                yield _abuts(frame, abutment)
 
 
 def _bears(frame: Frame, bearing: Bearing) -> Meets:
@@ -94,6 +97,22 @@ def _bears(frame: Frame, bearing: Bearing) -> Meets:
     end = stick.pose.end(bearing.end)
     words = f"{stick.pose.words(end)} bears in {into.name}"
     return _at(stick, bearing, words, stick.shoulder(end))
+
+
+def _abuts(frame: Frame, abutment: Abutment) -> Meets:
+    stick = frame.stick(abutment.timber)
+    end = stick.pose.end(abutment.end)
+    at = stick.shoulder(end)
+    return Meets(
+        timber=abutment.to,
+        words=f"{stick.pose.words(end)} is joined to the end of {frame.wood(abutment.to).name}",
+        own=True,
+        housed=ZERO,
+        scribed=False,
+        at=at,
+        from_end=at - stick.start,
+        back=stick.finish - at,
+    )
 
 
 def _takes(frame: Frame, bearing: Bearing, feature: Feature) -> Meets:

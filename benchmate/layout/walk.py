@@ -42,7 +42,9 @@ def _of_joint(record: Timber | Work, features: tuple[Feature, ...]) -> tuple[Fea
     """The features of a record that know which joint they are a side of, if it is one."""
     if isinstance(record, Timber) or not record.joins():
         return features
-    return tuple(replace(each, joint=record.id, meets=record.meets) for each in features)
+    return tuple(
+        replace(each, joint=record.id, meets=(*each.meets, *record.meets)) for each in features
+    )
 
 
 def lay_out(frame: Frame, timber: str) -> Layout:
@@ -199,17 +201,21 @@ def _along(stick: Stick, at: Length, found_on: str) -> tuple[Reading, ...]:
 
 
 def _waste_side(stick: Stick, feature: Feature, line: Line) -> str:
-    """The face or end the waste lies towards, read off the cut the line bounds."""
+    """The face or end the waste lies towards, read off the cuts the line bounds.
+
+    Nothing for a line between two cuts, with waste on both sides.
+    """
     if line.axis is None:
         return ""
     reference = Face.REFERENCE_END if line.axis is Axis.ALONG else reference_for(line.axis)
     place = line.axis.value.index(1)
-    for cut in feature.cuts:
-        for plane in cut.planes:
-            if plane.line == line.id:
-                side = reference if plane.normal[place] > 0 else reference.opposite
-                return stick.pose.words(side)
-    return ""
+    sides = {
+        reference if plane.normal[place] > 0 else reference.opposite
+        for cut in feature.cuts
+        for plane in cut.planes
+        if plane.line == line.id
+    }
+    return stick.pose.words(sides.pop()) if len(sides) == 1 else ""
 
 
 def faces_in_words(stick: Stick, faces: tuple[Face, ...]) -> str:

@@ -26,6 +26,7 @@ __all__ = [
     "NM_PER_MM",
     "NM_PER_SIXTYFOURTH",
     "REMAINDER_SHARE",
+    "ROUNDING",
     "TAPE_DENOMINATORS",
 ]
 
@@ -44,6 +45,9 @@ REMAINDER_SHARE = Fraction(1, 8)
 Nearest rounding hides at most a half. A quarter would pass 42.6 ft as 42' 7-3/16" with no
 mark, though a fifth of a sixteenth is missing; less than an eighth is finer than a pencil line.
 """
+
+ROUNDING = Length(2)
+"""How far two readings of one place may lie apart, each rounded once or twice to a nanometre."""
 
 LONGEST_LENGTH_TEXT = 60
 """Characters in a typed length: twice what any real one needs, so a paste is caught early."""

@@ -172,7 +172,8 @@ class Feature:
     one is marked by hand from its mate, so it has neither cuts nor lines.
 
     `joint` is the id of the joint it is a side of, empty for a timber's ends and for chamfers;
-    `meets` are the joints that one is meant to run into. The layout fills in both.
+    `meets` are the joints that one is meant to run into. The layout fills in the one, and adds
+    to the other what the record says.
     """
 
     id: str

@@ -44,6 +44,15 @@ def _positive_size(value: object, info: ValidationInfo) -> Length:
     return size
 
 
+def _run(value: object, info: ValidationInfo) -> Length:
+    if isinstance(value, Length):
+        return value
+    run = read_length(_text(value, example='"3 ft"'), bare=_bare(info))
+    if not run:
+        raise ValueError("is nothing; write a length of more than nothing")
+    return run
+
+
 def _exact(value: object) -> Length:
     if isinstance(value, Length):
         return value
@@ -147,6 +156,9 @@ Size = Annotated[Length, *_field(_size, _exact_text)]
 
 PositiveSize = Annotated[Length, *_field(_positive_size, _exact_text)]
 """A size across a timber that must be more than nothing."""
+
+PositiveRun = Annotated[Length, *_field(_run, _exact_text)]
+"""A length along a timber that must be more than nothing, and holds no names."""
 
 ExactLength = Annotated[Length, *_field(_exact, _exact_text)]
 """A length as the program stores it: any nanometre, either sign, however long."""

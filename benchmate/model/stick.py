@@ -109,6 +109,7 @@ class Stick(Wood):
     them (tenon and its end allowance), nothing where an end has no tenon. `near_housed` and
     `far_housed` are how much of the body lies inside the timbers its ends bear in. `placed` says
     that its shoulders follow from what it meets; at a `scribed` end they are marked by hand.
+    An end that is `lapped` goes on past its shoulder in a lap that other joints may be cut in.
     `unsure` says, by end, which face a shoulder follows that nobody has measured there yet, and
     `unsure_beyond` which one the length of a tenon that goes through follows.
     """
@@ -121,6 +122,7 @@ class Stick(Wood):
     far_housed: Length = ZERO
     placed: bool = False
     scribed: tuple[Face, ...] = ()
+    lapped: tuple[Face, ...] = ()
     unsure: Mapping[Face, Unmeasured] = field(default_factory=dict)
     unsure_beyond: Mapping[Face, Unmeasured] = field(default_factory=dict)
 
@@ -138,6 +140,12 @@ class Stick(Wood):
     def overall(self) -> Length:
         """From end to end, tenons and their end allowances included."""
         return self.near + self.body + self.far
+
+    @property
+    def room(self) -> tuple[Length, Length]:
+        """From where to where a joint in its side may lie: its body, and any lap at its ends."""
+        near = self.start if Face.REFERENCE_END in self.lapped else ZERO
+        return near, self.finish if Face.FAR_END in self.lapped else self.body
 
     def shoulder(self, end: Face) -> Length:
         """The reading of the shoulder at an end."""

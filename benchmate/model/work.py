@@ -1,25 +1,31 @@
 """What every piece of work on the timbers tells the rest of the program: joints and chamfers."""
 
 from abc import ABC, abstractmethod
-from typing import TYPE_CHECKING, Annotated, Literal, NamedTuple, Self
+from typing import TYPE_CHECKING, Annotated, ClassVar, Literal, NamedTuple, Self
 
 from pydantic import Field, model_validator
 
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction, end_words
 from benchmate.model.fields import Id
 from benchmate.model.record import Record
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Mapping
+    from collections.abc import Callable, Iterator, Mapping
 
+    from benchmate.measure.reading import Unit
     from benchmate.model.project import Timber
+    from benchmate.model.stick import Wood
 
 
 EndShape = Literal["square", "parallel", "nosed", "plumb", "level"]
 """How the tip of an end is cut: square to its timber; parallel to the face it bears on, with or
 without a nose square to that face; plumb; level."""
+
+Front = Literal["bisecting", "square to the face", "square to the rake"]
+"""How the front of an end that is let into a face looks: half-way between the other two; square to
+the face it is let into; square to its own timber."""
 
 
 class Extension(NamedTuple):
@@ -27,7 +33,10 @@ class Extension(NamedTuple):
 
     `length` is measured square to the cut at the tip, whose `shape` may slant on a timber that
     rakes. One that goes `through` the timber it bears in takes all the wood it passes there, which
-    the frame measures, and `length` more; below nothing where it is held short.
+    the frame measures, and `length` more; below nothing where it is held short. One that is let in
+    with a `front` stops there. Other joints may be cut in one that is a `lap`. `place` is where the
+    end's section is measured, `level` how long a level cut takes the lower corner off a plumb tip,
+    and `along` the timber along whose top a parallel tip is cut, if not along the face it bears on.
     """
 
     timber: str
@@ -36,6 +45,11 @@ class Extension(NamedTuple):
     scribed: bool = False
     shape: EndShape = "square"
     through: "Bearing | None" = None
+    front: Front | None = None
+    lap: bool = False
+    place: str = ""
+    level: Length = ZERO
+    along: str = ""
 
 
 class Bearing(NamedTuple):
@@ -51,6 +65,28 @@ class Bearing(NamedTuple):
     depth: Length
     place: str
     scribed: bool = False
+
+
+class Abutment(NamedTuple):
+    """Where the end of one timber stops against the end of another in its own line.
+
+    Its shoulder lies `short` of a coordinate of the building, `at`, along the line: short the way
+    the end looks.
+    """
+
+    timber: str
+    end: Direction
+    to: str
+    at: Sum
+    short: Length
+
+
+class Settled(NamedTuple):
+    """An end whose shoulder a joint settles, and the key of the file that says which end it is."""
+
+    timber: str
+    end: Direction
+    key: str
 
 
 class Fault(NamedTuple):
@@ -104,6 +140,27 @@ def meeting_faults(
         yield Fault("at", problem, f"{remedy}, or give both their places")
 
 
+def placed_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator[Fault]":
+    """What keeps an end from entering another timber's side, where both must have places."""
+    for key, each in (("timber", timber), ("into", into)):
+        if not each.placed:
+            problem = f"{each.name} has no place in the frame, and this joint needs one"
+            yield Fault(key, problem, 'give it its place with "at"')
+            return
+    yield from meeting_faults(timber, end, into, {})
+
+
+def not_level_fault(timber: "Timber", what: str) -> Fault | None:
+    """The fault of a timber that does not lie level and plumb, where `what` needs one that does."""
+    if timber.upright:
+        problem = f"{timber.name} stands upright, and {what}"
+    elif timber.pose.head is not None:
+        problem = f"{timber.name} lies in a slope, and {what}"
+    else:
+        return None
+    return Fault("timber", problem, "use a tenon there, or name a timber that lies level")
+
+
 def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
     """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
     raking = next((each for each in (timber, into) if each.pose.rakes), None)
@@ -153,6 +210,9 @@ class Work(Record, ABC):
     cross it is the one that says so which goes through.
     """
 
+    settling: ClassVar[tuple[str, ...]] = ("timber",)
+    """The keys of the file that name the timbers whose ends it may settle."""
+
     id: Id
     meets: Annotated[tuple[Id, ...], Field(strict=False)] = ()
 
@@ -165,6 +225,15 @@ class Work(Record, ABC):
     @abstractmethod
     def timbers(self) -> dict[str, str]:
         """The timbers the work touches, each under the key of the file that names it."""
+
+    def proportioned(self, wood: "Callable[[str], Wood]", bare: "Unit") -> Self:  # noqa: ARG002 - each family's own
+        """The work with what it leaves to a rule of proportion worked out from its timbers.
+
+        `wood` gives a timber's section by id, `bare` the unit to round in. A frame asks for it
+        first of all, so `extensions` may count on it; all else is asked of stored work too. Asked
+        again, such work is itself.
+        """
+        return self
 
     def joins(self) -> bool:
         """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""
@@ -189,6 +258,17 @@ class Work(Record, ABC):
     def bearings(self) -> tuple[Bearing, ...]:
         """The ends whose shoulders it settles, where its timbers have places."""
         return ()
+
+    def abutments(self) -> tuple[Abutment, ...]:
+        """The ends whose shoulders it settles by a coordinate of its own."""
+        return ()
+
+    def settled(self) -> tuple[Settled, ...]:
+        """Every end whose shoulder it settles, one way or the other."""
+        keys = {timber: key for key, timber in self.timbers().items()}
+        keys = {timber: "end" if key == "timber" else key for timber, key in keys.items()}
+        ends: tuple[Bearing | Abutment, ...] = (*self.bearings(), *self.abutments())
+        return tuple(Settled(each.timber, each.end, keys[each.timber]) for each in ends)
 
     def faults(self, timbers: "Mapping[str, Timber]") -> tuple[Fault, ...]:  # noqa: ARG002 - each family's own
         """What cannot be, given how the timbers stand. All the timbers it names are known."""

@@ -1,12 +1,13 @@
 """What the entries of a project file say of one another: ids, references, faults."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 
 from benchmate.frame import settling
 from benchmate.frame.levels import Levels
 from benchmate.frame.rake import rake
 from benchmate.measure.sums import Sum
+from benchmate.model.directions import end_words
 from benchmate.model.place import coordinate_along
 from benchmate.model.project import Timber
 from benchmate.model.work import Fault, Work
@@ -14,7 +15,7 @@ from benchmate.store.document import Document
 from benchmate.store.entries import entries
 from benchmate.store.project_names import check_sum, known_names
 from benchmate.store.project_parts import Parts
-from benchmate.store.tables import TIMBER_TABLE, WORK_TABLES
+from benchmate.store.tables import TIMBER_TABLE, WORK_TABLES, families_in
 from benchmate.store.toml_lines import Path
 
 _PLACE = re.compile(r"(\w+)\[(\d+)\]")
@@ -41,20 +42,24 @@ def check_timbers(document: Document, parts: Parts) -> None:
             )
         for key, total in timber.sums().items():
             check_sum(document, (*path, *key_path(key)), total, known)
-            _check_way(document, (*path, *key_path(key)), timber, total)
+            _check_way(document, (*path, *key_path(key)), _coordinate(timber, key), total)
 
 
-def _check_way(document: Document, path: Path, timber: Timber, total: Sum) -> None:
+def _coordinate(timber: Timber, key: str) -> str:
+    """The coordinate that a figure of a timber says, or the last part of its key."""
+    if key in ("reference_end_at", "far_end_at") and timber.incline is None:
+        return coordinate_along(timber.reference_end)
+    return str(key_path(key)[-1])
+
+
+def _check_way(document: Document, path: Path, name: str, total: Sum) -> None:
     """Note a plan line that is to say how high, and a level that is to say where on the plan."""
-    name = path[-1]
-    if name in ("reference_end_at", "far_end_at") and timber.incline is None:
-        name = coordinate_along(timber.reference_end)
     tables = {"up": ("lines", "a plan line, which says nothing of height", "name a level")}
     level = ("levels", "a level, which says nothing of where on the plan", "name a line")
     tables |= {"east": level, "north": level}
     if name not in tables:
         return
-    table, what, remedy = tables[str(name)]
+    table, what, remedy = tables[name]
     for each in total.names():
         if each in document.table(table):
             document.add(path, f'"{each}" is {what}', remedy)
@@ -64,7 +69,7 @@ def check_places(document: Document, parts: Parts) -> None:
     """Note timbers whose place, ends or rule are said twice, or not enough to settle them."""
     rule = parts.head.rule if parts.head is not None else "mill"
     classes = tuple(document.table("inner"))
-    ends = {(b.timber, b.end) for _, work in parts.works for b in work.bearings()}
+    ends = {(each.timber, each.end) for _, work in parts.works for each in work.settled()}
     unread = _with_unread_work(document, parts)
     _ends_once(document, parts)
     for path, timber in parts.timbers:
@@ -78,13 +83,15 @@ def _ends_once(document: Document, parts: Parts) -> None:
     """Note an end that two joints settle: they could put its shoulder in two places."""
     first: dict[tuple[str, str], Path] = {}
     for path, work in parts.works:
-        for bearing in work.bearings():
-            earlier = first.setdefault((bearing.timber, bearing.end.word), path)
+        for each in work.settled():
+            earlier = first.setdefault((each.timber, each.end.word), path)
             if earlier != path:
                 line = document.places.line(earlier)
-                message = f"is the end that the joint on line {line} has already"
+                whose = f"is {each.timber}, whose {end_words(each.end)}"
+                what = "is the end that" if each.key == "end" else whose
+                message = f"{what} the joint on line {line} has already"
                 remedy = "take one of them away, or give it another end"
-                document.add((*path, "end"), message, remedy)
+                document.add((*path, each.key), message, remedy)
 
 
 def _with_unread_work(document: Document, parts: Parts) -> set[str]:
@@ -93,9 +100,20 @@ def _with_unread_work(document: Document, parts: Parts) -> set[str]:
     return {
         timber
         for table in WORK_TABLES
-        for path, timber in _given(document, table, "timber")
+        for path, entry in entries(document, table)
         if path not in read
+        for key in _settling(table, entry)
+        if isinstance(timber := entry.get(key), str)
     }
+
+
+def _settling(table: str, entry: Mapping[str, object]) -> tuple[str, ...]:
+    """The keys of an entry that name timbers whose ends it may settle, whatever its family."""
+    records = (each.record for each in families_in(table) if each.name == entry.get("family"))
+    record = next(records, None)
+    if record is None or not issubclass(record, Work):
+        return ("timber", "into")
+    return record.settling
 
 
 def check_rakes(document: Document, parts: Parts) -> None:
@@ -107,6 +125,22 @@ def check_rakes(document: Document, parts: Parts) -> None:
         if timber.roll is not None and document.sound(path):
             slope = (levels.value(each) for each in (timber.roll.run, timber.roll.rise))
             _add(document, path, settling.roll_faults(*slope))
+    _rakes_cross(document, parts, levels)
+
+
+def _rakes_cross(document: Document, parts: Parts, levels: Levels) -> None:
+    """Note a raking timber that is to enter another one which rakes just as it does."""
+    known = {timber.id: (path, timber) for path, timber in parts.timbers}
+    for path, work in parts.works:
+        for bearing in work.bearings():
+            pair = [known[each] for each in (bearing.timber, bearing.into) if each in known]
+            raking = [
+                (timber, rake(timber.incline, levels.value))
+                for where, timber in pair
+                if timber.incline is not None and document.sound(where)
+            ]
+            if len(raking) == 2 and document.sound(path):  # noqa: PLR2004 - the two of a pair
+                _add(document, path, settling.alike_faults(*raking[0], *raking[1]))
 
 
 def check_works(document: Document, parts: Parts) -> None:
@@ -121,6 +155,8 @@ def check_works(document: Document, parts: Parts) -> None:
                 document.add((*path, *key_path(key)), message, document.nearest(timber, ids))
         for key, total in work.sums().items():
             check_sum(document, (*path, *key_path(key)), total, known)
+        for way, total in {coordinate_along(e.end): e.at for e in work.abutments()}.items():
+            _check_way(document, (*path, "at"), way, total)
         _faults(document, path, work, timbers)
 
 

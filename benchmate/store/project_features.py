@@ -62,7 +62,7 @@ def _sound(document: Document, parts: Parts) -> Parts:
             for path, work in parts.works
             if document.sound(path) and known.issuperset(work.timbers().values())
         )
-        ends = {(each.timber, each.end) for _, work in works for each in work.bearings()}
+        ends = {(each.timber, each.end) for _, work in works for each in work.settled()}
         settled = tuple((path, timber) for path, timber in timbers if _settled(timber, ends))
         if settled == timbers:
             return replace(parts, timbers=timbers, works=works)

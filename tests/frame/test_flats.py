@@ -13,9 +13,11 @@ from benchmate.frame.flats import (
     built,
     carried,
     deep_at,
+    leaning,
     nearest,
     reversed_plane,
     shifted,
+    through_spot,
 )
 from benchmate.frame.place import Place, raking_ways, square_ways
 from benchmate.frame.rake import root
@@ -117,3 +119,61 @@ def test_through_a_point() -> None:
 def test_a_quotient_is_rounded_to_the_nearest(top: int, bottom: int, whole: int) -> None:
     """Halves go up, whatever the signs."""
     assert nearest(top, bottom) == whole
+
+
+@given(nm=st.tuples(NM, NM, NM), x=NM, across=NM, axis=st.sampled_from((Axis.FIRST, Axis.SECOND)))
+def test_a_plane_is_moved_to_a_spot_without_turning(
+    nm: tuple[int, int, int], x: int, across: int, axis: Axis
+) -> None:
+    """It passes through the spot to the nanometre, and keeps its normal and its line."""
+    plane = Plane(nm, 0, "sole")
+    found = through_spot(plane, axis, Length(x), Length(across))
+    u, v = (across, 0) if axis is Axis.FIRST else (0, across)
+    assert (found.normal, found.line) == (nm, "sole")
+    assert nm[0] * x + nm[1] * u + nm[2] * v == found.offset
+
+
+SIZES = st.integers(1, 10**10).map(Length)
+
+
+@given(
+    points=st.tuples(SIZES, SIZES, SIZES, SIZES), axis=st.sampled_from([Axis.FIRST, Axis.SECOND])
+)
+def test_a_plane_leans_through_the_two_points_it_is_given(
+    points: tuple[Length, Length, Length, Length], axis: Axis
+) -> None:
+    """Exactly, whatever they are, and a point beside them is on its waste side."""
+    a, b, c, d = points
+    start, finish, waste = (a, b), (a + c, b + d), (a + c, b)
+    plane = leaning((Axis.ALONG, axis), start, finish, waste, "slope")
+    spots = [_spot(axis, along.nm, deep.nm) for along, deep in (start, finish, waste)]
+    reached = [sum(n * at for n, at in zip(plane.normal, spot, strict=True)) for spot in spots]
+    assert reached[:2] == [plane.offset] * 2
+    assert reached[2] < plane.offset
+    assert plane.line == "slope"
+
+
+def _spot(axis: Axis, along: int, deep: int) -> tuple[int, int, int]:
+    return (along, deep, 0) if axis is Axis.FIRST else (along, 0, deep)
+
+
+def test_a_plane_that_leans_across_a_timber() -> None:
+    """From 2 in at the first face's depth of 0 to 5 in at 3: it is square to the length."""
+    axes = (Axis.FIRST, Axis.SECOND)
+    plane = leaning(axes, (Length(0), Length(2)), (Length(3), Length(5)), (Length(0), Length(9)))
+    assert plane == Plane((0, 1, -1), -2)
+
+
+def test_a_plane_between_points_on_one_reading_is_square() -> None:
+    """Then its normal is 1, like any square plane's."""
+    axes = (Axis.ALONG, Axis.FIRST)
+    plane = leaning(axes, (Length(0), Length(7)), (Length(9), Length(7)), (Length(0), Length(0)))
+    assert plane == Plane((0, 1, 0), 7)
+
+
+def test_a_plane_needs_points_that_are_not_on_one_line() -> None:
+    """Else nothing says which way it leans, or which side is waste."""
+    axes = (Axis.ALONG, Axis.FIRST)
+    spot = (Length(1), Length(1))
+    with pytest.raises(ValueError, match="slope"):
+        leaning(axes, spot, spot, (Length(5), Length(0)), "slope")

@@ -7,18 +7,23 @@ from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame, Real, real_of
 from benchmate.frame.levels import LevelError
+from benchmate.joinery.joist_tenon.record import TuskTenon
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.record import NO_INSET, TenonJoint
-from benchmate.measure.length import ZERO
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import read_section
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Line
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing
+from benchmate.model.work import Abutment, Bearing
 from tests.builders import chamfer, corners, frame, length, lengths, real, sill, tenon, timber
+from tests.floor import Floor
 from tests.frame.standing import Between, between
+from tests.joinery.joist_tenon.joints import tusk_tenon
+from tests.joinery.rafter.roofs import Roof, built, pair, peak, tail
+from tests.joinery.scarf.plates import plate
 from tests.joinery.tenon.sill_corners import sill_corner
 
 
@@ -107,6 +112,16 @@ def test_works_are_listed_once_on_each_timber_they_touch() -> None:
     ]
     assert [work.id for work in built.works_on("sill")] == ["sw-foot", "se-foot"]
     assert frame(sill()).works_on("sill") == ()
+
+
+def test_work_is_settled_by_the_timbers_it_is_for() -> None:
+    """What a joint leaves to a rule of proportion is worked out before its tenon is counted."""
+    made = Floor(beam="9 x 8", joist="9 x 4").frame(tusk_tenon())
+    (joint,) = made.works_on("joist")
+    assert isinstance(joint, TuskTenon)
+    assert joint.length == length("3")
+    assert made.stick("joist").near == length("3")
+    assert made.project.works[0] != joint, "what is stored still leaves it open"
 
 
 def test_the_neighbours_of_a_timber() -> None:
@@ -201,6 +216,28 @@ def test_what_an_end_bears_in() -> None:
     assert built.bearing("post", Direction.DOWN) is None
     assert built.bearing("girt", Direction.WEST) is None
     assert built.bearing("girt", Direction.UP) is None
+
+
+def test_where_an_end_stops_at_another_stick_of_its_line() -> None:
+    """The scarf at that end of either stick; nothing at the others, nor without a place."""
+    built = plate()
+    found = built.abutment("one", Direction.EAST)
+    assert found == Abutment("one", Direction.EAST, "other", read_sum("14'"), length("18"))
+    assert built.abutment("other", Direction.WEST) == found._replace(
+        timber="other", end=Direction.WEST, to="one"
+    )
+    assert built.abutment("one", Direction.WEST) is None
+    assert built.abutment("other", Direction.EAST) is None
+    alone = plate(one={"at": None, "length": "14'", "reference_end_at": None})
+    assert alone.abutment("one", Direction.EAST) is None
+
+
+def test_a_stick_knows_which_of_its_ends_are_lapped() -> None:
+    """The scarfed end of either stick, and no tenoned one."""
+    built = plate()
+    assert built.stick("one").lapped == (Face.FAR_END,)
+    assert built.stick("other").lapped == (Face.REFERENCE_END,)
+    assert standing().stick("post").lapped == ()
 
 
 def test_only_a_timber_with_a_place_has_its_ends_settled_by_what_they_meet() -> None:
@@ -314,3 +351,23 @@ def test_a_joint_that_is_not_there_is_gone_through_by_none() -> None:
     built = sill_corner(stub={"meets": ("end-sil", "end-sill")})
     (joint,) = (work for work in built.project.works if work.id == "post-foot")
     assert [work.id for work in built.cut_through(joint)] == ["end-sill"]
+
+
+def test_a_plumb_tip_is_as_deep_as_the_stick_really_is() -> None:
+    """Nothing reduces a free end: at 12 in 12 it reaches out as far as it measures there."""
+    sticks = {"rafter": real({"foot-tail": {"first": "6-1/4"}})}
+    assert built(Roof(), tail()).stick("rafter").near == length("6")
+    assert built(Roof(), tail(), real=sticks).stick("rafter").near == length("6-1/4")
+
+
+def test_a_level_cut_takes_the_lower_corner_off_a_plumb_tip() -> None:
+    """4" of it at 3-4-5 leave 3.6" of 6" in depth, and 2.7" of the 4-1/2" it would reach."""
+    cut = tail(cut="plumb and level", level="4")
+    reach = built(Roof(rise="9"), cut).stick("rafter").near
+    assert reach == Length(length("2-1/2").nm + length("1").nm // 5)
+
+
+def test_a_tip_may_run_along_the_top_of_another_timber() -> None:
+    """At 9 in 12 a lapped head goes on 1-3/4" to the top of its mate, on the underside."""
+    made = pair(Roof(rise="9"), Roof(rise="9", heading="west"), peak())
+    assert abs((made.stick("rafter").far - length("1-3/4")).nm) <= 2

@@ -5,6 +5,7 @@ import pytest
 from benchmate.frame.marking import (
     Says,
     axis_of,
+    cross_mark,
     parallel_mark,
     slant_axis,
     slanting_mark,
@@ -50,6 +51,16 @@ def test_a_slant_that_stops_short_says_what_it_stops_on() -> None:
     line = slanting_mark(STICK, SLOPE, (ZERO, Length(9)), SAYS, ("West face", "tenon end line"))
     assert line.slant is not None
     assert line.slant.where == ("West face", "tenon end line")
+
+
+def test_a_line_across_is_square_or_slants_as_its_plane_has_it() -> None:
+    """The same call for both, and neither for a plane along the timber."""
+    deep = (ZERO, Length(50))
+    assert cross_mark(STICK, SLOPE, deep, SAYS) == slanting_mark(STICK, SLOPE, deep, SAYS)
+    square = above(Axis.ALONG, Length(7), "end")
+    assert cross_mark(STICK, square, deep, SAYS) == square_mark(square, SAYS)
+    with pytest.raises(ValueError, match="slant"):
+        cross_mark(STICK, above(Axis.FIRST, Length(7), "edge"), deep, SAYS)
 
 
 def test_a_tapering_plane_is_set_off_in_at_two_places() -> None:

@@ -6,10 +6,21 @@ from benchmate.frame import practice
 from benchmate.frame.practice import awaits_measuring, unsure
 from benchmate.layout.waiting import awaited
 from benchmate.layout.walk import lay_out
+from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage
 from tests.builders import corners, frame, girt_between, length, real, timber
 from tests.joinery.tenon.girts import girt_through
+
+
+@pytest.mark.parametrize(
+    ("tape", "area"),
+    [(Tape(), "10 sq in"), (Tape(style=Style.MM, graduation=Graduation.MM), "64.5 sq cm")],
+)
+def test_a_bearing_is_told_by_its_area(tape: Tape, area: str) -> None:
+    """A 5" joist in a 2" pocket bears on 10 sq in (FF-joist, trade.md 2.4); no law is made."""
+    said = practice.bears_on("Joist", length("5"), length("2"), tape)
+    assert said == f"Joist bears on {area} here; whether that carries its load is for the engineer."
 
 
 def test_measuring_a_stick_reads_both_ways_across_it() -> None:
@@ -80,3 +91,13 @@ def test_the_length_waits_and_squaring_the_end_does_not() -> None:
     waiting = {step.id for step in layout.steps if awaited(layout, step)}
     assert {"end/overall", "end/saw", "east-end-tenon/shoulder", "stick/back-check"} <= waiting
     assert not waiting & {"end/square", "west-end-tenon/shoulder", "east-end-tenon/section"}
+
+
+def test_faces_to_measure_are_named_in_one_sentence() -> None:
+    """A length or a mark that follows two faces names both; one that follows none says nothing."""
+    words = practice.unsure_of(("Plate's West face", "Plate's top face"), "mark")
+    assert words == (
+        "Measure Plate's West face and Plate's top face at the joint first: this mark still goes "
+        "by the size as drawn."
+    )
+    assert practice.unsure_of((), "mark") == ""

@@ -7,7 +7,9 @@ from hypothesis import strategies as st
 from benchmate.frame.reduction import (
     STOP_LINE,
     Reduction,
+    lies_in_words,
     measured_words,
+    really_words,
     reduction,
     reduction_cuts,
     reduction_lines,
@@ -210,3 +212,31 @@ def test_by_mill_rule_nothing_is_too_small(axis: Axis, depth: Length) -> None:
     wood = frame(timber("post", section="8 x 8"), real=measured).stick("post")
     assert under_inner(wood, "foot-tenon", PLACES, TAPE) == ()
     assert wood.over(axis, "foot-tenon") == ZERO
+
+
+def test_what_lies_in_another_timber_says_whether_it_is_known() -> None:
+    """By square rule it is the inner timber, by mill rule as measured there, if it was."""
+    square = stick()
+    mill = frame(timber("post", section="8 x 8")).stick("post")
+    sizes = {"post": real({"foot-tenon": {"first": "8"}})}
+    known = frame(timber("post", section="8 x 8"), real=sizes).stick("post")
+    for wood, lies, really in (
+        (square, "By square rule it comes to its inner timber", "It has not been measured there"),
+        (mill, "It has not been measured there", "It has not been measured there"),
+        (known, "It is as it was measured there.", "It is as it was measured there."),
+    ):
+        assert lies_in_words(wood, Axis.FIRST, PLACES).startswith(lies)
+        assert really_words(wood, Axis.FIRST, PLACES).startswith(really)
+    assert "not been measured" in lies_in_words(known, Axis.SECOND, PLACES)
+
+
+def test_one_from_the_shoulder_itself_says_no_distance_back() -> None:
+    """Where nothing of the end lies inside the other timber's face, there is none to say."""
+    wood = stick()
+    to = {axis: wood.held(axis) for axis in ACROSS}
+    found = Reduction(
+        stick=wood, end=Face.REFERENCE_END, length=ZERO, to=to, struck={}, places=PLACES
+    )
+    assert line(reduction_lines(found), STOP_LINE).beside == ()
+    back = line(reduction_lines(reduced(wood)), STOP_LINE).beside
+    assert [beside.value for beside in back] == [HOUSED]

@@ -2,9 +2,16 @@
 
 import pytest
 
-from benchmate.frame.settings import on_the_square, rake_setting, slant_setting
+from benchmate.frame.settings import (
+    on_the_square,
+    plane_setting,
+    rake_setting,
+    slant_setting,
+    taper_setting,
+)
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
+from benchmate.model.solids import Axis, Plane
 
 INCHES = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 MM = Tape(style=Style.MM, graduation=Graduation.MM)
@@ -49,6 +56,23 @@ def test_a_slant_is_set_by_how_far_it_goes_each_way() -> None:
     assert slant_setting(1, 4, INCHES) == (
         '12" on the blade and 3" on the tongue, strike along the tongue; saw 14° off square'
     )
+
+
+def test_a_plane_is_set_by_how_its_line_goes() -> None:
+    """1 along in 4 across, whichever way it leans; nothing is set for a square line or an edge."""
+    for plane in (Plane((4, 1, 0), 0), Plane((-4, 1, 0), 0), Plane((8, -2, 0), 9)):
+        assert plane_setting(plane, Axis.FIRST, INCHES) == slant_setting(1, 4, INCHES)
+    assert plane_setting(Plane((4, 0, 1), 0), Axis.SECOND, INCHES) == slant_setting(1, 4, INCHES)
+    assert plane_setting(Plane((1, 0, 0), 0), Axis.FIRST, INCHES) == ""
+    assert plane_setting(Plane((0, 1, 0), 0), Axis.FIRST, INCHES) == ""
+
+
+def test_a_taper_is_set_by_how_far_it_falls_along_the_timber() -> None:
+    """4" in 36" is 1-5/16" and a little in 12", and 6.3 degrees (CALC)."""
+    assert taper_setting(36, 4, INCHES) == (
+        '12" on the blade and 1-5/16"+ on the tongue, strike along the blade; 6.3° to the long edge'
+    )
+    assert taper_setting(36, 4, MM).startswith("300 mm on the blade and 33 mm+ on the tongue")
 
 
 def test_a_square_has_no_feet() -> None:

@@ -3,7 +3,7 @@
 import pytest
 
 from benchmate.frame.rake import Rake
-from benchmate.frame.settling import faults, plane_faults, roll_faults, rule_faults
+from benchmate.frame.settling import alike_faults, faults, plane_faults, roll_faults, rule_faults
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
 from tests.builders import length, sill, timber
@@ -187,6 +187,22 @@ def test_a_head_lies_straight_ahead_and_up(rakes: Rake, told: tuple[str, ...]) -
     assert [fault.problem for fault in found] == [f"does not put its head {each}" for each in told]
     assert {fault.key for fault in found} <= {"incline"}
     assert not list(plane_faults(post(at=AT), rakes))
+
+
+@pytest.mark.parametrize(
+    ("towards", "other", "alike"),
+    [
+        ("east", line(run=2000, rise=1000), True),
+        ("east", line(run=2000, rise=1001), True),
+        ("east", line(run=2000, rise=1010), False),
+        ("west", line(run=2000, rise=1000), False),
+    ],
+)
+def test_rakes_that_are_alike_do_not_cross(towards: str, other: Rake, alike: bool) -> None:
+    """Not but for a hair; the same slope the other way round does."""
+    near, far = brace(), brace(incline=INCLINE | {"towards": towards})
+    found = list(alike_faults(near, line(run=200, rise=100), far, other))
+    assert [fault.key for fault in found] == (["into"] if alike else [])
 
 
 def test_every_fault_says_what_to_do() -> None:

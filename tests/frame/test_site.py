@@ -16,6 +16,8 @@ from benchmate.model.fields import ENDS
 from benchmate.model.project import Timber
 from tests.builders import frame, length, lengths, real, sill, tenon, timber
 from tests.frame.standing import Between, Joint, between
+from tests.joinery.joggle.trusses import joggle_joint
+from tests.joinery.scarf.plates import plate
 from tests.space import inward
 
 MANY = settings(max_examples=300)
@@ -161,6 +163,41 @@ def test_an_end_may_be_typed_or_follow_from_a_length(end: str) -> None:
         assert stands(built) == lengths("1'", "7'")
 
 
+@pytest.mark.parametrize("reference_end", ["west", "east"])
+def test_an_end_may_stop_at_a_coordinate_that_a_joint_gives(reference_end: str) -> None:
+    """Two sticks of a line scarfed at 14': each stops 18" short of it, the way its end looks."""
+    keys = ("reference_end_at", "far_end_at")[:: 1 if reference_end == "west" else -1]
+    built = plate(
+        one={"reference_end": reference_end, "reference_end_at": None, keys[0]: "0"},
+        other={"reference_end": reference_end, "far_end_at": None, keys[1]: "28'"},
+    )
+    found = {}
+    for name in ("one", "other"):
+        place, body = built.place(name), built.stick(name).body
+        assert place is not None
+        ends = sorted(place.point(along, ZERO, ZERO)[0] for along in (ZERO, body))
+        found[name] = tuple(map(Length, ends))
+    assert found == {"one": lengths("0", "12' 6"), "other": lengths("15' 6", "28'")}
+
+
+def test_such_an_end_leaves_the_other_to_a_length() -> None:
+    """A stick 10' long from shoulder to shoulder starts so far before its scarf."""
+    built = plate(one={"reference_end_at": None, "length": "10'"})
+    place = built.place("one")
+    assert place is not None
+    assert Length(place.origin[0]) == length("2' 6")
+    overall = plate(one={"reference_end_at": None, "length": "13'", "length_is": "overall"})
+    assert overall.place("one") == place
+
+
+def test_the_coordinate_of_a_joint_may_be_a_sum_of_names() -> None:
+    """And moves both sticks at once."""
+    built = plate(joint={"at": "line 2 - 1'"}, lines={"line 2": "15'"})
+    assert built.stick("one").body == length("12' 6")
+    moved = plate(joint={"at": "line 2 - 1'"}, lines={"line 2": "16'"})
+    assert (moved.stick("one").body, moved.stick("other").body) == lengths("13' 6", "11' 6")
+
+
 def test_an_overall_length_holds_its_tenons() -> None:
     """A 5" tenon in the sill and a 4" one alone on the head: 6' 9" overall is 6' of body."""
     alone = head(into=None)
@@ -287,3 +324,60 @@ def test_the_face_a_rake_runs_into(end: str, into: dict[str, object], look: str)
     other = timber("other", **into)
     found = entry_face(brace, ENDS[end], other)
     assert other.pose.direction(found).word == look
+
+
+def _raking(name: str, foot: tuple[str, str], towards: str, slope: tuple[str, str]) -> Timber:
+    """A timber 6" deep whose top edge rises from a point so far east and up."""
+    return timber(
+        name,
+        section="6 x 4",
+        first_face="up",
+        second_face="south",
+        length=None,
+        incline={
+            "foot": {"east": foot[0], "north": "0", "up": foot[1]},
+            "towards": towards,
+            "run": slope[0],
+            "rise": slope[1],
+        },
+    )
+
+
+@pytest.mark.parametrize(
+    ("end", "towards", "slope", "enters"),
+    [
+        ("head", "west", ("4'", "3'"), "down"),
+        ("foot", "west", ("4'", "3'"), "up"),
+        ("head", "east", ("4'", "1'"), "down"),
+        ("head", "east", ("4'", "5'"), "up"),
+        ("foot", "east", ("4'", "1'"), "up"),
+        ("foot", "east", ("4'", "5'"), "down"),
+    ],
+)
+def test_a_rake_into_another_meets_its_top_or_its_underside(
+    end: str, towards: str, slope: tuple[str, str], enters: str
+) -> None:
+    """Rising 3 in 4 east: up under one that rises less or towards it, on top of a steeper."""
+    strut = _raking("strut", ("0", "0"), "east", ("4'", "3'"))
+    rafter = _raking("rafter", ("0", "5'"), towards, slope)
+    joint = joggle_joint(timber="strut", end=end, into="rafter")
+    (bearing,) = joint.bearings()
+    face = frame(strut, rafter, joint).entry(bearing)
+    assert rafter.pose.direction(face).word == enters
+
+
+@pytest.mark.parametrize(("size", "east"), [("6", 43.0), ("6-3/4", 42.375)])
+def test_a_strut_ends_where_its_arris_meets_the_underside_of_a_rafter(
+    size: str, east: float
+) -> None:
+    """Worked by hand: two that rise 3 in 4 towards one another, 8' apart.
+
+    The rafter's underside lies its depth / 0.8 under its top: at 72" - 7-1/2" less 3/4 of the way
+    east. The strut's arris is at 3/4 of it: they meet 43" east, and less if the rafter is deeper.
+    """
+    strut = _raking("strut", ("0", "0"), "east", ("8'", "6'"))
+    rafter = _raking("rafter", ("8'", "0"), "west", ("8'", "6'"))
+    joint = joggle_joint(timber="strut", end="head", into="rafter")
+    built = frame(strut, rafter, joint, real={"rafter": real({joint.mortise: {"first": size}})})
+    assert abs(built.stick("strut").body.nm - round(east / 0.8 * length("1").nm)) < 3
+    assert built.face("rafter", Face.FAR_FIRST, joint.mortise).normal[2] < 0

@@ -1,7 +1,8 @@
 """The frame timber by timber."""
 
 from benchmate.layout.roster import Entry, looks, roster
-from tests.builders import corners, frame, length, sill, tenon, timber
+from tests.builders import corners, frame, length, lengths, sill, tenon, timber
+from tests.joinery.scarf.plates import plate
 from tests.joinery.tenon.head_ties import head_tie
 from tests.joinery.tenon.sill_corners import sill_corner
 
@@ -38,6 +39,18 @@ def test_what_meets_it_where() -> None:
     assert (bears.words, bears.own) == ("foot bears in Sill", True)
     assert bears.housed == length("1/2")
     assert bears.from_end == length("5")
+
+
+def test_two_sticks_of_a_line_meet_end_to_end() -> None:
+    """Each says so once, at its own shoulder."""
+    one, other = roster(plate())
+    (found,) = one.meets
+    assert (found.timber, found.words) == ("other", "east end is joined to the end of Other")
+    assert (found.at, found.from_end, found.back) == lengths("12' 6", "12' 6", "3'")
+    assert (found.own, found.housed) == (True, length("0"))
+    (found,) = other.meets
+    assert (found.timber, found.words) == ("one", "west end is joined to the end of One")
+    assert (found.at, found.from_end, found.back) == lengths("0", "3'", "12' 6")
 
 
 def test_a_timber_alone_has_no_ends_in_the_building() -> None:

@@ -36,6 +36,8 @@ from tests.builders import (
     timber,
 )
 from tests.corner import Corner, corner, measured
+from tests.floor import Floor
+from tests.joinery.joist_tenon.joints import soffit_tenon
 
 TIMBERS = ("post-sw", "post-se", "sill", "plate")
 
@@ -444,6 +446,15 @@ def test_a_line_that_bounds_no_cut_has_no_waste() -> None:
     feature = features_on(built, "post-sw")[1]
     assert _waste_side(built.stick("post-sw"), feature, LOOSE) == ""
     assert _waste_side(built.stick("post-sw"), feature, GAUGED) == ""
+
+
+def test_a_line_between_two_cuts_has_waste_on_neither_side_alone() -> None:
+    """The mortise lies below the upper side line and the haunch's recess above it."""
+    built = Floor().frame(soffit_tenon())
+    sides = {step.line: step for step in lay_out(built, "beam").steps}
+    assert sides["upper-side"].waste_side == ""
+    assert sides["upper-side"].waste.startswith("Both sides")
+    assert sides["lower-side"].waste_side == "top face"
 
 
 @pytest.mark.parametrize(

@@ -22,6 +22,7 @@ from benchmate.model.fields import (
     Name,
     Note,
     Position,
+    PositiveRun,
     PositiveSize,
     SectionOrName,
     SectionSize,
@@ -35,6 +36,7 @@ class Fields(Record):
 
     size: Size | None = None
     positive: PositiveSize | None = None
+    run: PositiveRun | None = None
     exact: ExactLength | None = None
     position: Position | None = None
     section: SectionSize | None = None
@@ -57,6 +59,8 @@ def _read(key: str, value: object, bare: Unit | None = None) -> Any:  # noqa: AN
         ("size", "4-3/4", Length.inches(4, 3, 4)),
         ("size", "0", Length(0)),
         ("positive", "1/64", Length.inches(0, 1, 64)),
+        ("run", "3 ft", Length.feet(3)),
+        ("run", "20'", Length.feet(20)),
         ("exact", "-190.000001 mm", Length(-190_000_001)),
         ("position", "floor top - 1/2", read_sum("floor top - 1/2")),
         ("section", "6 x 8", read_section("6 x 8")),
@@ -79,10 +83,10 @@ def test_what_a_file_says(key: str, text: str, value: object) -> None:
     assert _read(key, written[key]) == value
 
 
-@pytest.mark.parametrize("key", ["size", "positive", "position"])
+@pytest.mark.parametrize("key", ["size", "positive", "run", "position"])
 def test_a_bare_number_takes_the_project_s_unit(key: str) -> None:
     """190 in a millimetre project is 190 mm, and an inch mark still wins."""
-    millimetres = {"size": Length.mm(190), "positive": Length.mm(190)}
+    millimetres = dict.fromkeys(("size", "positive", "run"), Length.mm(190))
     assert _read(key, "190", Unit.MM) == millimetres.get(key, read_sum("190 mm"))
     assert _read(key, '6"', Unit.MM) == _read(key, "6", Unit.INCH)
     assert _read(key, "6") == _read(key, '6"')
@@ -114,6 +118,10 @@ def test_every_nanometre_can_be_stored(nm: int) -> None:
         ("size", "4' 1/64", "more than 4' 0\""),
         ("size", "1/3", "tape fraction"),
         ("positive", "0", "more than nothing"),
+        ("run", "0", "more than nothing"),
+        ("run", 3, "not text"),
+        ("run", "201'", "more than 200' 0\""),
+        ("run", "lap", "not a unit"),
         ("exact", 4.5, "not text"),
         ("exact", "x", "not a unit"),
         ("position", 12, "not text"),

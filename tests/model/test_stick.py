@@ -45,6 +45,15 @@ def test_a_stick_runs_from_its_reference_end_through_zero() -> None:
     assert stick.finish - stick.start == stick.overall == length("8' 8")
 
 
+def test_other_joints_lie_in_the_body_or_in_a_lap() -> None:
+    """A tenon is no room for a mortise, but the lap of a scarf is."""
+    stick = _stick()
+    assert stick.room == (ZERO, length("7' 11"))
+    near, far = (replace(stick, lapped=(end,)) for end in (Face.REFERENCE_END, Face.FAR_END))
+    assert near.room == (-length("5"), length("7' 11"))
+    assert far.room == (ZERO, length("8' 3"))
+
+
 def wood(inner: str | None = None, **measured: Measured) -> Stick:
     """The post by square rule with an inner section, or by mill rule."""
     given = None if inner is None else read_section(inner)

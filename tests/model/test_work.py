@@ -3,10 +3,22 @@
 import pytest
 from pydantic import ValidationError
 
+from benchmate.measure.length import ZERO
+from benchmate.measure.reading import Unit
+from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from benchmate.model.work import Work, end_fault, meeting_faults
-from tests.builders import sill, timber
+from benchmate.model.work import (
+    Abutment,
+    Bearing,
+    Settled,
+    Work,
+    end_fault,
+    meeting_faults,
+    not_level_fault,
+    placed_faults,
+)
+from tests.builders import frame, sill, timber
 
 
 class Bare(Work):
@@ -24,12 +36,44 @@ def test_work_that_names_no_timbers_is_a_misuse() -> None:
 
 
 def test_work_is_harmless_until_a_family_says_otherwise() -> None:
-    """It joins its timbers, and has no sums, tenons, bearings or faults."""
+    """It joins its timbers, leaves nothing open, and has no sums, tenons, bearings or faults."""
     work = Bare(id="joint")
+    assert work.proportioned(frame().wood, Unit.INCH) is work
     assert work.joins()
     assert (work.sums(), work.extensions(), work.faults({})) == ({}, (), ())
-    assert (work.bearings(), work.goes_on()) == ((), ())
+    assert (work.bearings(), work.abutments(), work.settled()) == ((), (), ())
+    assert work.goes_on() == ()
     assert work.cuts_through(Bare(id="other")) is None
+    assert Work.settling == ("timber",)
+
+
+def test_work_settles_the_ends_that_bear_or_abut() -> None:
+    """Each is told at the key that says which end it is."""
+    at = read_sum("4'")
+
+    class Both(Bare):
+        """A joint that bears with one end and joins another stick with two."""
+
+        def timbers(self) -> dict[str, str]:
+            """The timber whose end it names, and the one that goes on from it."""
+            return {"timber": "post", "into": "other"}
+
+        def bearings(self) -> tuple[Bearing, ...]:
+            """Its foot."""
+            return (Bearing("post", Direction.DOWN, "sill", ZERO, "joint-mortise"),)
+
+        def abutments(self) -> tuple[Abutment, ...]:
+            """Its head, and the foot on it."""
+            return (
+                Abutment("post", Direction.UP, "other", at, ZERO),
+                Abutment("other", Direction.DOWN, "post", at, ZERO),
+            )
+
+    assert Both(id="joint").settled() == (
+        Settled("post", Direction.DOWN, "end"),
+        Settled("post", Direction.UP, "end"),
+        Settled("other", Direction.DOWN, "into"),
+    )
 
 
 def test_work_is_meant_to_meet_what_it_names() -> None:
@@ -141,3 +185,37 @@ def test_the_timber_to_place_is_the_one_without_a_place(one: Timber, other: Timb
     """Whichever of the two it is."""
     (fault,) = meeting_faults(one, Direction.DOWN, other, {"at": True})
     assert (one if not one.placed else other).name in fault.remedy
+
+
+@pytest.mark.parametrize(
+    ("post", "sill_", "keys"),
+    [
+        (PLACED_POST, PLACED_SILL, []),
+        (POST, PLACED_SILL, ["timber"]),
+        (PLACED_POST, SILL, ["into"]),
+        (POST, SILL, ["timber"]),
+    ],
+)
+def test_some_joints_need_places(post: Timber, sill_: Timber, keys: list[str]) -> None:
+    """Where a timber has none that alone is told, on the key that names it."""
+    found = list(placed_faults(post, Direction.DOWN, sill_))
+    assert [fault.key for fault in found] == keys
+    assert all("has no place in the frame" in fault.problem for fault in found)
+
+
+def test_placed_timbers_still_have_to_meet() -> None:
+    """An end there is not, or a timber that runs the same way, is told as for any joint."""
+    (fault,) = placed_faults(PLACED_POST, Direction.EAST, PLACED_SILL)
+    assert fault.key == "end"
+
+
+def test_some_joints_lie_level() -> None:
+    """A timber that stands, or lies in a slope, is told so; a level one is sound."""
+    assert not_level_fault(PLACED_SILL, "a tail lies level") is None
+    for timber_, how in ((PLACED_POST, "stands upright"), (BRACE, "lies in a slope")):
+        fault = not_level_fault(timber_, "a tail lies level")
+        assert fault
+        assert (fault.key, fault.problem) == (
+            "timber",
+            f"{timber_.name} {how}, and a tail lies level",
+        )

@@ -21,13 +21,16 @@ class Solid:
     """A body of wood, or nothing at all.
 
     The kernel puts work off and may then take several cuts in one, which blurs faces that coincide.
-    So every body is worked out as soon as it is made.
+    So every body is worked out as soon as it is made. One that it could not make has no volume and
+    takes none off any other, which would look like a fit, so it raises ValueError.
     """
 
     __slots__ = ("body",)
 
     def __init__(self, body: Any) -> None:  # noqa: ANN401 - see above
         body.num_tri()
+        if body.status() != _kernel.Error.NoError:
+            raise ValueError(f"no solid: {body.status()}")
         self.body = body
 
     @property
@@ -51,6 +54,8 @@ class Solid:
 
     def behind(self, normal: Vector, offset: int) -> "Solid":
         """What of it lies where `normal . point <= offset`."""
+        if self.body.is_empty():
+            return self
         steep = hypot(*normal)
         ahead = [-part / steep for part in normal]
         return Solid(self.body.trim_by_plane(ahead, -offset / steep))

@@ -15,7 +15,7 @@ from tests.joinery.tenon.plans import PLANS, Plan
 from tests.proof.fits import Wastes, differs, overlaps, unnoticed
 from tests.proof.sizes import UNSHRUNK
 from tests.proof.sound import stopped
-from tests.proof.textbook.tenon import mortise_beyond, mortise_of
+from tests.proof.textbook.third_timber import mortise_beyond, mortise_of
 from tests.proof.told import untrue
 from tests.proof.wood import Log, logs
 

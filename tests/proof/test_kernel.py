@@ -5,7 +5,7 @@ import pytest
 from tests.proof.areas import content
 from tests.proof.boxes import box
 from tests.proof.demos import RULES, SHED, demo
-from tests.proof.kernel import block, hull, touching
+from tests.proof.kernel import NOTHING, block, hull, touching
 from tests.proof.marks import ALONG
 from tests.proof.raising import Piece, raised
 
@@ -62,6 +62,20 @@ def test_a_wedge_is_the_hull_of_its_corners() -> None:
     corners = [(x, u, v) for x in (0, 90) for u, v in ((0, 0), (20, 0), (0, 20))]
     assert hull(corners).volume == pytest.approx(90 * 200)
     assert block(((0, 90), (5, 5), (0, 20))).volume == 0
+
+
+def test_nothing_stays_nothing_and_takes_nothing_off() -> None:
+    """A cut of which nothing is left may be bounded once more, and leaves a timber whole."""
+    gone = block(SILL).behind((1, 0, 0), 0).behind((0, 1, 0), 100)
+    assert gone.volume == 0
+    assert block(SILL).without([gone]).volume == block(SILL).volume
+    assert block(FOOT).without([NOTHING.joined([gone])]).volume == block(FOOT).volume
+
+
+def test_a_body_that_cannot_be_made_is_told() -> None:
+    """One that is no number wide would share nothing with anything, and pass for a fit."""
+    with pytest.raises(ValueError, match="no solid"):
+        block(SILL).turned(((1, 0, 0), (0, 1, 0), (0, 0, 1)), (float("nan"), 0, 0))
 
 
 def test_only_timbers_whose_boxes_share_room_may_touch() -> None:

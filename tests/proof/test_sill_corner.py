@@ -16,7 +16,7 @@ from tests.proof.fits import overlaps, unnoticed
 from tests.proof.kernel import Solid
 from tests.proof.sizes import UNSHRUNK
 from tests.proof.sound import stopped
-from tests.proof.textbook.tenon import mortise_of, tenon_wood
+from tests.proof.textbook.third_timber import mortise_of, tenon_wood
 from tests.proof.told import untrue
 from tests.proof.wood import TOUCH, Log, logs
 

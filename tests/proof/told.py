@@ -9,26 +9,42 @@ How it works
 2. A slanting line has two points: its start as the reading says, its other end as the first figure
    beside it. Where a point is said to lie on a face, it does.
 3. A line parallel to another is set off square from that one.
-4. A line on a tenon is set off from its narrow edge, or from its cheek, as those were cut.
+4. A floor that slopes away from a face is told by how deep it is at two lines.
+5. A floor that leans across the timber: see `leaning.py`.
+6. Round holes: see `bored.py`. Lines gauged from an arris: see `gauged.py`.
+7. Depths from a far face count in the section measured at the joint.
+8. A level line is set off so far down a plumb one, from the top edge.
+9. A line on a tenon is set off from a side that was cut: see `hooked.py`.
 """
 
+import re
 from collections.abc import Iterator
 from math import hypot
 
 from benchmate.layout.step import Step
+from benchmate.measure.length import ZERO
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature, Line, Reading, Spot
 from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import ENDS, reference_for
+from benchmate.model.words import lower_first
+from tests.proof.bored import misbored, sides_of
+from tests.proof.gauged import gauged, misgauged
+from tests.proof.hooked import on_tenon, set_off
+from tests.proof.leaning import LEANING, off_leaning
 from tests.proof.wood import Log
 
 NEAR_ENOUGH = 4.0
 """How far a plane may lie from where its step puts it, in nanometres: a few roundings."""
 
+TOP_EDGE = "top edge"
+"""Where a rafter's plumb lines start, and its heights are measured down from."""
+
 OPENINGS = {
     "face line": ("shoulder",),
     "shoulder line": ("seat", "shoulder"),
     "housing floor": ("housing-floor",),
+    "seat line": ("seat",),
 }
 """What a line that is set off square from another may hook on, and what that one may be called."""
 
@@ -36,9 +52,25 @@ OPENINGS = {
 def untrue(log: Log) -> Iterator[str]:
     """What is wrong between the cuts of a timber and its steps; nothing where all is told true."""
     for feature in log.layout.features:
-        if feature.id != ENDS:
-            for plane in dict.fromkeys(plane for cut in feature.cuts for plane in cut.planes):
-                yield from _untrue(log, feature, plane)
+        there = log.at(feature)
+        yield from misbored(there, feature)
+        yield from misgauged(there, feature)
+        for plane in _planes(feature):
+            yield from _untrue(there, feature, plane)
+
+
+def _planes(feature: Feature) -> Iterator[Plane]:
+    """The planes of a feature that its steps strike one by one.
+
+    The squared end is struck from the rough one, of which nobody knows where it is.
+    """
+    apart = {line.id for line in gauged(feature)} | ({"square"} if feature.id == ENDS else set())
+    yield from dict.fromkeys(
+        plane
+        for cut in feature.cuts
+        for plane in cut.planes
+        if plane not in sides_of(cut) and plane.line not in apart
+    )
 
 
 def _untrue(log: Log, feature: Feature, plane: Plane) -> Iterator[str]:
@@ -50,19 +82,56 @@ def _untrue(log: Log, feature: Feature, plane: Plane) -> Iterator[str]:
             yield f"{where} bounds a cut and is never struck"
         return
     line = next(line for line in feature.lines if line.id == plane.line)
+    if plane.line in LEANING:
+        off = off_leaning(log.layout.stick, feature, line, step, plane)
+        if off > NEAR_ENOUGH:
+            yield f"{where} lies {off:.0f} nm from where its depth and its end put it"
+        return
+    if line.slant is None and _sloping(plane):
+        yield from _fading(log, feature, step, plane)
+        return
     for reading in step.readings:
         off = _off(log, feature, line, reading, plane)
         if off > NEAR_ENOUGH:
             yield f"{where} lies {off:.0f} nm from where {reading.value} {reading.words} puts it"
     yield from _spots(log, step, line, plane)
-    if step.waste_side and not _towards(log, plane, step.waste_side):
+    if step.waste_side and not _wasted(log, feature, plane, step.waste_side):
         yield f"{where} has its waste on another side than towards the {step.waste_side}"
+
+
+def _sloping(plane: Plane) -> bool:
+    return sum(map(bool, plane.normal)) > 1
+
+
+def _fading(log: Log, feature: Feature, step: Step, plane: Plane) -> Iterator[str]:
+    """Whether a floor that slopes away from a face goes as deep as is said at two of its lines."""
+    at = {line.title.lower(): (line.axis, line.at) for line in feature.lines}
+    at["this line"] = at[step.short.lower()]
+    told = [
+        re.fullmatch(r"deep from the (.+), at (?:the )?(.+)", each.words) for each in step.beside
+    ]
+    points = 0
+    for beside, found in zip(step.beside, told, strict=True):
+        if found is None:
+            continue
+        face, where = found.groups()
+        axis, reading = at[where]
+        point = [0.0, 0.0, 0.0]
+        number, deep = set_off(log, Reading(value=beside.value, hook=face, way=""))
+        point[(axis or Axis.ALONG).value.index(1)], point[number] = reading.nm, deep
+        off = sum(n * each for n, each in zip(plane.normal, point, strict=True)) - plane.offset
+        points += 1
+        if abs(off) / hypot(*plane.normal) > NEAR_ENOUGH:
+            yield f"{step.id} is not {beside.value} {beside.words}"
+    if points < 2:
+        yield f"{step.id} does not say how deep it is at two lines"
+    if step.waste_side and not _towards(log, plane, step.waste_side):
+        yield f"{step.id} has its waste on another side than towards the {step.waste_side}"
 
 
 def _in_a_face(log: Log, plane: Plane) -> bool:
     """Whether a plane lies in the timber's own face or end, or outside it, so needs no line."""
-    stick = log.layout.stick
-    section = stick.section()
+    stick, section = log.layout.stick, log.section
     limits = (
         (stick.start.nm, stick.finish.nm),
         (0, section.first.nm),
@@ -77,40 +146,51 @@ def _in_a_face(log: Log, plane: Plane) -> bool:
 
 def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane) -> float:
     """How far a plane lies from where a reading puts it."""
-    if reading.hook in OPENINGS and line.slant is None:
-        other = _opening(feature, reading.hook)
-        return abs(_gap(plane, other) - reading.value.nm)
-    if line.slant is not None and line.axis is None:
-        if reading.hook not in OPENINGS:
-            return 0.0  # along another line: told by its spots
-        return abs(_gap(plane, _opening(feature, reading.hook)) - reading.value.nm)
-    axis, at = _on_tenon(log, feature, reading) or _set_off(log, reading)
+    if line.slant is not None and line.axis is None and reading.hook == TOP_EDGE:
+        return _down_off(log, feature, line, reading)
+    if line.slant is not None and line.axis is None and reading.hook not in OPENINGS:
+        return 0.0  # along another line: told by its spots
+    if reading.hook in OPENINGS:
+        gaps = _gaps(feature, plane, reading.hook)
+        return max(abs(gap - reading.value.nm) for gap in gaps)
+    axis, at = on_tenon(log, feature, reading) or set_off(log, reading)
     if line.slant is None:
         return abs(at - plane.offset * plane.normal[axis])
     start = line.slant.start
     return abs(at - (start.along if axis == 0 else start.deep).nm)
 
 
-def _opening(feature: Feature, hook: str) -> Plane:
-    """The plane that a line is set off square from."""
-    planes = {plane.line: plane for cut in feature.cuts for plane in cut.planes}
-    found = next((planes[name] for name in OPENINGS[hook] if name in planes), None)
-    if found is None:
-        line = next(line for line in feature.lines if line.id in OPENINGS[hook])
-        return _through(line)
-    return found
+def _down_off(log: Log, feature: Feature, line: Line, reading: Reading) -> float:
+    """How far a line's start lies from where it comes down a plumb line from the top edge."""
+    name = reading.way.removeprefix("down the ").partition(",")[0]
+    others = (feature, *log.layout.features)
+    plumb = next(
+        found.slant
+        for each in others
+        for found in each.lines
+        if lower_first(found.title) == name and found.slant is not None
+    )
+    start, here = plumb.start, line.slant.start if line.slant else Spot(ZERO, ZERO)
+    along, down = (here.along - start.along).nm, (here.deep - start.deep).nm
+    slope = Spot(plumb.finish.along - start.along, plumb.finish.deep - start.deep)
+    aside = abs(along * slope.deep.nm - down * slope.along.nm) / hypot(*(each.nm for each in slope))
+    return max(abs(hypot(along, down) - reading.value.nm), aside, abs(start.deep.nm))
 
 
-def _through(line: Line) -> Plane:
-    """The plane of a slanting line that bounds no cut, through its two spots."""
-    if line.slant is None:
-        raise ValueError(f"{line.id} does not slant")
-    (a, b), (c, d) = line.slant.start, line.slant.finish
-    along, deep = c.nm - a.nm, d.nm - b.nm
-    number = line.slant.axis.value.index(1)
-    normal = [deep, 0, 0]
-    normal[number] = -along
-    return Plane((normal[0], normal[1], normal[2]), deep * a.nm - along * b.nm)
+def _gaps(feature: Feature, plane: Plane, hook: str) -> Iterator[float]:
+    """How far a plane lies from the line it is set off square from, at both ends of that line.
+
+    A plane's own height above a timber's zero would blow a nanometre's tilt up, feet away from it.
+    """
+    lines = {line.id: line for line in feature.lines}
+    other = next(lines[name] for name in OPENINGS[hook] if name in lines)
+    if other.slant is None:
+        found = (plane for cut in feature.cuts for plane in cut.planes if plane.line == other.id)
+        yield _gap(plane, next(found))
+        return
+    number = other.slant.axis.value.index(1)
+    for spot in (other.slant.start, other.slant.finish):
+        yield _from_plane(plane, number, spot)
 
 
 def _gap(one: Plane, other: Plane) -> float:
@@ -118,48 +198,6 @@ def _gap(one: Plane, other: Plane) -> float:
     heights = [plane.offset / hypot(*plane.normal) for plane in (one, other)]
     same = sum(a * b for a, b in zip(one.normal, other.normal, strict=True)) > 0
     return abs(heights[0] - heights[1] if same else heights[0] + heights[1])
-
-
-ON_TENON = {"narrow edge": "reference-edge", "near cheek": "near-cheek", "far cheek": "far-cheek"}
-"""What a line on a tenon may hook on, and the line that was cut to there."""
-
-
-def _on_tenon(log: Log, feature: Feature, reading: Reading) -> tuple[int, float] | None:
-    """Where a reading comes that hooks on a cut side of the tenon it is struck on; None if not."""
-    side = next((side for side in ON_TENON if reading.hook.startswith(side)), None)
-    if side is None:
-        return None
-    tenon = log.feature(feature.place[0])
-    at = {line.id: line.at.nm for line in tenon.lines}
-    axis = next(line.axis for line in tenon.lines if line.id == ON_TENON[side])
-    number = (axis or Axis.ALONG).value.index(1)
-    if side != "far cheek":
-        return number, at[ON_TENON[side]] + reading.value.nm
-    made = log.layout.stick.as_cut.get(tenon.id)
-    far = at["far-cheek"]
-    if made is not None and made.thickness is not None:
-        far = at.get("near-cheek", 0) + made.thickness.nm
-    return number, far - reading.value.nm
-
-
-def _set_off(log: Log, reading: Reading) -> tuple[int, float]:
-    """The axis a reading goes along, and where on it it comes."""
-    stick, words = log.layout.stick, log.layout.stick.pose.words
-    depths = (stick.section().first.nm, stick.section().second.nm)
-    for axis in (Axis.FIRST, Axis.SECOND):
-        number, near = axis.value.index(1), reference_for(axis)
-        if reading.hook == words(near):
-            return number, reading.value.nm
-        if reading.hook == words(near.opposite):
-            return number, depths[number - 1] - reading.value.nm
-    if reading.hook == f"squared {words(Face.REFERENCE_END)}":
-        return 0, stick.start.nm + reading.value.nm
-    if reading.hook == f"{words(Face.REFERENCE_END)} shoulder line":
-        ahead = f"towards the {words(Face.FAR_END)}" in reading.way
-        return 0, reading.value.nm if ahead else -reading.value.nm
-    if reading.hook == f"{words(Face.FAR_END)} shoulder line":
-        return 0, stick.body.nm + reading.value.nm
-    raise ValueError(f"nothing to hook on: {reading}")
 
 
 def _spots(log: Log, step: Step, line: Line, plane: Plane) -> Iterator[str]:
@@ -184,12 +222,18 @@ def _from_plane(plane: Plane, number: int, spot: Spot) -> float:
 def _depth_of(log: Log, axis: Axis, where: str) -> int | None:
     """How deep in a face lies on an axis; None for words that are no face of the timber."""
     stick, near = log.layout.stick, reference_for(axis)
-    section = stick.section()
+    section = log.section
     if where == stick.pose.words(near):
         return 0
     if where == stick.pose.words(near.opposite):
         return (section.first if axis is Axis.FIRST else section.second).nm
     return None
+
+
+def _wasted(log: Log, feature: Feature, plane: Plane, side: str) -> bool:
+    """Whether a line's waste lies on a side; one that ends another cut too has waste on both."""
+    bounds = [each for cut in feature.cuts for each in cut.planes if each.line == plane.line]
+    return any(_towards(log, each, side) for each in bounds)
 
 
 def _towards(log: Log, plane: Plane, side: str) -> bool:

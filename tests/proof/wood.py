@@ -6,15 +6,19 @@ How it works
    timber lies is taken from the program.
 2. A timber is a block with one real section. What a joint takes off it is each of its cuts, as far
    as it lies in the block. `told.py` holds every plane of these against what the steps say.
+3. A stick may measure differently at each of its joints. So a joint is looked at in a block with
+   the section measured there; only `wood`, all joints at once, takes the stick to be one all along.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from benchmate.frame.frame import Frame
 from benchmate.layout.step import Layout
 from benchmate.layout.walk import lay_out
+from benchmate.measure.section import Section
 from benchmate.model.feature import Feature
+from benchmate.model.place import COORDINATES
 from benchmate.model.project import Timber
 from benchmate.model.solids import Cut
 from tests.proof.kernel import NOTHING, Solid, block
@@ -49,18 +53,31 @@ class Stand:
 
 @dataclass(frozen=True, kw_only=True)
 class Log:
-    """One timber of a frame: its layout, where it stands, and the block it is cut from."""
+    """One timber of a frame: its layout, where it stands, and the block it is cut from.
+
+    `place` is where its section was measured, the nearest first; nothing for the whole stick.
+    """
 
     timber: Timber
     layout: Layout
     stand: Stand
+    place: tuple[str, ...] = ()
+
+    def at(self, feature: Feature) -> "Log":
+        """The timber with the section it has at one of its joints."""
+        return replace(self, place=feature.place)
+
+    @property
+    def section(self) -> Section:
+        """The real section it was measured to have."""
+        return self.layout.stick.section(*self.place)
 
     @cached_property
     def block(self) -> Solid:
         """The squared stick in its own readings, before any joint is cut."""
-        stick = self.layout.stick
-        first, second = stick.section().first.nm, stick.section().second.nm
-        return block(((stick.start.nm, stick.finish.nm), (0, first), (0, second)))
+        stick, section = self.layout.stick, self.section
+        sides = ((0, section.first.nm), (0, section.second.nm))
+        return block(((stick.start.nm, stick.finish.nm), *sides))
 
     @cached_property
     def wood(self) -> Solid:
@@ -70,7 +87,8 @@ class Log:
 
     def waste(self, feature: Feature) -> Solid:
         """What one joint takes off it, in the building."""
-        return self.stand.put(NOTHING.joined(self.taken(cut) for cut in feature.cuts))
+        there = self.at(feature)
+        return self.stand.put(NOTHING.joined(there.taken(cut) for cut in feature.cuts))
 
     def taken(self, cut: Cut) -> Solid:
         """What one cut takes off the block, in the timber's own readings."""
@@ -102,7 +120,11 @@ def stand(frame: Frame, timber: Timber) -> Stand:
     there = frame.place(timber.id)
     if there is None:
         raise ValueError(f"{timber.name} stands or lies nowhere")
-    east, north, up = there.origin
+    typed = timber.at.sums() if timber.at is not None else {}
+    east, north, up = (
+        frame.value(typed[name]).nm if name in typed else at
+        for name, at in zip(COORDINATES, there.origin, strict=True)
+    )
     looks = (_level_end(timber), timber.first_face.word, timber.second_face.word)
     x, u, v = (_turned_up(frame, timber, _away(look)) for look in looks)
     return Stand(zero=(east, north, up), ways=(x, u, v))

@@ -58,6 +58,44 @@ near_stop = { shoulder = "foot", distance = "8" }
 far_stop = { shoulder = "head", distance = "6" }
 """
 
+PLATES = """
+[[timber]]
+id = "west-plate"
+name = "West plate"
+kind = "plate"
+section = "8 x 8"
+first_face = "up"
+second_face = "south"
+reference_end = "west"
+at = { north = "0", up = "9'" }
+reference_end_at = "0"
+
+[[timber]]
+id = "east-plate"
+name = "East plate"
+kind = "plate"
+section = "8 x 8"
+first_face = "up"
+second_face = "south"
+reference_end = "west"
+at = { north = "0", up = "9'" }
+far_end_at = "26'"
+"""
+
+SCARF = """
+[[joint]]
+id = "plate-scarf"
+family = "scarf"
+timber = "west-plate"
+end = "east"
+into = "east-plate"
+kind = "stop-splayed"
+at = "14'"
+length = "3 ft"
+keeps = "up"
+butt = "2"
+"""
+
 STORE = HEAD + SILL + POST + JOINT + CHAMFER
 
 PROJECTS = Path(__file__).parents[2] / "projects"

@@ -12,7 +12,7 @@ from benchmate.store.project_checks import (
 from benchmate.store.project_parts import read_parts
 from benchmate.store.syntax import read_document
 from benchmate.store.toml_lines import Path
-from tests.store.samples import CHAMFER, HEAD, JOINT, POST, SILL, STORE
+from tests.store.samples import CHAMFER, HEAD, JOINT, PLATES, POST, SCARF, SILL, STORE
 
 
 def checked(text: str) -> Document:
@@ -220,4 +220,110 @@ def test_a_plan_line_says_nothing_of_height_nor_a_level_of_the_plan() -> None:
     assert sorted(told(document)) == [
         ("timber[1].at.east", '"tie top" is a level, which says nothing of where on the plan'),
         ("timber[1].reference_end_at", '"line a" is a plan line, which says nothing of height'),
+    ]
+
+
+RAFTER = (
+    BRACE.replace('"brace"', '"rafter"')
+    .replace('"Brace"', '"Rafter"')
+    .replace('up = "0"', 'up = "1\'"')
+    .replace('up = "3\'"', 'up = "4\'"')
+)
+STRUT_JOINT = """
+[[joint]]
+id = "strut-head"
+family = "joggle"
+timber = "brace"
+end = "head"
+into = "rafter"
+notch = "1"
+length = "2"
+thickness = "1-1/2"
+set_back = "1"
+"""
+
+
+@pytest.mark.parametrize(
+    ("good", "bad", "keys"),
+    [
+        ("", "", ["joint[1].into"]),
+        ('up = "4\'"', 'up = "4\' 1"', []),
+        ('north = "0", up = "4\'"', 'north = "1", up = "4\'"', ["timber[2].incline"]),
+    ],
+)
+def test_a_rake_enters_only_one_that_rakes_otherwise(good: str, bad: str, keys: list[str]) -> None:
+    """Alike they run side by side; what is not sound by itself is told alone."""
+    text = HEAD + BRACE + RAFTER + STRUT_JOINT
+    assert text.count(good) == 1 or not good
+    assert [key for key, _ in told(checked(text.replace(good, bad) if good else text))] == keys
+
+
+@pytest.mark.parametrize(
+    ("good", "bad", "problems"),
+    [
+        ("", "", []),
+        (
+            'reference_end_at = "0"',
+            'far_end_at = "14\'"',
+            [
+                ("timber[1].far_end_at", "the joint there settles"),
+                ("timber[1].reference_end_at", "nothing says where the west end"),
+            ],
+        ),
+        ('far_end_at = "26\'"', "", [("timber[2].far_end_at", "where the east end")]),
+        ('far_end_at = "26\'"', 'length = "12\'"', []),
+        (
+            'far_end_at = "26\'"',
+            'reference_end_at = "12\'"',
+            [
+                ("timber[2].reference_end_at", "the joint there settles"),
+                ("timber[2].far_end_at", "nothing says where the east end"),
+            ],
+        ),
+    ],
+)
+def test_a_joint_may_settle_an_end_of_either_timber(
+    good: str, bad: str, problems: list[tuple[str, str]]
+) -> None:
+    """A scarf says where both its sticks stop, and nothing else may say it again."""
+    text = HEAD + PLATES + SCARF
+    found = told(checked(text.replace(good, bad) if good else text))
+    assert sorted(key for key, _ in found) == sorted(key for key, _ in problems)
+    said = dict(found)
+    assert all(words in said[key] for key, words in problems)
+
+
+def test_two_joints_at_one_end_are_told_where_each_names_it() -> None:
+    """At `end` for the timber whose end is named, at the other's key for one that follows."""
+    second = SCARF.replace("plate-scarf", "second")
+    assert told(checked(HEAD + PLATES + SCARF + second)) == [
+        ("joint[2].end", "is the end that the joint on line 26 has already"),
+        ("joint[2].into", "is east-plate, whose west end the joint on line 26 has already"),
+    ]
+
+
+@pytest.mark.parametrize("good", ['"3 ft"', '"scarf"'])
+def test_an_end_that_an_unread_joint_would_settle_is_not_open(good: str) -> None:
+    """Neither of a scarf's, whether its length or its family cannot be read."""
+    document = checked(HEAD + PLATES + SCARF.replace(good, '"splice"'))
+    assert [key.partition(".")[0] for key, _ in told(document)] == ["joint[1]"]
+
+
+def test_an_unread_joint_hides_only_the_ends_it_would_settle() -> None:
+    """A tenon settles none of the timber it enters."""
+    sill = PLACED["sill"].replace('reference_end_at = "0"\n', "")
+    text = HEAD + sill + PLACED["post"] + PLACED["joint"].replace('"4"', '"four"')
+    assert [key for key, _ in told(checked(text))] == [
+        "joint[1].length",
+        "timber[1].reference_end_at",
+    ]
+
+
+def test_the_coordinate_of_a_joint_says_where_along_its_line() -> None:
+    """A level says nothing of where on the plan; it is told once for both sticks."""
+    names = '[lines]\n"line 2" = "14\'"\n[levels]\n"tie top" = "9\'"\n'
+    plan = HEAD + names + PLATES + SCARF
+    assert not told(checked(plan.replace('at = "14\'"', 'at = "line 2"')))
+    assert told(checked(plan.replace('at = "14\'"', 'at = "tie top"'))) == [
+        ("joint[1].at", '"tie top" is a level, which says nothing of where on the plan')
     ]

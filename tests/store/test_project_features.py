@@ -5,7 +5,7 @@ from benchmate.store.document import Document
 from benchmate.store.project_features import RESERVED, check_features
 from benchmate.store.project_parts import read_parts
 from benchmate.store.syntax import read_document
-from tests.store.samples import CHAMFER, HEAD, JOINT, STORE
+from tests.store.samples import CHAMFER, HEAD, JOINT, PLATES, SCARF, STORE
 
 
 def checked(text: str) -> Document:
@@ -72,3 +72,12 @@ def test_only_what_is_sound_is_looked_at() -> None:
     ]
     headless = twice.removeprefix(HEAD)
     assert [key for key, _ in told(checked(headless))] == ["name"]
+
+
+def test_ends_that_a_scarf_settles_are_settled() -> None:
+    """Its sticks are looked at with it, and without it they are not."""
+    twice = CHAMFER.replace("post-sw", "west-plate").replace('"foot"', '"west"')
+    twice = twice.replace('"head"', '"east"').replace("inside-chamfer", "east-end-scarf")
+    assert [key for key, _ in told(checked(HEAD + PLATES + SCARF + twice))] == ["chamfer[1]"]
+    unread = checked(HEAD + PLATES + SCARF.replace('"3 ft"', '"three"') + twice)
+    assert [key for key, _ in told(unread)] == ["joint[1].length"]

@@ -82,7 +82,7 @@ def test_the_program_s_own_names_for_lists_are_no_keys_of_the_file() -> None:
 
 def test_a_bad_entry_hides_no_other() -> None:
     """Each entry is read alone."""
-    text = STORE + JOINT.replace('"tenon"', '"scarf"') + JOINT.replace('"4"', "4")
+    text = STORE + JOINT.replace('"tenon"', '"bolted"') + JOINT.replace('"4"', "4")
     parts, document = parts_of(text + CHAMFER.replace('family = "tenon"\n', ""))
     assert keys(document) == ["joint[2].family", "joint[3].length"]
     assert [path for path, _ in parts.works] == [("joint", 0), ("chamfer", 0), ("chamfer", 1)]

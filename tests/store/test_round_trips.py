@@ -4,7 +4,7 @@ import pytest
 
 from benchmate.store.progress_file import progress_text, project_text
 from benchmate.store.reading import parse_project, progress_files, read_progress, read_project
-from tests.store.samples import PROJECTS
+from tests.store.samples import HEAD, PLATES, PROJECTS, SCARF
 
 FOLDERS = sorted(path.parent.name for path in PROJECTS.glob("*/project.toml"))
 FILES = [(name, timber) for name in FOLDERS for timber in progress_files(PROJECTS / name)]
@@ -20,6 +20,13 @@ def test_projects_ship() -> None:
 def test_a_project_survives_being_written(name: str) -> None:
     """Every project reads back equal from the program's own spelling."""
     project = read_project(PROJECTS / name)
+    assert parse_project(project_text(project).encode()) == project
+
+
+def test_a_scarf_survives_being_written() -> None:
+    """A long length and the keys of one kind, none of the others."""
+    text = HEAD + PLATES + SCARF
+    project = parse_project(text.encode())
     assert parse_project(project_text(project).encode()) == project
 
 

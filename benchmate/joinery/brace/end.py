@@ -1,16 +1,17 @@
 """The brace's own side: the wood that comes off its end, and the lines to strike for it."""
 
-from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark
+from benchmate.frame.marking import Says, parallel_mark, slanting_mark
 from benchmate.frame.practice import unsure
+from benchmate.frame.raking_tenon import cheek_cuts, cheek_lines, reduced_cuts, reduced_lines
 from benchmate.frame.reach import crossing
 from benchmate.frame.settings import rake_setting
 from benchmate.joinery.brace.legs import Legs
-from benchmate.joinery.brace.shape import FAR, NEAR, EndShape
+from benchmate.joinery.brace.shape import EndShape
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Beside, Line, Reading
-from benchmate.model.solids import Axis, Cut, above, below
+from benchmate.model.solids import Axis, Cut
 from benchmate.model.stick import reference_for
 
 BOTH_ENDS = (
@@ -24,12 +25,7 @@ def end_cuts(shape: EndShape) -> tuple[Cut, ...]:
     """The nose, the wood beside the tenon, what is past its end, and what goes by square rule."""
     nosed = (shape.nose, shape.abutment) if shape.nose_in else (shape.nose,)
     found = [Cut(nosed), Cut((shape.tip,))]
-    if shape.near:
-        found.append(Cut((shape.seat, below(shape.cheeks, shape.near, NEAR))))
-    if shape.real_wide > shape.far:
-        found.append(Cut((shape.seat, above(shape.cheeks, shape.far, FAR))))
-    for axis, at in reduced(shape).items():
-        found.append(Cut((shape.outside, above(axis, at, reduced_line(axis)))))
+    found += [*cheek_cuts(shape, shape.seat), *reduced_cuts(shape, reduced(shape))]
     return tuple(found)
 
 
@@ -45,17 +41,12 @@ def reduced(shape: EndShape) -> dict[Axis, Length]:
     return found
 
 
-def reduced_line(axis: Axis) -> str:
-    """The line a far face is brought down to."""
-    return f"reduced-{axis.name.lower()}"
-
-
 def end_lines(shape: EndShape, legs: Legs | None, tape: Tape) -> tuple[Line, ...]:
     """The face line, the nose, the seat, the cheeks and the tenon's end, in the order struck."""
     found = [_shoulder(shape, legs, tape), _nose(shape, tape)]
     if shape.housing:
         found.append(_seat(shape, tape))
-    found += _cheeks(shape)
+    found += cheek_lines(shape)
     found.append(_tip(shape, tape))
     return (*found, *_reduction(shape, tape))
 
@@ -67,7 +58,7 @@ def _setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> str:
 
 def _shoulder(shape: EndShape, legs: Legs | None, tape: Tape) -> Line:
     housed = bool(shape.housing)
-    edge = _words(shape, shape.long_face)
+    edge = _words(shape, shape.edge_face)
     says = Says(
         title="Face line" if housed else "Shoulder line",
         beside=(
@@ -111,7 +102,7 @@ def _nose(shape: EndShape, tape: Tape) -> Line:
     )
     tip = crossing(shape.nose, shape.tip, shape.plumb)[1]
     if not shape.nose_in:
-        where = (_words(shape, shape.long_face), "tenon end line")
+        where = (_words(shape, shape.edge_face), "tenon end line")
         return slanting_mark(shape.stick, shape.nose, (ZERO, tip), says, where)
     start = crossing(shape.nose, shape.face, shape.plumb)[1]
     reading = Reading(
@@ -151,35 +142,8 @@ def _tip(shape: EndShape, tape: Tape) -> Line:
     return parallel_mark(shape.tip, (start, shape.real_deep), reading, says)
 
 
-def _cheeks(shape: EndShape) -> tuple[Line, ...]:
-    far = _words(shape, reference_for(shape.cheeks).opposite)
-    found = []
-    if shape.near:
-        near = Says(
-            title="Near cheek line",
-            why="The set-back. It is the same in the mortise, so the faces come flush.",
-        )
-        found.append(square_mark(below(shape.cheeks, shape.near, NEAR), near))
-    bare = (
-        "Barefaced: no shoulder on the reference side, so left and right are not alike. "
-        if not shape.near
-        else ""
-    )
-    says = Says(
-        title="Far cheek line",
-        beside=(
-            Beside(shape.thickness, "tenon thickness"),
-            Beside(shape.real_wide - shape.far, f"to come off the {far}"),
-        ),
-        why=f"{bare}What the stick is over or under shows only on the far side.",
-        caution=f"Never measure this from the {far}.",
-    )
-    found.append(square_mark(above(shape.cheeks, shape.far, FAR), says))
-    return tuple(found)
-
-
 def _reduction(shape: EndShape, tape: Tape) -> tuple[Line, ...]:
-    lost, words = reduced(shape), shape.stick.pose.words
+    lost = reduced(shape)
     if not lost and not (shape.nose_in and shape.over):
         return ()
     stop = slanting_mark(
@@ -194,18 +158,7 @@ def _reduction(shape: EndShape, tape: Tape) -> tuple[Line, ...]:
             setting=_setting(shape, tape, like_the_face=True),
         ),
     )
-    sides = (
-        square_mark(
-            above(axis, at, reduced_line(axis)),
-            Says(
-                title=f"Reduction line, {words(reference_for(axis).opposite)}",
-                why="Square rule: only the inner timber goes into the other one.",
-                caution=f"Never measure this from the {words(reference_for(axis).opposite)}.",
-            ),
-        )
-        for axis, at in lost.items()
-    )
-    return (stop, *sides)
+    return (stop, *reduced_lines(shape, lost))
 
 
 def _words(shape: EndShape, face: Face) -> str:

@@ -3,6 +3,7 @@
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
 from benchmate.frame.practice import awaits_measuring
+from benchmate.frame.raking_tenon import AS_CUT
 from benchmate.joinery.brace import cutting, end, findings, hole
 from benchmate.joinery.brace.legs import legs
 from benchmate.joinery.brace.record import BraceJoint
@@ -41,7 +42,7 @@ def features(joint: BraceJoint, frame: Frame) -> tuple[Feature, ...]:
         cuts=hole.hole_cuts(received),
         lines=hole.hole_lines(received, leg, tape),
         tasks=hole.hole_tasks(received),
-        awaits=(Awaits(made.stick.id, f"{made.feature}/{cutting.AS_CUT}"),),
+        awaits=(Awaits(made.stick.id, f"{made.feature}/{AS_CUT}"),),
         mated=True,
         findings=told_on(received.stick.id, received.feature, told),
     )

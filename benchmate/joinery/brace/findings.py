@@ -1,30 +1,14 @@
 """What can be wrong with a brace's end or its mortise, one function and one code each."""
 
+from functools import partial
+
+from benchmate.frame.raking_hole import open_at_the_side, outside_the_side
+from benchmate.frame.raking_tenon import cheek_outside
 from benchmate.frame.reduction import under_inner
 from benchmate.joinery.brace.shape import EndShape, HoleShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
-from benchmate.model.findings import Finding, look, stop
-from benchmate.model.stick import reference_for
-
-
-def cheek_outside(shape: EndShape, tape: Tape) -> Finding | None:
-    """The far cheek lies in the air: the brace is too thin there for set-back and thickness.
-
-    Example: a 1-1/2" tenon set back 1-1/2" in a brace that measures 2-7/8". Remedy: another stick,
-    a thinner tenon, or less set-back.
-    """
-    room = shape.wide if shape.stick.inner else shape.real_wide
-    if shape.far <= room:
-        return None
-    return stop(
-        "brace-cheek-outside",
-        shape.stick.id,
-        shape.feature,
-        f"The far cheek comes {tape.text(shape.far)} in from the reference face, but "
-        f"{shape.stick.name} is only {tape.text(room)} there",
-        "choose another stick, or make the tenon thinner or its set-back less",
-    )
+from benchmate.model.findings import Finding, stop
 
 
 def no_tenon_left(shape: EndShape, tape: Tape) -> Finding | None:
@@ -68,7 +52,8 @@ def past_a_shoulder(shape: HoleShape, tape: Tape) -> Finding | None:
     brace's incline starts and how long its legs are.
     """
     start, finish = shape.along
-    over = max(-start, finish - shape.stick.body)
+    low, high = shape.stick.room
+    over = max(low - start, finish - high)
     if over <= ZERO:
         return None
     return stop(
@@ -76,51 +61,19 @@ def past_a_shoulder(shape: HoleShape, tape: Tape) -> Finding | None:
         shape.stick.id,
         shape.feature,
         f"The mortise runs {tape.text(over)} past a shoulder of {shape.stick.name}",
-        f"check the legs of {shape.brace.stick.name} and where its incline starts",
+        f"check the legs of {shape.tenon.stick.name} and where its incline starts",
     )
 
 
-def outside_the_side(shape: HoleShape, tape: Tape) -> Finding | None:
-    """A side of the mortise lies in the air.
+FAMILY = "brace"
 
-    The brace stands too far in or out across its timber. Remedy: check where both stand.
-    """
-    near, far = shape.across
-    real = shape.stick.depth(shape.sides, shape.feature)
-    if near >= ZERO and far <= real:
-        return None
-    return stop(
-        "brace-mortise-outside",
-        shape.stick.id,
-        shape.feature,
-        f"The mortise runs from {tape.text(near)} to {tape.text(far)} in from the reference face "
-        f"of a stick that is {tape.text(real)} there",
-        f"check where {shape.brace.stick.name} stands across {shape.stick.name}, and its set-back",
-    )
-
-
-def open_at_the_side(shape: HoleShape, tape: Tape) -> Finding | None:  # noqa: ARG001 - a check
-    """A barefaced brace flush with its timber leaves the mortise without a wall.
-
-    The tenon is then held on three sides only, and shows. Remedy: set-back, or a brace that stands
-    further in.
-    """
-    near, far = shape.across
-    if near and far != shape.stick.depth(shape.sides, shape.feature):
-        return None
-    reference = reference_for(shape.sides)
-    words = shape.stick.pose.words(reference.opposite if near else reference)
-    return look(
-        "brace-mortise-open",
-        shape.stick.id,
-        shape.feature,
-        f"The mortise has no wall at the {words}",
-        "give the tenon set-back, or stand the brace further in",
-    )
-
-
-END_CHECKS = (cheek_outside, no_tenon_left)
-HOLE_CHECKS = (through_far_face, past_a_shoulder, outside_the_side, open_at_the_side)
+END_CHECKS = (partial(cheek_outside, FAMILY), no_tenon_left)
+HOLE_CHECKS = (
+    through_far_face,
+    past_a_shoulder,
+    partial(outside_the_side, FAMILY),
+    partial(open_at_the_side, FAMILY),
+)
 
 
 def told(end: EndShape, hole: HoleShape, tape: Tape) -> tuple[Finding, ...]:

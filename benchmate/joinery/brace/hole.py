@@ -4,18 +4,25 @@ from functools import partial
 
 from benchmate.frame.marking import Says, square_mark
 from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
+from benchmate.frame.raking_hole import (
+    WALL_FAR,
+    WALL_NEAR,
+    follows_words,
+    open_faces,
+    side_lines,
+    side_planes,
+    wall_lines,
+    walls,
+)
 from benchmate.frame.reduction import measured_words, unmeasured
 from benchmate.joinery.brace.legs import Legs
 from benchmate.joinery.brace.shape import HoleShape
-from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import reference_for
 
-NOSE_END, HEEL_END, NEAR, FAR, DEPTH = ("nose-end", "heel-end", "near-side", "far-side", "depth")
-FLOOR, HOUSING_NEAR, HOUSING_FAR = ("housing-floor", "housing-near", "housing-far")
+NOSE_END, HEEL_END, DEPTH, FLOOR = ("nose-end", "heel-end", "depth", "housing-floor")
 
 INSIDE = "Inside the four lines only."
 
@@ -24,19 +31,17 @@ def hole_cuts(shape: HoleShape) -> tuple[Cut, ...]:
     """The housing if there is one, and the mortise."""
     ends = _ends(shape)
     down = below if shape.entry.is_reference else above
-    near, far = shape.across
     mortise = Cut(
         (
             *ends.values(),
-            above(shape.sides, near, NEAR),
-            below(shape.sides, far, FAR),
+            *side_planes(shape),
             down(shape.into, shape.bottom, DEPTH),
         )
     )
     if not shape.recess:
         return (mortise,)
     floor = down(shape.into, shape.seat, FLOOR)
-    return (Cut((*ends.values(), *_walls(shape).values(), floor)), mortise)
+    return (Cut((*ends.values(), *walls(shape).values(), floor)), mortise)
 
 
 def _ends(shape: HoleShape) -> dict[str, Plane]:
@@ -48,29 +53,18 @@ def _ends(shape: HoleShape) -> dict[str, Plane]:
     }
 
 
-def _walls(shape: HoleShape) -> dict[str, Plane]:
-    """The sides the housing is closed at, by line: not those the brace comes flush to."""
-    near, far = shape.end_across
-    walls = {}
-    if near > ZERO:
-        walls[HOUSING_NEAR] = above(shape.sides, near, HOUSING_NEAR)
-    if far < shape.stick.framed(shape.sides, shape.feature):
-        walls[HOUSING_FAR] = below(shape.sides, far, HOUSING_FAR)
-    return walls
-
-
 def hole_lines(shape: HoleShape, legs: Legs | None, tape: Tape) -> tuple[Line, ...]:
     """The two ends, the housing's sides and floor, then the mortise's sides and depth."""
     return (
         *_end_lines(shape, legs),
         *_housing_lines(shape),
-        *_side_lines(shape, tape),
+        *side_lines(shape, tape),
         _depth(shape, tape),
     )
 
 
 def _end_lines(shape: HoleShape, legs: Legs | None) -> tuple[Line, ...]:
-    brace, planes = shape.brace.stick.name, _ends(shape)
+    brace, planes = shape.tenon.stick.name, _ends(shape)
     long = Beside(shape.along[1] - shape.along[0], "long in all")
     nose = Says(
         title="Nose end line",
@@ -89,21 +83,7 @@ def _end_lines(shape: HoleShape, legs: Legs | None) -> tuple[Line, ...]:
 def _housing_lines(shape: HoleShape) -> tuple[Line, ...]:
     if not shape.recess:
         return ()
-    brace = shape.brace.stick.name
-    near, far = shape.end_across
-    found = [
-        square_mark(
-            plane,
-            Says(
-                title="Housing near line" if name == HOUSING_NEAR else "Housing far line",
-                beside=(Beside(far - near, f"of {brace} goes in"),),
-                why=f"The whole end of {brace} goes in.",
-                caution=_not_from_far(shape) if name == HOUSING_FAR else "",
-            ),
-        )
-        for name, plane in _walls(shape).items()
-    ]
-    return (*found, _floor(shape))
+    return (*wall_lines(shape, "Housing"), _floor(shape))
 
 
 def _floor(shape: HoleShape) -> Line:
@@ -116,7 +96,7 @@ def _floor(shape: HoleShape) -> Line:
         title="Housing floor",
         axis=shape.into,
         at=shape.seat,
-        faces=(shape.entry,) if len(_walls(shape)) == len((HOUSING_NEAR, HOUSING_FAR)) else (),
+        faces=(shape.entry,) if len(walls(shape)) == len((WALL_NEAR, WALL_FAR)) else (),
         readings=(Reading(value=shape.recess, hook=entry, way="straight in, to the floor"),),
         beside=(Beside(shape.seat, f"from the {reference} to the floor here"),) if far else (),
         waste=f"Towards the {entry}, inside the housing's lines only.",
@@ -126,42 +106,6 @@ def _floor(shape: HoleShape) -> Line:
             else f"{why}."
         ),
     )
-
-
-def _follows(shape: HoleShape, size: str, tape: Tape) -> str:
-    name = f"{shape.brace.stick.name}'s {shape.brace.feature.replace('-', ' ')}"
-    as_cut = shape.brace.as_cut.get(size)
-    if as_cut is None:
-        return f"Follows {name} as drawn; it has not been measured as cut."
-    laid_out = {"thickness": shape.brace.thickness, "length": shape.brace.length}[size]
-    return f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}."
-
-
-def _side_lines(shape: HoleShape, tape: Tape) -> tuple[Line, ...]:
-    near, far = shape.across
-    wide = (Beside(far - near, "mortise width"),)
-    follows = _follows(shape, "thickness", tape)
-    held = f"The set-back, so that the faces come flush. {follows}"
-    return (
-        square_mark(
-            above(shape.sides, near, NEAR),
-            Says(title="Near side line", beside=wide, why=held if shape.same_side else follows),
-        ),
-        square_mark(
-            below(shape.sides, far, FAR),
-            Says(
-                title="Far side line",
-                beside=wide,
-                why=follows if shape.same_side else held,
-                caution=_not_from_far(shape),
-            ),
-        ),
-    )
-
-
-def _not_from_far(shape: HoleShape) -> str:
-    other = shape.stick.pose.words(reference_for(shape.sides).opposite)
-    return f"Never measure this from the {other}."
 
 
 def _depth(shape: HoleShape, tape: Tape) -> Line:
@@ -187,7 +131,7 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
         waste="Inside the four lines, down to this depth. Write it in the waste.",
         why=(
             "The tenon must never bottom out: shoulder and nose bear. "
-            f"{_follows(shape, 'length', tape)}"
+            f"{follows_words(shape.tenon, 'length', tape)}"
         ),
         caution="Measure after the chips are out.",
     )
@@ -256,7 +200,7 @@ def _housing_tasks(shape: HoleShape) -> tuple[Task, ...]:
             stage=Stage.CUT,
             title="Saw and chop the housing to its floor",
             draws=FLOOR,
-            faces=_open_faces(shape),
+            faces=open_faces(shape),
             readings=(
                 Reading(value=shape.recess, hook=entry, way="straight in, to the housing floor"),
             ),
@@ -271,10 +215,3 @@ def _follows_stick(shape: HoleShape) -> str:
     if shape.entry.is_reference or shape.stick.inner is None:
         return ""
     return unmeasured(shape.stick, shape.into, (shape.feature,))
-
-
-def _open_faces(shape: HoleShape) -> tuple[Face, ...]:
-    """The faces the housing comes out on."""
-    walls, near = _walls(shape), reference_for(shape.sides)
-    sides = ((HOUSING_NEAR, near), (HOUSING_FAR, near.opposite))
-    return (shape.entry, *(face for name, face in sides if name not in walls))

@@ -1,1 +1,1 @@
-"""The joist in its pocket: dropped in from above, bearing on the pocket's floor."""
+"""The joist dropped in from above: its end straight in a pocket, or a dovetail in a socket."""

@@ -3,6 +3,7 @@
 from benchmate.frame.practice import measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.joist.shape import EndShape
+from benchmate.joinery.joist.slope import slope_knife, slope_tasks
 from benchmate.model.directions import Direction
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
 from benchmate.model.stick import across, reference_for
@@ -15,7 +16,9 @@ def end_tasks(shape: EndShape) -> tuple[Task, ...]:
     """Measuring the section, knifing and cutting the end down, measuring it as cut."""
     return (
         measure_task(shape.stick, *shape.places),
+        *slope_knife(shape),
         *reduction_knife(shape.reduction),
+        *slope_tasks(shape),
         *reduction_tasks(shape.reduction),
         _as_cut(shape),
     )

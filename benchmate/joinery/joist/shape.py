@@ -1,6 +1,7 @@
 """Where a joist's end and its pocket lie on the real sticks."""
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting, Span
@@ -17,7 +18,8 @@ from benchmate.model.stick import Stick, across, axis_from
 class EndShape:
     """The end of a joist: `deep` from its top on the `plumb` axis, `wide` on the other.
 
-    `recess` is how far it goes in through the real face of the timber it bears on.
+    `recess` is how far it goes in through the real face of the timber it bears on, and `diminished`
+    how far back from there its underside starts to slope up to its depth: nothing for a notch.
     """
 
     stick: Stick
@@ -27,6 +29,7 @@ class EndShape:
     deep: Length
     wide: Length
     recess: Length
+    diminished: Length
     as_cut: AsCut
 
     @property
@@ -36,9 +39,24 @@ class EndShape:
 
     @property
     def reduction(self) -> Reduction:
-        """What comes off its underside and its far side so that it goes in."""
+        """What comes off its underside and its far side so that it goes in.
+
+        An underside that slopes up to its depth is not brought down to it here.
+        """
         to = {self.plumb: self.deep, across(self.plumb): self.wide}
+        if self.sloped:
+            del to[self.plumb]
         return reduction(self.stick, self.end, self.recess, to, places=self.places)
+
+    @property
+    def real_deep(self) -> Length:
+        """The real depth of the stick from its top."""
+        return self.stick.depth(self.plumb, *self.places)
+
+    @property
+    def sloped(self) -> bool:
+        """Whether its underside slopes up to its depth."""
+        return bool(self.diminished) and self.real_deep > self.deep
 
     def real(self, size: str) -> Length:
         """The depth (`thickness`) or width as cut if it was typed, otherwise as laid out."""
@@ -47,23 +65,31 @@ class EndShape:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PocketShape:
-    """A pocket in the receiving stick, in that stick's own readings: open above and at `entry`.
+class Notch:
+    """A recess in a level stick that an end drops into, in that stick's own readings.
 
-    `floor` and `back` are readings on the `plumb` and `into` axes; `from_top` how far the floor
-    lies below the real top, `recess` how far the back lies in from the real entry face.
+    It is open above and at `entry`, `along` from start to finish at its widest. `floor` and `back`
+    are readings on the `plumb` and `into` axes; it is `clearance` longer than the end in it.
     """
 
+    noun: ClassVar[str]
     stick: Stick
     feature: str
-    joist: EndShape
     entry: Face
-    into: Axis
-    plumb: Axis
     along: Span
     floor: Length
     back: Length
     clearance: Length
+
+    @property
+    def into(self) -> Axis:
+        """The axis the end goes in along."""
+        return axis_from(self.entry)
+
+    @property
+    def plumb(self) -> Axis:
+        """The axis its floor is measured on."""
+        return across(self.into)
 
     @property
     def top(self) -> Face:
@@ -87,12 +113,22 @@ class PocketShape:
     @property
     def recess(self) -> Length:
         """How far the back lies in from the real entry face."""
-        return self.joist.recess + self.clearance
+        if self.entry.is_reference:
+            return self.back
+        return self.stick.depth(self.into, self.feature) - self.back
 
     @property
     def left_behind(self) -> Length:
         """The wood left between the back and the face across from the entry."""
         return self.stick.depth(self.into, self.feature) - self.recess
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PocketShape(Notch):
+    """A pocket for a joist's end, as wide all along."""
+
+    noun: ClassVar[str] = "Pocket"
+    joist: EndShape
 
 
 def feature_id(joint: JoistPocket, stick: Stick) -> str:
@@ -121,6 +157,7 @@ def _end(joint: JoistPocket, stick: Stick, recess: Length) -> EndShape:
         deep=joint.end_depth or stick.framed(plumb, *places),
         wide=stick.framed(across(plumb), *places),
         recess=recess,
+        diminished=joint.diminished or ZERO,
         as_cut=stick.as_cut.get(feature, AsCut()),
     )
 
@@ -136,8 +173,6 @@ def _pocket(joint: JoistPocket, frame: Frame, end: EndShape, met: Meeting) -> Po
         feature=joint.pocket,
         joist=end,
         entry=met.entry,
-        into=met.into,
-        plumb=met.across,
         along=met.along_span(ZERO, end.real("width")),
         floor=lower if receiver.pose.face(Direction.UP).is_reference else upper,
         back=deep if met.entry.is_reference else receiver.framed(met.into, joint.pocket) - deep,

@@ -156,7 +156,7 @@ def _mortise(
         place=(shape.feature,),
         cuts=mortise.cuts(shape),
         lines=mortise.lines(shape, tape),
-        tasks=mortise.tasks(shape, meets),
+        tasks=mortise.tasks(shape, tape, meets),
         awaits=(Awaits(tenon.stick.id, f"{tenon.feature}/{cutting.AS_CUT}"),),
         mated=True,
         findings=told_on(shape.stick.id, shape.feature, told),

@@ -168,9 +168,10 @@ def into_a_tenon(shape: MortiseShape, tape: Tape) -> Finding | None:
     """
     stick = shape.stick
     spans = (shape.along, shape.end_along) if shape.housed else (shape.along,)
+    low, high = stick.room
     over = max(
-        -min(start for start, _ in spans) if stick.near else ZERO,
-        max(finish for _, finish in spans) - stick.body if stick.far else ZERO,
+        low - min(start for start, _ in spans) if stick.near else ZERO,
+        max(finish for _, finish in spans) - high if stick.far else ZERO,
     )
     relish, _ = shape.relish
     if over <= ZERO or relish < ZERO:

@@ -2,8 +2,9 @@
 
 from functools import partial
 
+from benchmate.frame.housing import housing_cuts, housing_lines, housing_tasks
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
-from benchmate.joinery.tenon.housing import housing_cuts, housing_lines, housing_tasks
+from benchmate.joinery.tenon.housing import housing
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.past import (
     comes_past,
@@ -30,7 +31,7 @@ BOTTOM = "The tenon must never bottom out: the shoulder bears, not the end."
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
     """The housing if there is one, and the mortise: one box, open at the faces it comes out on."""
     return (
-        *housing_cuts(shape),
+        *housing_cuts(housing(shape)),
         Cut(
             (
                 above(Axis.ALONG, shape.along[0], "start"),
@@ -56,7 +57,7 @@ def lines(shape: MortiseShape, tape: Tape) -> tuple[Line, ...]:
     A mortise that goes through has no depth: its four lines are struck on both its faces.
     """
     depth = () if shape.through else (_depth(shape, tape),)
-    return (*housing_lines(shape), *_ends(shape, tape), *_sides(shape, tape), *depth)
+    return (*housing_lines(housing(shape)), *_ends(shape, tape), *_sides(shape, tape), *depth)
 
 
 def _follows(shape: MortiseShape, size: str, tape: Tape) -> str:
@@ -177,10 +178,10 @@ def tried(shape: MortiseShape) -> str:
 
 def opening(shape: MortiseShape) -> str:
     """What the mortise's depth is measured from: where the shoulder bears, in words."""
-    return "housing floor" if shape.housed else shape.stick.pose.words(shape.entry)
+    return housing(shape).opening
 
 
-def tasks(shape: MortiseShape, meets: tuple[str, ...] = ()) -> tuple[Task, ...]:
+def tasks(shape: MortiseShape, tape: Tape, meets: tuple[str, ...] = ()) -> tuple[Task, ...]:
     """What to do at the mortise besides striking lines: one figure to one task.
 
     `meets` are the timbers whose own mortises it runs into.
@@ -191,7 +192,12 @@ def tasks(shape: MortiseShape, meets: tuple[str, ...] = ()) -> tuple[Task, ...]:
     passage = shape.passage
     return (
         measure_task(shape.stick, shape.feature),
-        *housing_tasks(shape),
+        *housing_tasks(
+            housing(shape),
+            "mortise",
+            (*_ends(shape, tape), *_sides(shape, tape)),
+            counts=not shape.through,
+        ),
         *_knife(shape),
         *_boring(shape, meets),
         task(

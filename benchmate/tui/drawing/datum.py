@@ -39,11 +39,14 @@ def datum_along(drawn: Scene) -> int | None:
 def datum_across(drawn: Scene, mark: Mark) -> int | None:
     """The edge a line's depth is measured in from; None if from neither edge of this face.
 
-    A gauged line starts at its own arris, which lies where its waste does.
+    A gauged line starts at its own arris, which lies where its waste does. One that slants without
+    an axis is set off from another line.
     """
     if drawn.line is None or drawn.reading is None:
         return None
     edges = drawn.low[1], drawn.high[1]
+    if drawn.line.axis is None and drawn.line.slant is not None:
+        return None
     if drawn.line.axis is None:
         return edges[mark.waste[1] > 0]
     words = (drawn.stick.pose.words(face) for face in edge_faces(drawn))

@@ -84,11 +84,12 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
     """The side of a timber a step is done on, or any other side; `reading` is the one in use."""
     own = layout.feature(step.feature)
     shapes = _shapes(layout, own, face) if own else ()
-    deciding = tuple(shape for shape in shapes if step.draws in shape.lines) if step.draws else ()
+    deciding = _deciding(layout, own, face, shapes, step.draws) if own and step.draws else ()
     marks = _marks(shapes)
     line = _line(own, step)
     view = face_view(layout.stick, face, layout.stick.section(*(own.place if own else ())))
     low, high = _corners(layout.stick, view, shapes)
+    current = _current(marks, line, view, step, shapes)
     return Scene(
         stick=layout.stick,
         face=face,
@@ -102,9 +103,8 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
             if feature is not own
             for shape in _shapes(layout, feature, face)
         ),
-        lines=tuple(mark for mark in marks if mark.line != step.draws),
-        current=tuple(mark for mark in marks if mark.line == step.draws)
-        or _stated(line, view, step, shapes),
+        lines=tuple(mark for mark in marks if mark not in current),
+        current=current,
         line=line,
         reading=reading or next(iter(step.readings), None),
     )
@@ -119,6 +119,31 @@ def _shapes(layout: Layout, feature: Feature, face: Face) -> tuple[Outline, ...]
     view = face_view(layout.stick, face, layout.stick.section(*feature.place))
     whole = view.rectangle().double_area
     return tuple(shape for shape in found if any(shape.lines) or shape.double_area < whole)
+
+
+def _deciding(
+    layout: Layout, own: Feature, face: Face, shapes: tuple[Outline, ...], line: str
+) -> tuple[Outline, ...]:
+    """The waste that a line bounds here; of a line that lies inside the wood, that of its cuts."""
+    found = tuple(shape for shape in shapes if line in shape.lines)
+    cuts = tuple(cut for cut in own.cuts if any(plane.line == line for plane in cut.planes))
+    return found or _shapes(layout, replace(own, cuts=cuts), face)
+
+
+def _current(
+    marks: tuple[Mark, ...],
+    line: Line | None,
+    view: FaceView,
+    step: Step,
+    shapes: tuple[Outline, ...],
+) -> tuple[Mark, ...]:
+    """The line in hand on a side: none for a depth down from it, even where its floor comes out."""
+    if line is not None and line.slant is None and not view.face.is_end:
+        across = line.axis in (Axis.FIRST, Axis.SECOND)
+        if across and line.axis is axis_from(view.face):
+            return ()
+    found = tuple(mark for mark in marks if mark.line == step.draws)
+    return found or _stated(line, view, step, shapes)
 
 
 def _line(feature: Feature | None, step: Step) -> Line | None:

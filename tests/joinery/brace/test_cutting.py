@@ -1,6 +1,7 @@
 """What is done at a brace's end, and what of it is measured as cut."""
 
-from benchmate.joinery.brace.cutting import AS_CUT, end_sizes, end_tasks
+from benchmate.frame.raking_tenon import AS_CUT
+from benchmate.joinery.brace.cutting import end_sizes, end_tasks
 from benchmate.model.feature import Asks, Stage, Task
 from tests.builders import length, real
 from tests.joinery.brace.bays import bay

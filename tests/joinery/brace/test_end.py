@@ -1,6 +1,7 @@
 """The lines on a brace's end."""
 
-from benchmate.joinery.brace.end import end_cuts, end_lines, reduced, reduced_line
+from benchmate.frame.raking_tenon import reduced_line
+from benchmate.joinery.brace.end import end_cuts, end_lines, reduced
 from benchmate.joinery.brace.legs import legs
 from benchmate.joinery.brace.record import BraceJoint
 from benchmate.measure.length import ZERO

@@ -3,10 +3,15 @@
 import pytest
 
 from benchmate.joinery.joist.family import features
-from benchmate.joinery.joist.findings import END_CHECKS, POCKET_CHECKS
+from benchmate.joinery.joist.findings import END_CHECKS, POCKET_CHECKS, TAIL_CHECKS
 from benchmate.model.findings import Severity
 from tests.builders import codes, frame, joist, length, line, pocket, sill, tenon
+from tests.floor import over
 from tests.joinery.joist.floors import SQUARE, SQUARE_JOIST, SQUARE_SILL, Floor
+from tests.joinery.joist.tails import LOW, as_cut, dropped, measured, tailed
+
+OTHERS = {"no_pocket", "slope_too_long"}
+"""Checks that cannot fire together with the rest: a bearing in the air, an end that slopes."""
 
 
 def _found(floor: Floor, **words: str) -> list[tuple[str, ...]]:
@@ -111,7 +116,7 @@ def test_every_stop_is_told_on_both_timbers_with_a_remedy() -> None:
     """Neither side may be cut to figures that cannot be, and each is told under its own name."""
     floor = Floor(joist_measures={"first": "5"})
     sides = floor.sides(end_depth="9", bearing="9", at="-1'", drop="4")
-    everything = {check.__name__ for check in (*END_CHECKS, *POCKET_CHECKS)} - {"no_pocket"}
+    everything = {check.__name__ for check in (*END_CHECKS, *POCKET_CHECKS)} - OTHERS
     for side in sides:
         assert len(side.findings) == len(everything)
         assert len(set(codes(side.findings))) == len(everything)
@@ -135,3 +140,93 @@ def test_findings_speak_the_project_s_tape() -> None:
     built = frame(joist(), sill(), joint, units="mm", graduation="1 mm")
     (finding,) = features(joint, built)[1].findings
     assert "203 mm" in finding.message
+
+
+def _slope(back: str) -> list[tuple[str, ...]]:
+    floor = LOW.with_(own={"joist": {"far_end_at": "12 in"}})
+    found = dropped(floor, end_depth="5", diminished=back)
+    return [codes(side.findings) for side in found.sides]
+
+
+def test_a_slope_longer_than_its_joist() -> None:
+    """14" of joist with 2" of it in the beam has room for 12" of slope."""
+    assert _slope("12") == [(), ()]
+    assert _slope("12-1/64") == _both("joist-slope-too-long")
+    floor = LOW.with_(own={"joist": {"far_end_at": "12 in"}}, real=measured(first="5"))
+    level = dropped(floor, end_depth="5", diminished="20")
+    assert codes(level.sides[0].findings) == (), "a joist no deeper than its end has no slope"
+
+
+def _tail(**words: object) -> list[tuple[str, ...]]:
+    return [codes(side.findings) for side in tailed(**words).sides]  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("rule", ["mill", "square"])
+def test_a_sound_dovetail_has_no_finding(rule: str) -> None:
+    """By either rule, in either face, wedged or not."""
+    for near in (True, False):
+        floor = over(LOW.with_(near=near), (16, 16, 16, 16), rule)
+        assert _tail(floor=floor) == [(), ()]
+        assert _tail(floor=floor, wedge="1/4", wedge_side="east") == [(), ()]
+
+
+@pytest.mark.parametrize(("flare", "found"), [("1-63/64", ()), ("2", ("dovetail-no-neck",))])
+def test_flares_that_leave_no_neck(flare: str, found: tuple[str, ...]) -> None:
+    """Two of them off a 4" joist; one flank straight leaves room for twice as much."""
+    assert _tail(flare=flare) == _both(*found)
+    assert _tail(flare=flare, straight="west") == [(), ()]
+
+
+@pytest.mark.parametrize(
+    ("wedge", "found"), [("1-31/64", ()), ("1-1/2", ("dovetail-loose-without-wedge",))]
+)
+def test_a_wedge_as_wide_as_the_flare(wedge: str, found: tuple[str, ...]) -> None:
+    """1-1/2" of flare in all; told on the beam, where the room is, and it stops nothing."""
+    assert _tail(wedge=wedge, wedge_side="west") == [(), found]
+
+
+@pytest.mark.parametrize(("actual", "found"), [("5", ()), ("4-63/64", ("joist-end-too-deep",))])
+def test_a_tail_deeper_than_its_joist(actual: str, found: tuple[str, ...]) -> None:
+    """Its underside would lie in the air."""
+    assert _tail(floor=LOW.with_(real=measured(first=actual)), end_depth="5") == _both(*found)
+
+
+@pytest.mark.parametrize(
+    ("words", "found"),
+    [
+        ({"length": "7-55/64"}, ()),
+        ({"length": "7-7/8"}, ("pocket-through-behind",)),
+        ({"floor": LOW.with_(lower="2-63/64")}, ()),
+        ({"floor": LOW.with_(lower="3")}, ("pocket-through-below",)),
+        ({"floor": LOW.with_(lower="-6-63/64")}, ()),
+        ({"floor": LOW.with_(lower="-7")}, ("pocket-none",)),
+        ({"floor": LOW.with_(real=as_cut(thickness="9"))}, ("pocket-through-below",)),
+    ],
+)
+def test_a_socket_is_checked_like_any_pocket(
+    words: dict[str, object], found: tuple[str, ...]
+) -> None:
+    """And its findings call it a socket."""
+    assert _tail(**words) == _both(*found)
+    for finding in tailed(**words).sides[1].findings:  # type: ignore[arg-type]
+        assert "socket" in finding.message
+
+
+def test_a_socket_past_a_shoulder_counts_at_its_widest() -> None:
+    """Its back is 1/32" wider each side than its tail."""
+    for start, found in (("-1/32", ()), ("0", ("pocket-past-shoulder",))):
+        floor = LOW.with_(end="north", own={"beam": {"reference_end_at": start}})
+        assert _tail(floor=floor) == _both(*found)
+
+
+def test_every_stop_of_a_dovetail_is_told_on_both_timbers_with_a_remedy() -> None:
+    """Under its own name on each."""
+    floor = LOW.with_(end="north", own={"beam": {"reference_end_at": "1"}}, lower="4")
+    sides = tailed(floor, end_depth="9", length="9", flare="2").sides
+    everything = {check.__name__ for check in (*TAIL_CHECKS, *POCKET_CHECKS)} - OTHERS
+    for side in sides:
+        assert len(set(codes(side.findings))) == len(side.findings) == len(everything)
+        for finding in side.findings:
+            assert finding.severity is Severity.STOP
+            assert (finding.timber, finding.feature) == (side.timber, side.id)
+            assert finding.remedy

@@ -6,7 +6,7 @@ import pytest
 
 from benchmate.frame.practice import CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
-from benchmate.joinery.joist.pocket import ENGINEER
+from benchmate.joinery.joist.notch import ENGINEER
 from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
 from benchmate.model.directions import Face

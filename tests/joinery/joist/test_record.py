@@ -3,11 +3,14 @@
 import pytest
 from pydantic import ValidationError
 
-from benchmate.joinery.joist.record import NO_DROP, JoistPocket
+from benchmate.frame.level_end import NO_DROP
+from benchmate.joinery.joist.record import DovetailJoist, JoistPocket
+from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing
+from benchmate.model.work import Bearing, Extension
 from tests.builders import joist, length, pocket, sill, timber
+from tests.joinery.joist.joints import dovetail_joist
 
 JOIST, SILL, POST = joist(), sill(), timber("post")
 
@@ -21,6 +24,7 @@ def test_a_joist_needs_only_its_bearing() -> None:
     """Its top is level with the sill's, its end full deep, and the shop gives the clearance."""
     joint = pocket()
     assert (joint.drop, joint.end_depth, joint.end_clearance) == (NO_DROP, None, None)
+    assert joint.diminished is None
 
 
 @pytest.mark.parametrize(
@@ -35,6 +39,8 @@ def test_a_joist_needs_only_its_bearing() -> None:
         ({"family": "tenon"}, "joist pocket"),
         ({"housing": "1"}, "Extra inputs"),
         ({"bearing": 2}, "not text"),
+        ({"diminished": "0", "end_depth": "4"}, "more than nothing"),
+        ({"diminished": "12"}, 'no "end_depth"; say how deep'),
     ],
 )
 def test_what_is_refused(words: dict[str, object], says: str) -> None:
@@ -118,3 +124,60 @@ def test_a_record_says_itself_again() -> None:
     """What is written to the file reads back equal."""
     joint = pocket(drop="deck", end_depth="4", end_clearance="0")
     assert JoistPocket.model_validate(joint.model_dump()) == joint
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ({"flare": "0"}, "more than nothing"),
+        ({"length": "0"}, "more than nothing"),
+        ({"wedge": "1/4"}, 'one of "wedge" and "wedge_side"'),
+        ({"wedge_side": "east"}, "give both"),
+        ({"wedge": "0", "wedge_side": "east"}, "more than nothing"),
+        ({"straight": "left"}, "where a face looks"),
+        ({"diminished": "12"}, "Extra inputs"),
+    ],
+)
+def test_what_a_dovetail_refuses(words: dict[str, object], says: str) -> None:
+    """A record that could not be cut is refused, and the message says why."""
+    with pytest.raises(ValidationError, match=says):
+        dovetail_joist(**words)  # type: ignore[arg-type]
+
+
+def test_a_dovetail_s_tail_lies_beyond_its_shoulder() -> None:
+    """The shoulder bears on the beam's face, and the stick is longer by the tail."""
+    joint = dovetail_joist()
+    south = Direction.SOUTH
+    assert joint.bearings() == (Bearing("joist", south, "beam", ZERO, "joist-end-socket"),)
+    assert joint.extensions() == (Extension("joist", south, length("3")),)
+    assert joint.socket == "joist-end-socket"
+
+
+@pytest.mark.parametrize("key", ["straight", "wedge_side"])
+@pytest.mark.parametrize(
+    ("looks", "keys"), [("east", []), ("west", []), ("north", ["key"]), ("up", ["key"])]
+)
+def test_a_side_is_one_that_the_joist_has(key: str, looks: str, keys: list[str]) -> None:
+    """A joist that runs north and south has an east side and a west one."""
+    words = {key: looks} | ({"wedge": "1/4"} if key == "wedge_side" else {})
+    joint = dovetail_joist(into="sill", at="4'", **words)
+    found = joint.faults({"joist": JOIST, "sill": SILL})
+    assert [fault.key for fault in found] == [key for _ in keys]
+    for fault in found:
+        assert "its sides look west and east" in fault.problem
+    turned = joist(first_face="east", second_face="up")
+    assert [fault.key for fault in joint.faults({"joist": turned, "sill": SILL})] == [
+        key for _ in keys
+    ]
+
+
+def test_what_keeps_a_dovetail_out_is_told_first() -> None:
+    """Like any joist's joint."""
+    joint = dovetail_joist(into="post", straight="north")
+    assert [fault.key for fault in joint.faults({"joist": JOIST, "post": POST})] == ["at"]
+
+
+def test_a_dovetail_s_record_says_itself_again() -> None:
+    """What is written to the file reads back equal."""
+    joint = dovetail_joist(wedge="1/4", wedge_side="east", straight="west", end_depth="4")
+    assert DovetailJoist.model_validate(joint.model_dump()) == joint

@@ -1,126 +1,220 @@
-"""A tenon that touches a third timber, by its definition: boxes in the building.
+"""A tenon and its mortise by their definition: boxes round one middle, and round holes across.
 
 How it works
-1. A tenon is a box beyond the face its timber bears on: so thick, so wide, so long, set back from
-   the reference face that looks across the grain of the timber that receives it. Sizes that were
-   measured as cut count instead.
-2. Its mortise is that box, open at the face it goes in by, and a little deeper.
-3. Where it goes through another tenon, that tenon loses whatever of it lies in the mortise.
-4. In a timber that it goes on into, the mortise is the same box again.
+1. The shoulder bears so deep in as it is housed. Past it the stick keeps its tenon alone: cheek to
+   cheek as thick as said, with the other timber's grain from one narrow edge to the other.
+2. The mortise lets in the tenon as it was made, and is a little deeper than that is long; where the
+   tenon goes through it has no bottom. The housing takes the whole end, and by square rule the end
+   comes down to its inner timber as far as it goes in.
+3. A peg goes square through the cheeks. Its hole in the tenon lies nearer the shoulder by the draw.
 """
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import cos, pi, sin
 
 from benchmate.frame.frame import Frame
 from benchmate.joinery.tenon.record import TenonJoint
-from benchmate.measure.length import Length
-from tests.proof.kernel import Solid, block
-from tests.proof.wood import Log
-from tests.space import TOWARDS, Box, Span
+from tests.proof.fits import Wastes
+from tests.proof.kernel import Solid, hull
+from tests.proof.raising import end_names
+from tests.proof.textbook.entry import FAR, Across, Entry, Side, Span, entry
+from tests.proof.wood import Direction, Log
 
-FAR = 20_000_000_000
-"""Further than any timber runs, in nanometres."""
+ROUND = 40
+"""How many sides stand for a round hole, their corners on it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tenon:
-    """A tenon in the building: its box, the axis it runs on, and the sense it goes in."""
+    """One tenon in its place: how far in its shoulder bears, and all of it across and along."""
 
-    box: Box
-    axis: int
-    sense: int
+    joint: TenonJoint
+    met: Entry
+    shoulder: int
 
-    def stretched(self, back: int, ahead: int) -> Solid:
-        """The same with so much more at its root and at its end."""
-        low, high = self.box[self.axis]
-        spans = list(self.box)
-        before, after = (back, ahead) if self.sense > 0 else (ahead, back)
-        spans[self.axis] = (low - before, high + after)
-        return block((spans[0], spans[1], spans[2]))
+    @property
+    def long(self) -> float:
+        """As given, or all the wood it passes less what it is held short of the face across."""
+        if self.joint.length is not None:
+            return self.joint.length.nm
+        return self.met.beyond - self.shoulder - self.joint.held_short.nm
 
+    @property
+    def edge(self) -> int:
+        """How far in the narrow edge on the reference side lies."""
+        return (self.joint.relief_reference or self.joint.all_round).nm
 
-def tenon_of(joint: TenonJoint, logs: Mapping[str, Log]) -> Tenon:
-    """Where a tenon comes, by the faces of its own timber and of the one that receives it."""
-    log, into = logs[joint.timber], logs[joint.into or ""]
-    axis, sense = TOWARDS[joint.end.word]
-    made = log.layout.stick.as_cut.get(_feature(joint))
-    cheek = next(n for n in (1, 2) if _axis(log, n) != _axis(into, 0))
-    thick = (made and made.thickness) or joint.thickness
-    near = joint.set_back.nm
-    start = (joint.relief_reference or joint.all_round).nm
-    wide = made and made.width
-    stop = start + wide.nm if wide else _far_edge(joint, log, 3 - cheek)
-    seat, exit_ = _bears(joint, into, axis, sense)
-    long = abs(exit_ - seat) + joint.past.nm - joint.held_short.nm
-    if joint.length is not None:
-        long = joint.length.nm
-    if made and made.length:
-        long = made.length.nm
-    spans: list[Span] = [(0, 0)] * 3
-    spans[axis] = _sorted(seat, seat + sense * long)
-    spans[_axis(log, cheek)] = _across(log, cheek, near, near + thick.nm)
-    spans[_axis(log, 3 - cheek)] = _across(log, 3 - cheek, start, stop)
-    return Tenon(box=(spans[0], spans[1], spans[2]), axis=axis, sense=sense)
+    @property
+    def across(self) -> Across:
+        """From cheek to cheek and from edge to edge, as laid out.
 
+        A far edge that is struck is struck in from the reference side: on the stick as drawn, or on
+        its inner timber. One that is not is the stick's own face.
+        """
+        stick, number = self.met.stick, self.met.grain
+        off = (self.joint.relief_far or self.joint.all_round).nm
+        held = stick.stock.inner or stick.stock.drawn
+        struck = bool(off) or stick.stock.inner is not None
+        far = held[number - 1] - off if struck else stick.real(number)
+        near = self.joint.set_back.nm
+        return {
+            self.met.aside: (near, near + self.joint.thickness.nm),
+            number: (self.edge, far),
+        }
 
-def mortise_of(joint: TenonJoint, frame: Frame, logs: Mapping[str, Log]) -> Solid:
-    """The wood of the receiving timber that a tenon takes the place of, whatever takes off more."""
-    deeper = FAR if joint.through else _clearance(joint, frame)
-    return tenon_of(joint, logs).stretched(FAR, deeper)
+    def made(self, size: str, laid_out: float) -> float:
+        """A size as it was cut, if that was measured."""
+        stock, feature = self.met.stick.stock, self.met.stick.feature
+        return stock.cut(feature, size) or laid_out
 
+    @property
+    def made_across(self) -> Across:
+        """The same as cut, counted from the near cheek and the reference edge."""
+        found = {}
+        for number, size in ((self.met.aside, "thickness"), (self.met.grain, "width")):
+            low, high = self.across[number]
+            found[number] = (low, low + self.made(size, high - low))
+        return found
 
-def mortise_beyond(joint: TenonJoint, frame: Frame, logs: Mapping[str, Log]) -> Solid:
-    """The wood that it takes the place of in the timber it goes on into."""
-    deeper = FAR if joint.beyond_through else _clearance(joint, frame)
-    return tenon_of(joint, logs).stretched(FAR, deeper)
+    @property
+    def made_long(self) -> float:
+        """Its length as cut."""
+        return self.made("length", self.long)
 
+    def body(self, *, longer: float = 0) -> Solid:
+        """The tenon that was made, in the building, `longer` than that."""
+        end = self.shoulder + self.made_long + longer
+        return self.met.box((self.shoulder, end), self.made_across)
 
-def tenon_wood(joint: TenonJoint, logs: Mapping[str, Log]) -> Solid:
-    """A tenon itself."""
-    return block(tenon_of(joint, logs).box)
-
-
-def _clearance(joint: TenonJoint, frame: Frame) -> int:
-    return (joint.bottom_clearance or frame.project.practice.bottom_clearance).nm
-
-
-def _feature(joint: TenonJoint) -> str:
-    return {"up": "head", "down": "foot"}.get(joint.end.word, f"{joint.end.word}-end") + "-tenon"
-
-
-def _axis(log: Log, number: int) -> int:
-    """Which building axis a reading of a timber goes along."""
-    return [bool(step) for step in log.stand.ways[number]].index(True)
-
-
-def _deep(log: Log, number: int, *, framed: bool) -> Length:
-    stick = log.layout.stick
-    section = stick.inner if framed and stick.inner else stick.section()
-    return (section.first, section.second)[number - 1]
+    def bottom(self, frame: Frame) -> float:
+        """How far in the mortise goes."""
+        if self.joint.through:
+            return FAR
+        own = self.joint.bottom_clearance
+        spare = frame.project.practice.bottom_clearance if own is None else own
+        return self.shoulder + self.made_long + spare.nm
 
 
-def _far_edge(joint: TenonJoint, log: Log, number: int) -> int:
-    """How far in the far narrow edge lies: held by a relief or the inner timber, or as it is."""
-    stick, cut_back = log.layout.stick, joint.relief_far or joint.all_round
-    section = stick.inner or (stick.nominal if cut_back else stick.section())
-    return ((section.first, section.second)[number - 1] - cut_back).nm
+def tenon(joint: TenonJoint, logs: Mapping[str, Log]) -> Tenon:
+    """The tenon of a joint of two timbers. Raises KeyError for one that stands alone."""
+    feature, other = end_names(joint)
+    stick = Side(log=logs[joint.timber], feature=feature)
+    met = entry(stick, joint.end, Side(log=logs[joint.into or ""], feature=other))
+    return Tenon(joint=joint, met=met, shoulder=joint.housing.nm)
 
 
-def _across(log: Log, number: int, start: int, stop: int) -> Span:
-    axis = _axis(log, number)
-    zero, way = log.stand.zero[axis], log.stand.ways[number][axis]
-    return _sorted(round(zero + way * start), round(zero + way * stop))
+def textbook(joint: TenonJoint, frame: Frame, logs: Mapping[str, Log]) -> Wastes:
+    """The wood that a tenon and its mortise take off their timbers, without their pegs."""
+    found = tenon(joint, logs)
+    met, shoulder = found.met, found.shoulder
+    kept = met.box((shoulder, shoulder + found.long), found.across)
+    beyond = met.box((shoulder, FAR)).without([kept])
+    hole = met.box((-FAR, found.bottom(frame)), found.made_across)
+    return {
+        f"{joint.timber}/{met.stick.feature}": beyond.joined(_reduced(found)),
+        f"{joint.into}/{met.other.feature}": hole.joined(_housing(found)),
+    }
 
 
-def _bears(joint: TenonJoint, into: Log, axis: int, sense: int) -> Span:
-    """Where a shoulder bears, and the face across from it, as coordinates in the building."""
-    number = next(n for n in (1, 2) if _axis(into, n) == axis)
-    arris, way = round(into.stand.zero[axis]), round(into.stand.ways[number][axis])
-    framed, real = (arris + way * _deep(into, number, framed=each).nm for each in (True, False))
-    enters, leaves = (arris, real) if way == sense else (framed, arris)
-    return enters + sense * joint.housing.nm, leaves
+def _recess(found: Tenon) -> Span:
+    """From the other timber's real face to where the shoulder bears."""
+    return -found.met.over, found.shoulder
 
 
-def _sorted(one: int, other: int) -> Span:
-    return (one, other) if one <= other else (other, one)
+def _reduced(found: Tenon) -> list[Solid]:
+    """What lies outside the section that the frame counts on, as far as the end goes in."""
+    low, high = _recess(found)
+    if low == high:
+        return []
+    stick = found.met.stick
+    return [found.met.box((low, FAR), {number: (stick.framed(number), FAR)}) for number in (1, 2)]
+
+
+def _housing(found: Tenon) -> list[Solid]:
+    """The recess that takes the whole end: open at each side of the other that it comes out to."""
+    low, high = _recess(found)
+    if low == high:
+        return []
+    met = found.met
+    wide = met.stick.framed(met.aside)
+    lowest, highest = sorted((met.near, met.far))
+    sides = (-FAR if lowest >= 0 else 0, FAR if highest <= wide else wide)
+    ends = (0, met.stick.framed(met.grain))
+    return [met.box((low, high), {met.aside: sides, met.grain: ends})]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bore:
+    """A round hole across a joint: its axis so far `deep` in, `edge` along the other timber.
+
+    It goes `across`, in from the stick's face that looks across the other timber's grain.
+    """
+
+    met: Entry
+    deep: float
+    edge: float
+    across: Span
+    size: float
+
+    def body(self) -> Solid:
+        """The hole in the building."""
+        turns = (2 * pi * step / ROUND for step in range(ROUND))
+        ring = [
+            (self.deep + self.size / 2 * cos(turn), self.edge + self.size / 2 * sin(turn))
+            for turn in turns
+        ]
+        corners = []
+        for deep, edge in ring:
+            for at in self.across:
+                spot = {self.met.aside: at, self.met.grain: edge}
+                corners.append((round(deep), round(spot[1]), round(spot[2])))
+        return self.met.stand.put(hull(corners))
+
+    def off(self, point: Direction) -> tuple[float, float]:
+        """How far a point of the building lies off its axis: in, and along the other timber."""
+        east, north, up = (a - b for a, b in zip(point, self.met.stand.zero, strict=True))
+        gone = [
+            sum(a * b for a, b in zip((east, north, up), way, strict=True))
+            for way in self.met.stand.ways
+        ]
+        return gone[0] - self.deep, gone[self.met.grain] - self.edge
+
+
+Bores = Mapping[str, tuple[Bore, ...]]
+"""The round holes that a joint has in its timbers, by `<timber>/<feature>`."""
+
+
+def bores(joint: TenonJoint, logs: Mapping[str, Log]) -> Bores:
+    """The holes of a joint's pegs; none where it has no pegs."""
+    pegs = joint.pegs
+    if pegs is None:
+        return {}
+    found = tenon(joint, logs)
+    first, apart = found.edge + pegs.from_edge.nm, pegs.spacing.nm if pegs.spacing else 0
+    centres = [first + place * apart for place in range(pegs.count)]
+    deep = found.shoulder + pegs.from_shoulder.nm
+    bored = {
+        (joint.into, found.met.other.feature): (deep, _bored(found)),
+        (joint.timber, found.met.stick.feature): (deep - pegs.draw.nm, (-FAR, FAR)),
+    }
+    return {
+        f"{timber}/{feature}-pegs": tuple(
+            Bore(met=found.met, deep=at, edge=edge, across=across, size=pegs.size.nm)
+            for edge in centres
+        )
+        for (timber, feature), (at, across) in bored.items()
+    }
+
+
+def _bored(found: Tenon) -> Span:
+    """From the face of the other timber that its holes are bored from, to where they stop."""
+    pegs, met = found.joint.pegs, found.met
+    if pegs is None or pegs.blind_depth is None:
+        return -FAR, FAR
+    here, there = met.near, met.far_real
+    if pegs.bored_from == "far":
+        here, there = there, here
+    inwards = 1 if there > here else -1
+    low, high = sorted((here - inwards * FAR, here + inwards * pegs.blind_depth.nm))
+    return low, high

@@ -3,12 +3,14 @@
 import pytest
 
 from benchmate.layout.step import Layout, Step
+from benchmate.layout.walk import lay_out
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
 from benchmate.tui.drawing.choice import best_face
 from benchmate.tui.drawing.datum import datum_across, datum_along, edge_faces
 from benchmate.tui.drawing.scene import scene
+from tests.joinery.rafter.roofs import Roof, built, seat
 from tests.tui.drawing.timbers import TIMBERS, layout, steps_with_lines
 
 
@@ -69,3 +71,12 @@ def test_a_step_without_a_figure_starts_nowhere() -> None:
     """Choosing the faces measures nothing."""
     walk = layout("post-se")
     assert datum_along(scene(walk, walk.step("stick/faces"), Face.FIRST)) is None
+
+
+def test_a_level_line_measured_down_another_starts_at_no_edge() -> None:
+    """A rafter's seat is set off down its heel line, so neither edge may say to gauge from it."""
+    frame = built(Roof(), seat())
+    walk = lay_out(frame, "rafter")
+    drawn = scene(walk, walk.step("wall-notch/seat"), Face.SECOND)
+    assert drawn.current
+    assert [datum_across(drawn, mark) for mark in drawn.current] == [None] * len(drawn.current)

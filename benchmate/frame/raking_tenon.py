@@ -1,0 +1,253 @@
+"""The tenon on an end of a raking timber: what every family that cuts one says and does alike."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from benchmate.frame.marking import Says, square_mark
+from benchmate.frame.practice import CHISEL, SAW
+from benchmate.frame.reduction import unmeasured
+from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
+from benchmate.model.feature import Beside, Line, Reading, Stage, Task
+from benchmate.model.findings import Finding, stop
+from benchmate.model.progress import AsCut
+from benchmate.model.solids import Axis, Cut, Plane, above, below
+from benchmate.model.stick import Stick, across, reference_for
+
+NEAR, FAR = "near-cheek", "far-cheek"
+"""The lines of its two cheeks."""
+
+AS_CUT = "as-cut"
+"""The task after which the tenon's real sizes are known."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RakingTenon:
+    """A tenon on an end of a raking timber, on its real stick.
+
+    `plumb` is the axis in from the reference edge in the plane it rakes in; its cheeks lie `near`
+    and `far` in on the other one. The end goes in `deep` from the reference edge and `wide` across.
+    `outside` is the plane of the receiving timber's real face, and `length` how long the tenon is
+    as it is measured once it is cut.
+    """
+
+    stick: Stick
+    end: Face
+    feature: str
+    plumb: Axis
+    outside: Plane
+    length: Length
+    near: Length
+    far: Length
+    deep: Length
+    wide: Length
+    as_cut: AsCut
+
+    @property
+    def cheeks(self) -> Axis:
+        """The axis its cheeks are measured on: across the plane it rakes in."""
+        return across(self.plumb)
+
+    @property
+    def shoulder(self) -> Length:
+        """The reading of the point where its reference edge meets the face it enters."""
+        return self.stick.shoulder(self.end)
+
+    @property
+    def thickness(self) -> Length:
+        """From cheek to cheek as laid out."""
+        return self.far - self.near
+
+    @property
+    def places(self) -> tuple[str, ...]:
+        """Where its section may have been measured, the nearest place first."""
+        return (self.feature, self.stick.place_at(self.end))
+
+    @property
+    def real_wide(self) -> Length:
+        """The real depth of the stick across its plane."""
+        return self.stick.depth(self.cheeks, *self.places)
+
+    @property
+    def real_deep(self) -> Length:
+        """The real depth of the stick from its reference edge."""
+        return self.stick.depth(self.plumb, *self.places)
+
+    @property
+    def edge_face(self) -> Face:
+        """The reference face along the reference edge."""
+        return reference_for(self.plumb)
+
+    @property
+    def end_words(self) -> str:
+        """What a framer calls this end."""
+        return self.stick.pose.words(self.end)
+
+    @property
+    def near_cheek(self) -> str:
+        """What its thickness is measured from: the face itself where the tenon is barefaced."""
+        face = self.stick.pose.words(reference_for(self.cheeks))
+        return f"near cheek, by the {face}" if self.near else face
+
+    def real(self, size: str) -> Length:
+        """A size as cut if it was typed, otherwise as laid out."""
+        return self.as_cut.get(size) or {"thickness": self.thickness, "length": self.length}[size]
+
+
+def cheek_cuts(tenon: RakingTenon, shoulder: Plane) -> tuple[Cut, ...]:
+    """The wood beside the tenon, beyond the shoulder it stands on."""
+    found = []
+    if tenon.near:
+        found.append(Cut((shoulder, below(tenon.cheeks, tenon.near, NEAR))))
+    if tenon.real_wide > tenon.far:
+        found.append(Cut((shoulder, above(tenon.cheeks, tenon.far, FAR))))
+    return tuple(found)
+
+
+def cheek_lines(tenon: RakingTenon) -> tuple[Line, ...]:
+    """The near cheek, if it is not the face itself, and the far one."""
+    far = tenon.stick.pose.words(reference_for(tenon.cheeks).opposite)
+    found = []
+    if tenon.near:
+        near = Says(
+            title="Near cheek line",
+            why="The set-back. It is the same in the mortise, so the faces come flush.",
+        )
+        found.append(square_mark(below(tenon.cheeks, tenon.near, NEAR), near))
+    bare = (
+        "Barefaced: no shoulder on the reference side, so left and right are not alike. "
+        if not tenon.near
+        else ""
+    )
+    says = Says(
+        title="Far cheek line",
+        beside=(
+            Beside(tenon.thickness, "tenon thickness"),
+            Beside(tenon.real_wide - tenon.far, f"to come off the {far}"),
+        ),
+        why=f"{bare}What the stick is over or under shows only on the far side.",
+        caution=f"Never measure this from the {far}.",
+    )
+    found.append(square_mark(above(tenon.cheeks, tenon.far, FAR), says))
+    return tuple(found)
+
+
+def saw_side_tasks(
+    tenon: RakingTenon, title: str, draws: str, setting: str, faces: tuple[Face, ...] = ()
+) -> tuple[Task, ...]:
+    """Sawing the shoulder a tenon stands on, side by side: each has a depth of its own.
+
+    `faces` are shown beside the one that is sawn from.
+    """
+    near, words = reference_for(tenon.cheeks), tenon.stick.pose.words
+    first = unmeasured(tenon.stick, tenon.cheeks, tenon.places)
+    sides = (
+        ("near", near, tenon.near, ""),
+        ("far", near.opposite, tenon.real_wide - tenon.far, first),
+    )
+    return tuple(
+        Task(
+            id=f"saw-{side}",
+            stage=Stage.CUT,
+            title=f"{title}, {words(face)}",
+            draws=draws,
+            faces=(face, *faces),
+            readings=(Reading(value=deep, hook=words(face), way="straight in"),),
+            waste=f"Keep the kerf on the {tenon.end_words} side of the knifed line.",
+            why="Stop at the depth: deeper weakens the tenon's root.",
+            caution=f"{caution}{SAW}",
+            setting=setting,
+        )
+        for side, face, deep, caution in sides
+        if deep
+    )
+
+
+def saw_cheeks_task(tenon: RakingTenon) -> Task:
+    """Cutting both cheeks, the line left on."""
+    return Task(
+        id="saw-cheeks",
+        stage=Stage.CUT,
+        title="Cut the cheeks",
+        draws=FAR,
+        faces=(tenon.edge_face, tenon.edge_face.opposite),
+        readings=(
+            Reading(value=tenon.thickness, hook=tenon.near_cheek, way="to the far cheek, left on"),
+        ),
+        waste="Outside the cheek lines.",
+        why="Leave the line: what is left on can be pared, what is gone cannot be put back.",
+        caution=SAW,
+    )
+
+
+def reduced_line(axis: Axis) -> str:
+    """The line a far face is brought down to."""
+    return f"reduced-{axis.name.lower()}"
+
+
+def reduced_cuts(tenon: RakingTenon, lost: Mapping[Axis, Length]) -> tuple[Cut, ...]:
+    """What comes off the far faces, as far back as the end goes in, down to what is `lost`."""
+    return tuple(
+        Cut((tenon.outside, above(axis, at, reduced_line(axis)))) for axis, at in lost.items()
+    )
+
+
+def reduced_lines(tenon: RakingTenon, lost: Mapping[Axis, Length]) -> tuple[Line, ...]:
+    """How far each far face comes in."""
+    words = tenon.stick.pose.words
+    return tuple(
+        square_mark(
+            above(axis, at, reduced_line(axis)),
+            Says(
+                title=f"Reduction line, {words(reference_for(axis).opposite)}",
+                why="Square rule: only the inner timber goes into the other one.",
+                caution=f"Never measure this from the {words(reference_for(axis).opposite)}.",
+            ),
+        )
+        for axis, at in lost.items()
+    )
+
+
+def reduce_tasks(tenon: RakingTenon, lost: Mapping[Axis, Length]) -> tuple[Task, ...]:
+    """Cutting each far face down: one figure to one task."""
+    words = tenon.stick.pose.words
+    return tuple(
+        Task(
+            id=f"reduce-{axis.name.lower()}",
+            stage=Stage.CUT,
+            title=f"Reduce the {words(reference_for(axis).opposite)} to its line",
+            draws=reduced_line(axis),
+            faces=(reference_for(axis).opposite,),
+            readings=(
+                Reading(
+                    value=tenon.stick.depth(axis, *tenon.places) - at,
+                    hook=words(reference_for(axis).opposite),
+                    way=f"straight in, from the reduction end line to the {tenon.end_words}",
+                ),
+            ),
+            waste=f"Towards the {words(reference_for(axis).opposite)}, outside its line.",
+            why="So deep on this stick, here: only the inner timber goes in.",
+            caution=f"{unmeasured(tenon.stick, axis, tenon.places)}{SAW} {CHISEL}",
+        )
+        for axis, at in lost.items()
+    )
+
+
+def cheek_outside(family: str, tenon: RakingTenon, tape: Tape) -> Finding | None:
+    """The far cheek lies in the air: the stick is too thin there for set-back and thickness.
+
+    Example: a 1-1/2" tenon set back 1-1/2" in a stick that measures 2-7/8". Remedy: another stick,
+    a thinner tenon, or less set-back.
+    """
+    room = tenon.wide if tenon.stick.inner else tenon.real_wide
+    if tenon.far <= room:
+        return None
+    return stop(
+        f"{family}-cheek-outside",
+        tenon.stick.id,
+        tenon.feature,
+        f"The far cheek comes {tape.text(tenon.far)} in from the reference face, but "
+        f"{tenon.stick.name} is only {tape.text(room)} there",
+        "choose another stick, or make the tenon thinner or its set-back less",
+    )

@@ -1,0 +1,68 @@
+"""The stored parameters of a tenon with a diminished housing, and of its mortise."""
+
+from collections.abc import Mapping
+from typing import Literal, Self
+
+from pydantic import model_validator
+
+from benchmate.measure.length import ZERO
+from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
+from benchmate.model.project import Timber
+from benchmate.model.work import Bearing, Extension, Fault, Work, not_level_fault, placed_faults
+
+
+class DiminishedTenon(Work):
+    """An end of a level tie, girt or joist, tenoned and let into the side of another timber.
+
+    Its shoulder slopes: at the top it comes to the face of `into` and no further, at the underside
+    it goes `housing` deep in, where it bears on the housing's ledge. So shoulder to shoulder is
+    longer along the underside than along the top.
+
+    The tenon is `length` long from the shoulder at the underside, `thickness` thick, and `set_back`
+    from the reference face that looks across the receiving timber's grain; without set-back it is
+    barefaced. Its narrow edges run out to the timber's own faces but for what `relief_reference` or
+    `relief_far` takes off. The mortise is `bottom_clearance` deeper than the tenon is long, the
+    shop's own if not given.
+    """
+
+    family: Literal["diminished tenon"]
+    timber: Id
+    end: EndDirection
+    into: Id
+    housing: PositiveSize
+    length: PositiveSize
+    thickness: PositiveSize
+    set_back: Size
+    relief_reference: Size = ZERO
+    relief_far: Size = ZERO
+    bottom_clearance: Size | None = None
+
+    @model_validator(mode="after")
+    def _two_timbers(self) -> Self:
+        if self.into == self.timber:
+            raise ValueError("cannot enter its own timber; name another in into")
+        return self
+
+    def timbers(self) -> dict[str, str]:
+        """The tenoned timber, and the one that receives it."""
+        return {"timber": self.timber, "into": self.into}
+
+    def extensions(self) -> tuple[Extension, ...]:
+        """What goes into the housing and the tenon: both lie beyond the shoulder at the top."""
+        return (Extension(self.timber, self.end, self.housing + self.length),)
+
+    def bearings(self) -> tuple[Bearing, ...]:
+        """The shoulder at the top comes to the face itself: the housing lies beyond."""
+        return (Bearing(self.timber, self.end, self.into, ZERO, self.mortise),)
+
+    def faults(self, timbers: Mapping[str, Timber]) -> tuple[Fault, ...]:
+        """Timbers without places, or an end that does not lie level."""
+        timber = timbers[self.timber]
+        found = tuple(placed_faults(timber, self.end, timbers[self.into]))
+        fault = not_level_fault(timber, "a diminished housing carries a level end")
+        return found or ((fault,) if fault else ())
+
+    @property
+    def mortise(self) -> str:
+        """The id of the mortise on the receiving timber."""
+        return f"{self.id}-mortise"

@@ -1,0 +1,91 @@
+"""The wedged half-dovetail as the catalogue knows it: both sides of the joint from one record."""
+
+from benchmate.frame.family import Family
+from benchmate.frame.frame import Frame
+from benchmate.frame.practice import awaits_measuring, measure_task
+from benchmate.joinery.half_dovetail import boring, cutting, findings, mortise, tail
+from benchmate.joinery.half_dovetail.mortise_shape import MortiseShape, mortise_shape
+from benchmate.joinery.half_dovetail.record import HalfDovetail
+from benchmate.joinery.half_dovetail.shape import TailShape, tail_shape
+from benchmate.measure.length import ZERO
+from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
+from benchmate.model.feature import Awaits, Feature
+from benchmate.model.findings import Finding, told_on
+
+
+def features(joint: HalfDovetail, frame: Frame) -> tuple[Feature, ...]:
+    """The tail on the tie and the mortise through the post. What stops one side stops the other."""
+    tape, made = frame.project.tape, tail_shape(joint, frame)
+    if made.run <= ZERO:
+        return _without_length(joint, made, frame)
+    received = mortise_shape(joint, made, frame)
+    told = findings.told(made, received, tape)
+    return (_tail(made, told, tape), _mortise(received, told, tape))
+
+
+def _tail(made: TailShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
+    reference = made.end is Face.REFERENCE_END
+    return Feature(
+        id=made.feature,
+        timber=made.stick.id,
+        title=_tail_title(made),
+        at=made.shoulder,
+        place=made.cheeks.places,
+        cuts=tail.tail_cuts(made),
+        lines=tail.tail_lines(made, tape),
+        tasks=cutting.tail_tasks(made, tape),
+        sizes=cutting.tail_sizes(made),
+        awaits=awaits_measuring(made.stick, beyond=made.end if reference else None),
+        findings=told_on(made.stick.id, made.feature, told),
+    )
+
+
+def _tail_title(made: TailShape) -> str:
+    return f"{made.stick.pose.words(made.end).capitalize()} half-dovetail"
+
+
+def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
+    made = received.tail
+    return Feature(
+        id=received.feature,
+        timber=received.stick.id,
+        title=f"Mortise for {made.stick.name}",
+        at=received.span[0],
+        place=(received.feature,),
+        cuts=mortise.mortise_cuts(received),
+        lines=mortise.mortise_lines(received, tape),
+        tasks=boring.mortise_tasks(received),
+        awaits=(Awaits(made.stick.id, f"{made.feature}/{cutting.AS_CUT}"),),
+        mated=True,
+        findings=told_on(received.stick.id, received.feature, told),
+    )
+
+
+def _without_length(joint: HalfDovetail, made: TailShape, frame: Frame) -> tuple[Feature, ...]:
+    """Both sides of a tenon that has no length: nothing to lay out until a size is put right."""
+    told, post = findings.told(made, None, frame.project.tape), frame.stick(joint.into)
+    return (
+        Feature(
+            id=made.feature,
+            timber=made.stick.id,
+            title=_tail_title(made),
+            at=made.shoulder,
+            place=made.cheeks.places,
+            tasks=(measure_task(made.stick, *made.cheeks.places),),
+            findings=told_on(made.stick.id, made.feature, told),
+        ),
+        Feature(
+            id=joint.mortise,
+            timber=post.id,
+            title=f"Mortise for {made.stick.name}",
+            at=ZERO,
+            place=(joint.mortise,),
+            tasks=(measure_task(post, joint.mortise),),
+            findings=told_on(post.id, joint.mortise, told),
+            mated=True,
+        ),
+    )
+
+
+FAMILY = Family(name="wedged half-dovetail", table="joint", record=HalfDovetail, features=features)

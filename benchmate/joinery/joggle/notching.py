@@ -1,0 +1,140 @@
+"""What to do at the notch besides striking lines: one figure to one task."""
+
+from functools import partial
+
+from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
+from benchmate.frame.raking_hole import open_faces
+from benchmate.frame.reduction import unmeasured
+from benchmate.frame.settings import plane_setting
+from benchmate.joinery.joggle.hole import DEPTH
+from benchmate.joinery.joggle.shape import ABUTMENT, SOLE, HoleShape
+from benchmate.measure.printing import Tape
+from benchmate.model.feature import Reading, Stage, Task
+
+_INSIDE = "Inside the mortise's four lines only."
+
+
+def hole_tasks(shape: HoleShape, tape: Tape) -> tuple[Task, ...]:
+    """Every task at the notch and its mortise, in the order it is done."""
+    return (
+        measure_task(shape.stick, shape.feature),
+        _knife(shape),
+        _saw(shape, tape),
+        _chop(shape),
+        *_mortise(shape),
+        _pare(shape),
+    )
+
+
+def _entry(shape: HoleShape) -> str:
+    return shape.stick.pose.words(shape.entry)
+
+
+def _knife(shape: HoleShape) -> Task:
+    return Task(
+        id="knife",
+        stage=Stage.KNIFE,
+        title="Knife the abutment and the sole, hatch the inside",
+        draws=ABUTMENT,
+        faces=open_faces(shape),
+        waste="Between the abutment line and the sole line.",
+        why="The abutment bears and shows: a knifed line keeps it crisp.",
+        caution=f"Look which way {shape.tenon.stick.name} leans before the first cut: its thrust "
+        f"goes towards the {shape.stick.pose.words(shape.relish_end)}.",
+    )
+
+
+def _saw(shape: HoleShape, tape: Tape) -> Task:
+    return Task(
+        id="saw-abutment",
+        stage=Stage.CUT,
+        title="Saw down the abutment",
+        draws=ABUTMENT,
+        faces=open_faces(shape),
+        readings=(
+            Reading(
+                value=shape.recess, hook=_entry(shape), way="straight in, to the notch's bottom"
+            ),
+        ),
+        waste="Keep the kerf on the notch's side of the knifed line.",
+        why="Stop at the depth: deeper cuts into the wood that takes the thrust.",
+        caution=f"{_follows_stick(shape)}{SAW}",
+        setting=plane_setting(shape.abutment, shape.into, tape),
+    )
+
+
+def _follows_stick(shape: HoleShape) -> str:
+    """The caution for a depth that differs with what the stick is over, or nothing."""
+    if shape.entry.is_reference or shape.stick.inner is None:
+        return ""
+    return unmeasured(shape.stick, shape.into, (shape.feature,))
+
+
+def _chop(shape: HoleShape) -> Task:
+    return Task(
+        id="chop-sole",
+        stage=Stage.CUT,
+        title="Chop the notch down to its sole",
+        draws=SOLE,
+        faces=open_faces(shape),
+        readings=(
+            Reading(
+                value=shape.recess,
+                hook=_entry(shape),
+                way="straight in at the abutment; nothing at the heel",
+            ),
+        ),
+        waste="Between the abutment line and the sole line.",
+        why="With the grain, from the heel down to the abutment. Then strike the mortise's sides "
+        "on the sole again from the face.",
+        caution=CHISEL,
+    )
+
+
+def _mortise(shape: HoleShape) -> tuple[Task, ...]:
+    near, far = shape.across
+    down = Reading(value=shape.depth, hook=_entry(shape), way="down, from a straightedge across")
+    task = partial(Task, faces=(shape.entry,), waste=_INSIDE)
+    return (
+        task(
+            id="bore",
+            stage=Stage.CUT,
+            title="Bore or rough out the mortise",
+            draws=DEPTH,
+            readings=(down,),
+            why="Stay inside the lines; the walls are pared afterwards.",
+            caution=DRILL,
+        ),
+        task(
+            id="pare-sides",
+            stage=Stage.PARE,
+            title="Pare the mortise sides",
+            readings=(Reading(value=far - near, hook="near side", way="to the far side"),),
+            why="Square to the face: the tenon slides in by hand, without pounding.",
+            caution=CHISEL,
+        ),
+        task(
+            id="try-depth",
+            stage=Stage.PARE,
+            title="Try the mortise depth",
+            draws=DEPTH,
+            readings=(down,),
+            why="The tenon must never bottom out: abutment and sole bear.",
+        ),
+    )
+
+
+def _pare(shape: HoleShape) -> Task:
+    return Task(
+        id="pare-abutment",
+        stage=Stage.PARE,
+        title="Pare abutment and mortise front in one plane",
+        draws=ABUTMENT,
+        faces=open_faces(shape),
+        readings=(
+            Reading(value=shape.tenon.abutment_length, hook="toe", way="down it, to the sole"),
+        ),
+        waste="Only what stands proud of the lines.",
+        why=f"All of the end of {shape.tenon.stick.name} bears here: flat across, no proud spot.",
+        caution=CHISEL,
+    )

@@ -1,0 +1,1 @@
+"""The rafter peak: the heads of a pair butted, half-lapped or bridled."""

@@ -1,0 +1,1 @@
+"""The rafter seat: a rafter notched over a level timber that it crosses."""

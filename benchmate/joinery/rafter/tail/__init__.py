@@ -1,0 +1,1 @@
+"""The rafter tail: a free end of a rafter cut plumb or level."""
