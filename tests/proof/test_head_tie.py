@@ -1,11 +1,13 @@
 """The head tenon proved: through the plate and on into a tie, however that lies over it."""
 
 from collections.abc import Iterator, Mapping
+from itertools import chain
 
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from benchmate.checks.design import findings_of
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import Length
@@ -42,7 +44,7 @@ LIES = {
 
 def _right(frame: Frame, found: Mapping[str, Log]) -> Wastes:
     """Both mortises by definition; by square rule the plate loses its reduction there as well."""
-    (joint,) = (work for work in frame.project.works if isinstance(work, TenonJoint))
+    joint = next(work for work in frame.project.works if isinstance(work, TenonJoint))
     right = {f"tie/{MORTISE}": mortise_beyond(joint, frame, found)}
     if frame.stick("plate").inner is None:
         right[f"plate/{MORTISE}"] = mortise_of(joint, frame, found)
@@ -109,3 +111,24 @@ def test_no_line_of_the_mortises_can_be_misplaced(name: str) -> None:
     frame = head_tie(joint=JOINTS[name])
     found = logs(frame)
     assert list(unnoticed(_right(frame, found), found)) == []
+
+
+LAPS: Mapping[str, Words] = {
+    "the tie notched": {"share": "0"},
+    "both notched": {"share": "1/2"},
+    "the plate notched": {"share": "1"},
+    "over a cog": {"share": "1/4", "cog": "1-1/2", "cog_set_back": "5"},
+}
+
+
+@pytest.mark.parametrize("name", LAPS)
+@pytest.mark.parametrize("lie", ["notched over it", "undersides", "from the head"])
+def test_a_tie_that_is_lapped_takes_it_too(name: str, lie: str) -> None:
+    """Whichever of the two is notched: no wood is shared, and no joint is in another's way."""
+    frame = head_tie(lie=LIES[lie], lap=LAPS[name], joint={"meets": ("tie-lap",)})
+    found = logs(frame)
+    assert [words for log in found.values() for words in untrue(log)] == []
+    assert list(overlaps(found.values())) == []
+    assert list(differs(_right(frame, found), found)) == []
+    told = [findings_of(log.layout, frame.project.tape) for log in found.values()]
+    assert [each.code for each in chain(*told)] == []

@@ -9,9 +9,9 @@ from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.past import (
     comes_past,
     from_the_face,
-    from_the_notch,
     notched,
     spare_words,
+    under_the_notch,
 )
 from benchmate.joinery.tenon.through import TRY_THROUGH, through_bore, through_try
 from benchmate.measure.printing import Tape
@@ -153,7 +153,6 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         ),
         beside=(
             *_from_the_face(shape),
-            *from_the_notch(shape),
             Beside(shape.clearance, spare_words(shape)),
             Beside(shape.left_below, f"left to the {other}"),
         ),
@@ -239,7 +238,7 @@ def _bore(shape: MortiseShape, breaks: str) -> Task:
         faces=shape.mouths,
         readings=(_down(shape),),
         waste=INSIDE,
-        beside=from_the_notch(shape),
+        beside=under_the_notch(shape),
         why="Stay inside the lines; the walls are pared afterwards.",
         caution=f"{from_the_face(shape)}{breaks}{DRILL}",
     )
@@ -252,7 +251,7 @@ def _try_depth(shape: MortiseShape) -> Task:
         title="Try the mortise depth",
         faces=shape.mouths,
         readings=(_down(shape),),
-        beside=from_the_notch(shape),
+        beside=under_the_notch(shape),
         waste=INSIDE,
         why=BOTTOM,
         caution=from_the_face(shape).rstrip(),

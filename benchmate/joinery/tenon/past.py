@@ -71,12 +71,12 @@ def from_the_face(shape: MortiseShape) -> str:
     return f"{measured}From the {face} itself: over a notch, lay a straightedge across. "
 
 
-def from_the_notch(shape: MortiseShape) -> tuple[Beside, ...]:
-    """How deep the mortise is from a notch's floor that lies on the timber it is notched over."""
+def under_the_notch(shape: MortiseShape) -> tuple[Beside, ...]:
+    """The wood left past the mortise, which is the same however deep a notch was cut before it."""
     if shape.past is None or shape.past.inside <= ZERO:
         return ()
-    words = f"deep from a notch's floor that lies on {shape.past.face}"
-    return (Beside(shape.depth - shape.past.inside, words),)
+    face = shape.stick.pose.words(shape.entry.opposite)
+    return (Beside(shape.left_below, f"left to the {face}, however deep a notch there is"),)
 
 
 def spare_words(shape: MortiseShape) -> str:

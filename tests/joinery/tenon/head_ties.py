@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from benchmate.frame.frame import Frame, Real
+from benchmate.joinery.lap.record import LapJoint
 from benchmate.joinery.tenon.beyond import mortise_beyond
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.record import TenonJoint
@@ -41,6 +42,7 @@ def head_tie(
     lie: Lie | None = None,
     *,
     joint: Words = NONE,
+    lap: Words | None = None,
     own: Mapping[str, Words] | None = None,
     real: Mapping[str, Real] | None = None,
     **words: object,
@@ -48,7 +50,7 @@ def head_tie(
     """An 8 x 8 post under a plate 7" deep and a tie 9" deep, both 8" wide and flush outside.
 
     The plate's top is 8' up. The tenon is 2" thick, 2" in, 4" wide by a relief of 2" all round, and
-    stands 3" past the plate.
+    stands 3" past the plate. With a `lap` they are cut to let one another by.
     """
     how, said = lie or Lie(), own or {}
     return frame(
@@ -56,6 +58,7 @@ def head_tie(
         _tie(plan, how, said.get("tie", NONE)),
         _post(plan, how, said.get("post", NONE)),
         head_tenon(joint),
+        *([] if lap is None else [tie_lap(lap)]),
         real=real,
         **words,
     )
@@ -76,6 +79,14 @@ def head_tenon(joint: Words = NONE) -> TenonJoint:
             "all_round": "2",
         }
         | dict(joint)
+    )
+
+
+def tie_lap(words: Words) -> LapJoint:
+    """The tie let into the plate from above, where it crosses it."""
+    return LapJoint.model_validate(
+        {"id": "tie-lap", "family": "lap", "timber": "tie", "into": "plate", "side": "up"}
+        | dict(words)
     )
 
 

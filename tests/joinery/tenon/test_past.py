@@ -7,9 +7,9 @@ from benchmate.joinery.tenon.past import (
     comes_past,
     draw_ends,
     from_the_face,
-    from_the_notch,
     notched,
     spare_words,
+    under_the_notch,
 )
 from benchmate.joinery.tenon.shape import shape
 from benchmate.layout.step import Step
@@ -73,25 +73,25 @@ def test_where_the_two_overlap_one_may_be_notched(down: str, overlaps: bool) -> 
     """Which of them, another joint says; so the caution says if."""
     found = made(head_tie(lie=Lie(down=down)))
     assert bool(notched(found)) is overlaps
-    assert bool(from_the_notch(found)) is overlaps
+    assert bool(under_the_notch(found)) is overlaps
     assert ("lay a straightedge across" in from_the_face(found)) is overlaps
 
 
 def test_a_notch_is_cut_first_and_the_depth_is_kept() -> None:
-    """4-1/8" from the underside is 3-1/8" from the floor of a notch that lies on the plate."""
+    """4-1/8" from the underside of 9" leaves 4-7/8", whatever is cut away in between."""
     steps = _steps("tie", MORTISE)
     strike_anew = (
         "If this timber is notched over Plate here, cut the notch first and strike the mortise "
         "anew on its floor."
     )
     assert steps["start"].caution == steps["knife"].caution == strike_anew
-    floor = Beside(length("3-1/8"), "deep from a notch's floor that lies on Plate's top face")
+    left = Beside(length("4-7/8"), "left to the top face, however deep a notch there is")
     for name in ("depth", "bore", "try-depth"):
         assert (read(steps[name]), steps[name].readings[0].hook) == (lengths("4-1/8"), "underside")
-        assert floor in steps[name].beside
+        assert length("4-7/8") in [each.value for each in steps[name].beside]
         assert "From the underside itself: over a notch, lay a straightedge" in steps[name].caution
     assert steps["bore"].caution.endswith(DRILL)
-    assert Beside(length("4-7/8"), "left to the top face") in steps["depth"].beside
+    assert steps["bore"].beside == steps["try-depth"].beside == (left,)
 
 
 def test_its_depth_follows_the_stick_until_that_is_measured() -> None:
