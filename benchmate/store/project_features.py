@@ -52,8 +52,8 @@ def _features(document: Document, parts: Parts) -> Iterator[tuple[Path, Feature]
 def _sound(document: Document, parts: Parts) -> Parts:
     """What is sound by itself, in what it names and in what settles where it stands.
 
-    Leaving out a timber leaves out its joints, and so the ends that they settle. Of timbers with one
-    id all are left out: a joint may mean any of them.
+    Leaving out a timber leaves out its joints, and so the ends that they settle. Timbers that share
+    an id are left out too: a joint may mean any of them.
     """
     shared = parts.shared_ids()
     timbers = tuple(

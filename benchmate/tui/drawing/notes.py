@@ -64,7 +64,7 @@ def _start(drawn: Scene) -> Point | None:
 
 
 def _measured_across(drawn: Scene) -> tuple[Mark, ...]:
-    """What is measured in from an edge here: lines along the timber, or where one that leans starts.
+    """What is measured in from an edge: lines along the timber, or the start of one that leans.
 
     A line that only comes out aslant here is measured on another side.
     """

@@ -41,7 +41,7 @@ def _roles(drawing: Drawing) -> set[Role]:
 @pytest.mark.parametrize("reference", [True, False])
 @pytest.mark.parametrize("heading", ["west", "east"])
 def test_dots_lead_to_where_a_leaning_line_is_set_off(heading: str, *, reference: bool) -> None:
-    """A tail is as deep as its figure says at the shoulder, not at the tip the pointer is beside."""
+    """A tail is as deep as its figure says at the shoulder, not at the tip by the pointer."""
     walk = lay_out(bent(heading=heading, reference=reference), "tie")
     step = _step(walk, "tail")
     face = best_face(walk, step)
