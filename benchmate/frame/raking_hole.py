@@ -24,10 +24,11 @@ from benchmate.model.findings import Finding
 from benchmate.model.solids import Axis, Plane, above, below
 from benchmate.model.stick import Stick, across, axis_from, reference_for
 
-EASE = {Unit.INCH: Length.inches(0, 1, 4), Unit.MM: Length.mm(6)}
+EASE = {Unit.INCH: Length.inches(0, 1, 4), Unit.MM: Length.mm(7)}
 """How much longer than the end its mortise is where the joint says nothing.
 
-At least 1/4", so that rough stock still enters (trade notes 2.3, Rogers-var); rounded in metric.
+At least 1/4", so that rough stock still enters (trade notes 2.3, Rogers-var); in metric rounded up,
+as less would fall short of that.
 """
 
 WALL_NEAR, WALL_FAR = "housing-near", "housing-far"
