@@ -68,6 +68,15 @@ def blade_lies(setting: str, ahead: str, behind: str) -> str:
     return f"strike along the {arm}, {figures}, the blade towards the {end}; {saw}"
 
 
+def leans_in(setting: str) -> str:
+    """The setting of a line that is struck square across and leans only going in."""
+    figures, strike, rest = setting.partition(_STRIKE)
+    if not strike:
+        return setting
+    off = rest.partition("; ")[2].removeprefix("saw ")
+    return f"strike it square across; a bevel set to {figures} leans going in, {off}"
+
+
 def _figures(run: int, rise: int, tape: Tape) -> str:
     """Both figures in words: in inches even on a tape in feet, as the square has no feet."""
     square = tape if tape.graduation.metric else replace(tape, style=Style.INCHES)

@@ -1,13 +1,13 @@
 """A slanting line in words and figures: its start leads, its other end and its settings follow."""
 
 from benchmate.frame.flats import nearest
-from benchmate.frame.settings import blade_lies
+from benchmate.frame.settings import blade_lies, leans_in
 from benchmate.layout.step import LINE
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Slant
 from benchmate.model.solids import Axis
-from benchmate.model.stick import Stick, reference_for
+from benchmate.model.stick import Stick, axis_from, reference_for
 from benchmate.model.words import lower_first
 
 
@@ -16,7 +16,14 @@ def start_words(line: Line) -> str:
     return f", on the {line.slant.where[0]}" if line.slant else ""
 
 
-def other_end(stick: Stick, line: Line) -> tuple[Beside, ...]:
+def inside(line: Line, faces: tuple[Face, ...]) -> bool:
+    """Whether a slanting line comes out on no face it slants across: it leans only going in."""
+    if line.slant is None or not faces:
+        return False
+    return all(not face.is_end and axis_from(face) is line.slant.axis for face in faces)
+
+
+def other_end(stick: Stick, line: Line, faces: tuple[Face, ...]) -> tuple[Beside, ...]:
     """Where the finish of a slanting line lies: along from its start, or in from the face."""
     if line.slant is None or line.axis is None:
         return ()
@@ -27,6 +34,8 @@ def other_end(stick: Stick, line: Line) -> tuple[Beside, ...]:
         return (Beside(finish.deep, f"in from the {face} on the {on}"),)
     further = finish.along - start.along
     end = stick.pose.words(_leans_to(line.slant))
+    if inside(line, faces):
+        return (Beside(abs(further), f"towards the {end} it leans, going in to the {on}"),)
     if stick.start < finish.along < stick.finish:
         return (Beside(abs(further), f"further towards the {end} on the {on}"),)
     face = stick.pose.words(reference_for(line.slant.axis))
@@ -35,12 +44,17 @@ def other_end(stick: Stick, line: Line) -> tuple[Beside, ...]:
     )
 
 
-def setting_words(stick: Stick, line: Line) -> str:
-    """How to set the square and the saw for a slanting line, and which way the square lies."""
+def setting_words(stick: Stick, line: Line, faces: tuple[Face, ...]) -> str:
+    """How to set the square and the saw for a slanting line, and which way the square lies.
+
+    A line that leans only going in is struck square across.
+    """
     if line.slant is None or line.slant.start.along == line.slant.finish.along:
         return line.slant.setting if line.slant else ""
     ahead = _leans_to(line.slant)
     words = stick.pose.words
+    if inside(line, faces):
+        return leans_in(line.slant.setting)
     return blade_lies(line.slant.setting, words(ahead), words(ahead.opposite))
 
 

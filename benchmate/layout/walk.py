@@ -90,7 +90,7 @@ def _at_reference_shoulder(feature: Feature) -> bool:
 
 def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ...]) -> Step:
     side = _waste_side(stick, feature, line)
-    other = other_end(stick, line)
+    other = other_end(stick, line, faces)
     return Step(
         id=f"{feature.id}/{line.id}",
         feature=feature.id,
@@ -111,7 +111,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         line=line.id,
         draws=line.id,
         rests=slant_rests(line),
-        setting=setting_words(stick, line),
+        setting=setting_words(stick, line, faces),
         leads_on=bool(other),
     )
 

@@ -2,9 +2,10 @@
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark, tapering_mark
 from benchmate.frame.settings import rake_setting
-from benchmate.layout.slants import other_end, setting_words, slant_rests, start_words
+from benchmate.layout.slants import inside, other_end, setting_words, slant_rests, start_words
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Reading
 from benchmate.model.solids import Axis, Plane, above
 from tests.builders import frame, timber
@@ -22,7 +23,7 @@ def test_a_slant_says_where_it_starts_and_how_much_further_it_ends() -> None:
         line = slanting_mark(STICK, plane, (ZERO, Length(49)), SAYS)
         words = f"further towards the {end} on the East face"
         assert start_words(line) == ", on the West face"
-        assert other_end(STICK, line) == (Beside(Length(98), words),)
+        assert other_end(STICK, line, ()) == (Beside(Length(98), words),)
 
 
 def test_a_taper_counts_both_ends_from_the_reference_face() -> None:
@@ -30,7 +31,7 @@ def test_a_taper_counts_both_ends_from_the_reference_face() -> None:
     where = ("shoulder line", "end grain")
     line = tapering_mark(AHEAD, (Length(120), Length(300)), where, SAYS)
     assert start_words(line) == ", on the shoulder line"
-    assert other_end(STICK, line) == (
+    assert other_end(STICK, line, ()) == (
         Beside(Length(100), "in from the West face on the end grain"),
     )
 
@@ -48,7 +49,7 @@ def test_square_and_parallel_lines_have_one_place_only() -> None:
     parallel = parallel_mark(AHEAD, (ZERO, Length(50)), reading, SAYS)
     square = square_mark(above(Axis.FIRST, Length(5), "side"), SAYS)
     for line in (square, parallel):
-        assert (other_end(STICK, line), slant_rests(line)) == ((), ())
+        assert (other_end(STICK, line, ()), slant_rests(line)) == ((), ())
     assert start_words(square) == ""
 
 
@@ -56,10 +57,10 @@ def test_a_slant_that_leaves_at_the_end_says_how_deep_it_comes_out_there() -> No
     """Never a point that has been sawn off: 100 short of the end, 50 in."""
     gone = Plane((1, 0, 2), 100, "shoulder")
     line = slanting_mark(STICK, gone, (ZERO, Length(200)), SAYS)
-    (found,) = other_end(STICK, line)
+    (found,) = other_end(STICK, line, ())
     assert found == Beside(Length(50), "in from the West face on the end grain of the foot")
     level = slanting_mark(STICK, gone, (ZERO, Length(49)), SAYS)
-    assert other_end(STICK, level)[0].words == "further towards the foot on the East face"
+    assert other_end(STICK, level, ())[0].words == "further towards the foot on the East face"
 
 
 def test_the_setting_says_where_the_blade_lies() -> None:
@@ -67,6 +68,21 @@ def test_the_setting_says_where_the_blade_lies() -> None:
     says = Says(title="Line", why="Because.", setting=rake_setting(4, 3, TAPE, plumb=True))
     for plane, end in ((AHEAD, "head"), (BACK, "foot")):
         line = slanting_mark(STICK, plane, (ZERO, Length(9)), says)
-        assert f"the blade towards the {end}" in setting_words(STICK, line)
+        assert f"the blade towards the {end}" in setting_words(STICK, line, ())
     square = square_mark(above(Axis.FIRST, Length(5), "side"), SAYS)
-    assert setting_words(STICK, square) == ""
+    assert setting_words(STICK, square, ()) == ""
+
+
+def test_a_line_that_leans_only_going_in_is_struck_square_across() -> None:
+    """A notch closed on both sides shows none of its slope: that is for the bevel."""
+    says = Says(title="Line", why="Because.", setting=rake_setting(4, 3, TAPE, plumb=True))
+    line = slanting_mark(STICK, AHEAD, (ZERO, Length(9)), says, ("West face", "sole line"))
+    on_top = (Face.SECOND,)
+    assert setting_words(STICK, line, on_top) == (
+        'strike it square across; a bevel set to 12" on the blade and 9" on the tongue leans going '
+        "in, 36.9° off square"
+    )
+    assert other_end(STICK, line, on_top)[0].words == (
+        "towards the head it leans, going in to the sole line"
+    )
+    assert not inside(line, (Face.SECOND, Face.FIRST))

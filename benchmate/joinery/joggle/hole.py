@@ -68,7 +68,7 @@ def _bevelled(shape: HoleShape) -> str:
     """How an abutment that slants is cut to its slope where it comes out on no side face."""
     if len(open_faces(shape)) > 1 or not any(shape.abutment.normal[1:]):
         return ""
-    return "The notch comes out on no side: set the saw or a bevel to it from the face. "
+    return "The notch comes out on no side: going in, it leans to the bevel. "
 
 
 def _abutment(shape: HoleShape, tape: Tape) -> Line:

@@ -13,6 +13,8 @@ from benchmate.model.feature import Reading, Stage, Task
 
 _INSIDE = "Inside the mortise's four lines only."
 
+_CLOSED = f"Only between the notch's lines: a kerf across would cut the wood beside it. {CHISEL}"
+
 
 def hole_tasks(shape: HoleShape, tape: Tape) -> tuple[Task, ...]:
     """Every task at the notch and its mortise, in the order it is done."""
@@ -45,20 +47,23 @@ def _knife(shape: HoleShape) -> Task:
 
 
 def _saw(shape: HoleShape, tape: Tape) -> Task:
+    """Sawn where the notch runs out to both sides; a kerf across a closed one cuts its walls."""
+    through = len(open_faces(shape)) == len(("entry", "near side", "far side"))
+    leaned = ", leaned to the bevel" if any(shape.abutment.normal[1:]) else ""
     return Task(
         id="saw-abutment",
         stage=Stage.CUT,
-        title="Saw down the abutment",
+        title=f"{'Saw' if through else 'Chop'} down the abutment{leaned}",
         draws=ABUTMENT,
         faces=open_faces(shape),
         readings=(
             Reading(
-                value=shape.recess, hook=_entry(shape), way="straight in, to the notch's bottom"
+                value=shape.recess, hook=_entry(shape), way="square to it, to the notch's bottom"
             ),
         ),
         waste="Keep the kerf on the notch's side of the knifed line.",
         why="Stop at the depth: deeper cuts into the wood that takes the thrust.",
-        caution=f"{_follows_stick(shape)}{SAW}",
+        caution=f"{_follows_stick(shape)}{SAW if through else _CLOSED}",
         setting=plane_setting(shape.abutment, shape.into, tape),
     )
 
