@@ -11,7 +11,7 @@ from benchmate.model.directions import Direction
 from benchmate.model.fields import EndDirection, FaceDirection, Id, Position, PositiveSize, Size
 from benchmate.model.project import Timber
 from benchmate.model.stick import end_place
-from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault
+from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault, slope_words
 
 _ONLY_AT_AN_END = ("past", "flare", "flare_reference", "flare_far", "into_end")
 _NOT_AT_A_CORNER = ("past", "flare", "flare_reference", "flare_far", "cog")
@@ -105,8 +105,9 @@ class LapJoint(Work):
     def _apart(self, timber: Timber, into: Timber) -> Iterator[Fault]:
         """What keeps two timbers from crossing square."""
         for key, each in (("timber", timber), ("into", into)):
-            if each.incline is not None:
-                problem = f"laps {each.name}, which rakes"
+            slope = slope_words(each)
+            if slope:
+                problem = f"laps {each.name}, which {slope}"
                 remedy = "take the joint out: it is for timbers square to one another"
                 yield Fault(key, problem, remedy)
             elif not each.placed:
