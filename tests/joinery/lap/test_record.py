@@ -56,6 +56,8 @@ def test_one_side_s_flare_counts_instead_of_both() -> None:
     assert (joint.reference_flare(), joint.far_flare()) == (length("1"), length("2"))
     half = lap(end="east", flare_reference="1")
     assert (half.reference_flare(), half.far_flare()) == (length("1"), ZERO)
+    straight = lap(end="east", flare="1", flare_reference="0")
+    assert (straight.reference_flare(), straight.far_flare()) == (ZERO, length("1"))
 
 
 def test_what_it_names_is_told_by_key() -> None:
