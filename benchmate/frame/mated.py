@@ -19,6 +19,7 @@ NEAR, FAR = ("near-side", "far-side")
 class Sides:
     """The two sides of the mortise `feature`, on the `axis` across its stick.
 
+    `end` is what the whole end takes up across the stick, its tenon with it.
     `same_side` tells whether tenon and mortise are both measured from faces that look the same way;
     `set_back` is the tenon's, and `follows` says in a sentence what the width goes by.
     """
@@ -27,6 +28,7 @@ class Sides:
     feature: str
     axis: Axis
     span: Span
+    end: Span
     same_side: bool
     set_back: Length
     mate: str
@@ -110,6 +112,28 @@ def outside_the_side(sides: Sides, code: str, tape: Tape) -> Finding | None:
         f"The mortise runs from {tape.text(near)} to {tape.text(far)} in from the reference face "
         f"of a stick that is {tape.text(sides.real)} there",
         f"check where {sides.mate} stands across {sides.stick.name}, and its set-back",
+    )
+
+
+def end_past_the_side(sides: Sides, code: str, tape: Tape) -> Finding | None:
+    """The end stands out past a face of the timber that receives it.
+
+    Part of its shoulder bears on nothing. Example: a tie 2" clear of its post's outside face.
+    Remedy: check where the two stand.
+    """
+    near, far = sides.end
+    low, high = -near, far - sides.stick.framed(sides.axis, sides.feature)
+    over = max(low, high)
+    if over <= ZERO:
+        return None
+    reference = reference_for(sides.axis)
+    past = sides.stick.pose.words(reference if low == over else reference.opposite)
+    return look(
+        code,
+        sides.stick.id,
+        sides.feature,
+        f"{sides.mate} stands {tape.text(over)} out past the {past} of {sides.stick.name}",
+        "check where the two stand, if that is not meant",
     )
 
 

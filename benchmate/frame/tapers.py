@@ -4,8 +4,10 @@ A tail, a wedge or a diminished housing is laid out as a framer does it: from on
 each so far along and so far in. The plane through both is kept whole; nothing is rounded.
 """
 
-from benchmate.frame.flats import lowest, reversed_plane
+from benchmate.frame.flats import leaning as through_points
+from benchmate.frame.flats import reversed_plane
 from benchmate.measure.angle import angle_text, tenths
+from benchmate.measure.length import Length
 from benchmate.model.feature import Spot
 from benchmate.model.solids import Axis, Plane
 
@@ -15,13 +17,9 @@ def leaning(axis: Axis, one: Spot, other: Spot, line: str | None = None) -> Plan
 
     Raises ValueError for spots that lie as far along as each other.
     """
-    along, deep = (other.along - one.along).nm, (other.deep - one.deep).nm
-    if not along:
-        raise ValueError("two spots on one line across the timber make no plane along it")
-    sign = 1 if along > 0 else -1
-    x, lean = -sign * deep, sign * along
-    normal = (x, lean, 0) if axis is Axis.FIRST else (x, 0, lean)
-    return lowest(normal, x * one.along.nm + lean * one.deep.nm, line)
+    start, finish = (one.along, one.deep), (other.along, other.deep)
+    above = (one.along, one.deep - Length(1))
+    return through_points((Axis.ALONG, axis), start, finish, above, line)
 
 
 def towards_end(plane: Plane, *, reference: bool) -> Plane:

@@ -20,8 +20,8 @@ class Meets:
     """One timber meeting another.
 
     `words` say how: `south end bears in SW post`. `at` is from the reference shoulder, `from_end`
-    from the squared reference end and `back` from the far end: of the shoulder, or of where the
-    other's mortise or pocket starts. `own` says that it is this timber's end that bears, so deep
+    from the squared reference end and `back` from the far end: of the shoulder, or of where what is
+    cut for the other starts. `own` says that it is this timber's end that bears, so deep
     inside the other's face (`housed`). Where a `scribed` joint comes is left to the framer.
     """
 
@@ -77,19 +77,49 @@ def _ends(stick: Stick, place: Place | None) -> tuple[tuple[Length, Length, Leng
 def _meets(frame: Frame, timber: str) -> Iterator[Meets]:
     features = features_on(frame, timber)
     for work in frame.works_on(timber):
-        for bearing in work.bearings():
-            if bearing.timber == timber:
-                yield _bears(frame, bearing)
-            elif bearing.into == timber:
-                at = next(each for each in features if bearing.place in each.place)
-                yield _takes(frame, bearing, at)
-            elif timber not in work.timbers().values():
-                yield from _lets_through(frame, timber, work, bearing, features)
-        for bearing in work.goes_on():
-            yield from _goes_on(frame, timber, bearing, features)
-        for abutment in work.abutments():
-            if abutment.timber == timber:
-                yield _abuts(frame, abutment)
+        ends = tuple(_by_ends(frame, work, timber, features))
+        yield from ends or _on_the_way(frame, work, timber, features)
+
+
+def _by_ends(
+    frame: Frame, work: Work, timber: str, features: tuple[Feature, ...]
+) -> Iterator[Meets]:
+    """What one joint says of the timber by the ends whose shoulders it settles."""
+    for bearing in work.bearings():
+        if bearing.timber == timber:
+            yield _bears(frame, bearing)
+        elif bearing.into == timber:
+            at = next(each for each in features if bearing.place in each.place)
+            yield _takes(frame, bearing, at)
+        elif timber not in work.timbers().values():
+            yield from _lets_through(frame, timber, work, bearing, features)
+    for bearing in work.goes_on():
+        yield from _goes_on(frame, timber, bearing, features)
+    for abutment in work.abutments():
+        if abutment.timber == timber:
+            yield _abuts(frame, abutment)
+
+
+def _on_the_way(
+    frame: Frame, work: Work, timber: str, features: tuple[Feature, ...]
+) -> Iterator[Meets]:
+    """The other timbers of a joint that settles no end here: a lap of two that cross, a seat."""
+    if not work.joins():
+        return
+    stick = frame.stick(timber)
+    at = next(each.at for each in features if each.joint == work.id)
+    for other in dict.fromkeys(work.timbers().values()):
+        if other != timber:
+            yield Meets(
+                timber=other,
+                words=f"meets {frame.wood(other).name}",
+                own=False,
+                housed=ZERO,
+                scribed=False,
+                at=at,
+                from_end=at - stick.start,
+                back=stick.finish - at,
+            )
 
 
 def _bears(frame: Frame, bearing: Bearing) -> Meets:

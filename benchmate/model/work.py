@@ -161,6 +161,13 @@ def not_level_fault(timber: "Timber", what: str) -> Fault | None:
     return Fault("timber", problem, "use a tenon there, or name a timber that lies level")
 
 
+def slope_words(timber: "Timber") -> str:
+    """How a timber lies in a slope, after its name; empty for one that stands or lies square."""
+    if timber.pose.head is None:
+        return ""
+    return "rakes" if timber.pose.rakes else "is rolled to lie in a slope"
+
+
 def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
     """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
     raking = next((each for each in (timber, into) if each.pose.rakes), None)

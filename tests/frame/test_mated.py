@@ -4,6 +4,7 @@ import pytest
 
 from benchmate.frame.mated import (
     Sides,
+    end_past_the_side,
     follows_words,
     inside,
     open_at_the_side,
@@ -17,9 +18,17 @@ from tests.builders import frame, length, real, timber
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 
+FINE = Tape(style=Style.INCHES, graduation=Graduation.SIXTY_FOURTH)
+
 
 def _sides(
-    near: str = "2", far: str = "4", *, same: bool = True, set_back: str = "2", first: str = "6"
+    near: str = "2",
+    far: str = "4",
+    *,
+    end: tuple[str, str] = ("0", "6"),
+    same: bool = True,
+    set_back: str = "2",
+    first: str = "6",
 ) -> Sides:
     sizes = {"post": real({"hole": {"first": first}})}
     return Sides(
@@ -27,6 +36,7 @@ def _sides(
         feature="hole",
         axis=Axis.FIRST,
         span=(length(near), length(far)),
+        end=(length(end[0]), length(end[1])),
         same_side=same,
         set_back=length(set_back),
         mate="Tie",
@@ -109,6 +119,22 @@ def test_a_side_in_the_air(near: str, far: str, *, found: bool) -> None:
     assert (told is not None) is found
     if told is not None:
         assert (told.code, told.severity, told.feature) == ("out", Severity.STOP, "hole")
+
+
+@pytest.mark.parametrize(
+    ("end", "words"),
+    [
+        (("0", "6"), None),
+        (("-1/64", "5"), 'Tie stands 1/64" out past the South face of Post'),
+        (("1", "6-1/2"), 'Tie stands 1/2" out past the North face of Post'),
+    ],
+)
+def test_an_end_past_a_side(end: tuple[str, str], words: str | None) -> None:
+    """Its shoulder bears on nothing there: a thing to look at."""
+    told = end_past_the_side(_sides(end=end), "past", FINE)
+    assert (told is None) is (words is None)
+    if told is not None:
+        assert (told.code, told.severity, told.message) == ("past", Severity.LOOK, words)
 
 
 @pytest.mark.parametrize(

@@ -47,7 +47,7 @@ def test_its_waste_lies_less_deep(axis: Axis, one: Spot, other: Spot, deeper: Le
 def test_a_plane_square_across_the_timber_is_none_along_it() -> None:
     """Two spots as far along as each other are a misuse."""
     spot = Spot(length("4"), length("1"))
-    with pytest.raises(ValueError, match="no plane along it"):
+    with pytest.raises(ValueError, match="no plane here"):
         leaning(Axis.FIRST, spot, Spot(length("4"), length("2")))
 
 

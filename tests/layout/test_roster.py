@@ -1,7 +1,8 @@
 """The frame timber by timber."""
 
 from benchmate.layout.roster import Entry, looks, roster
-from tests.builders import corners, frame, length, lengths, sill, tenon, timber
+from tests.builders import chamfer, corners, frame, length, lengths, sill, tenon, timber
+from tests.joinery.lap.crossings import COGGED, crossed
 from tests.joinery.scarf.plates import plate
 from tests.joinery.tenon.head_ties import head_tie
 from tests.joinery.tenon.sill_corners import sill_corner
@@ -51,6 +52,23 @@ def test_two_sticks_of_a_line_meet_end_to_end() -> None:
     (found,) = other.meets
     assert (found.timber, found.words) == ("one", "west end is joined to the end of One")
     assert (found.at, found.from_end, found.back) == lengths("0", "3'", "12' 6")
+
+
+def test_two_that_cross_meet_where_they_are_cut() -> None:
+    """A lap settles no end of theirs, and each still says so once, where its notch starts."""
+    tie, over = roster(crossed(**COGGED))
+    (found,) = tie.meets
+    assert (found.timber, found.words, found.own) == ("plate", "meets Plate", False)
+    assert (found.at, found.from_end, found.back) == lengths("8'", "8'", "8'")
+    (found,) = over.meets
+    assert (found.timber, found.words, found.own) == ("tie", "meets Tie", False)
+    assert (found.at, found.from_end, found.back) == lengths("4'", "4'", "12'")
+
+
+def test_a_chamfer_meets_nothing() -> None:
+    """It is work on one timber, and no joint."""
+    made = frame(timber("post"), chamfer())
+    assert [entry.meets for entry in roster(made)] == [()]
 
 
 def test_a_timber_alone_has_no_ends_in_the_building() -> None:

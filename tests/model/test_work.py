@@ -17,6 +17,7 @@ from benchmate.model.work import (
     meeting_faults,
     not_level_fault,
     placed_faults,
+    slope_words,
 )
 from tests.builders import frame, sill, timber
 
@@ -219,3 +220,15 @@ def test_some_joints_lie_level() -> None:
             "timber",
             f"{timber_.name} {how}, and a tail lies level",
         )
+
+
+def test_how_a_timber_lies_in_a_slope() -> None:
+    """One that rakes and one that is rolled are told apart; one that lies square is neither."""
+    roll = {"towards": "north", "run": "3", "rise": "2"}
+    rolled = sill(at={"north": "0", "up": "0"}, roll=roll)
+    assert [slope_words(each) for each in (PLACED_SILL, PLACED_POST, BRACE, rolled)] == [
+        "",
+        "",
+        "rakes",
+        "is rolled to lie in a slope",
+    ]

@@ -65,6 +65,11 @@ CROSSINGS: dict[str, dict[str, Any]] = {
         "run": "west",
     },
     "half dovetail": {"up": "6", "joint": {"flare_far": "1"}, "heading": "west"},
+    "dovetail, one side straight": {
+        "up": "6",
+        "joint": {"flare": "1", "flare_far": "0"},
+        "from_the_lap": True,
+    },
     "half dovetail, other side": {
         "up": "6",
         "joint": {"flare_reference": "1-1/2"},

@@ -1,7 +1,7 @@
 """What can be wrong with a diminished housing and its tenon, one function and one code each."""
 
 from benchmate.frame.cheeks import cheek_outside
-from benchmate.frame.mated import open_at_the_side, outside_the_side
+from benchmate.frame.mated import end_past_the_side, open_at_the_side, outside_the_side
 from benchmate.frame.reduction import side_words, under_inner
 from benchmate.joinery.diminished.mortise_shape import MortiseShape
 from benchmate.joinery.diminished.shape import EndShape
@@ -118,6 +118,13 @@ def top_in_the_air(shape: MortiseShape, tape: Tape) -> Finding | None:
     )
 
 
+def _past_the_side(shape: MortiseShape, tape: Tape) -> Finding | None:
+    """Past a side of a post; past the top or the underside of a beam is told by its own checks."""
+    if not shape.upright:
+        return None
+    return end_past_the_side(shape.sides, "diminished-end-past-side", tape)
+
+
 END_CHECKS = (no_tenon_left, edge_outside)
 MORTISE_CHECKS = (through_far_face, past_a_shoulder, no_ledge, top_in_the_air)
 
@@ -130,6 +137,7 @@ def told(made: EndShape, mortise: MortiseShape, tape: Tape) -> tuple[Finding, ..
         *(check(mortise, tape) for check in MORTISE_CHECKS),
         outside_the_side(mortise.sides, "diminished-mortise-outside", tape),
         open_at_the_side(mortise.sides, "diminished-mortise-open"),
+        _past_the_side(mortise, tape),
         *under_inner(made.stick, made.feature, made.cheeks.places, tape),
         *under_inner(mortise.stick, mortise.feature, (mortise.feature,), tape),
     ]

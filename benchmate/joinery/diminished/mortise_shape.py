@@ -155,6 +155,7 @@ def _sides(joint: DiminishedTenon, made: EndShape, frame: Frame, met: Meeting) -
         feature=joint.mortise,
         axis=met.across,
         span=met.across_span(cheeks.near, cheeks.near + made.real("thickness")),
+        end=met.across_span(ZERO, cheeks.framed),
         same_side=met.same_side,
         set_back=cheeks.near,
         mate=name,

@@ -1,7 +1,7 @@
 """What can be wrong with a wedged half-dovetail, one function and one code each."""
 
 from benchmate.frame.cheeks import cheek_outside
-from benchmate.frame.mated import open_at_the_side, outside_the_side
+from benchmate.frame.mated import end_past_the_side, open_at_the_side, outside_the_side
 from benchmate.frame.reduction import under_inner
 from benchmate.joinery.half_dovetail.mortise_shape import MortiseShape
 from benchmate.joinery.half_dovetail.shape import TailShape
@@ -163,6 +163,7 @@ def told(tail: TailShape, mortise: MortiseShape | None, tape: Tape) -> tuple[Fin
         found += [check(mortise, tape) for check in MORTISE_CHECKS]
         found.append(outside_the_side(mortise.sides, "half-dovetail-mortise-outside", tape))
         found.append(open_at_the_side(mortise.sides, "half-dovetail-mortise-open"))
+        found.append(end_past_the_side(mortise.sides, "half-dovetail-end-past-side", tape))
         found += under_inner(mortise.stick, mortise.feature, (mortise.feature,), tape)
     found += under_inner(tail.stick, tail.feature, tail.cheeks.places, tape)
     return tuple(finding for finding in found if finding)

@@ -183,6 +183,7 @@ def _sides(joint: HalfDovetail, tail: TailShape, frame: Frame, met: Meeting) -> 
         feature=joint.mortise,
         axis=met.across,
         span=met.across_span(cheeks.near, cheeks.near + tail.real("thickness")),
+        end=met.across_span(ZERO, cheeks.framed),
         same_side=met.same_side,
         set_back=cheeks.near,
         mate=tie.name,

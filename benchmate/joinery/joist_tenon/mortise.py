@@ -5,6 +5,7 @@ from benchmate.frame.housing import FAR as HOUSING_FAR
 from benchmate.frame.housing import NEAR as HOUSING_NEAR
 from benchmate.frame.housing import housing_cuts, housing_lines, housing_walls
 from benchmate.frame.marking import Says, square_mark
+from benchmate.frame.mated import follows_words
 from benchmate.frame.practice import bears_on
 from benchmate.joinery.joist_tenon.hole_shape import (
     DEPTH,
@@ -99,11 +100,13 @@ def own_lines(shape: HoleShape, tape: Tape) -> tuple[Line, ...]:
 
 
 def _follows(joist: EndShape, size: str, tape: Tape) -> str:
-    name, as_cut = f"{joist.stick.name}'s tenon", joist.as_cut.get(size)
-    if as_cut is None:
-        return f"Follows {name} as drawn; it has not been measured as cut."
-    laid_out = {"thickness": joist.thickness, "width": joist.wide}.get(size, joist.part.length)
-    return f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}."
+    words, laid_out = {
+        "thickness": ("deep", joist.thickness),
+        "width": ("wide", joist.wide),
+        "length": ("long", joist.part.length),
+    }[size]
+    name = f"{joist.stick.name}'s tenon"
+    return follows_words(name, words, joist.as_cut.get(size), laid_out, tape)
 
 
 def _ends(shape: HoleShape, tape: Tape) -> tuple[Line, Line]:

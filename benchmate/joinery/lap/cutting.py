@@ -4,7 +4,7 @@ from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.reduction import side_words, unmeasured
 from benchmate.joinery.lap.cuts import cuts
 from benchmate.joinery.lap.hold_tasks import cog_caution, slot_tasks, tail_tasks, width_readings
-from benchmate.joinery.lap.limits import limits
+from benchmate.joinery.lap.limits import limits, slot_limit
 from benchmate.joinery.lap.shape import FLOOR, LAP, REDUCED, SHOULDER, Half, reading
 from benchmate.joinery.lap.sizes import as_cut_task, sizes
 from benchmate.joinery.lap.telling import beyond_words
@@ -68,7 +68,16 @@ def _knife(half: Half) -> Task:
         waste=_waste(half),
         why="Knifed lines stay crisp, and hatching on every face shows which side goes.",
         caution=" ".join(
-            filter(None, (_which_half(half), *limits(half), cog_caution(half), _lay_on(half)))
+            filter(
+                None,
+                (
+                    _which_half(half),
+                    *limits(half),
+                    slot_limit(half),
+                    cog_caution(half),
+                    _lay_on(half),
+                ),
+            )
         ),
     )
 

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from benchmate.frame.marking import Says, square_mark, tapering_mark
 from benchmate.frame.reduction import measured_words, side_words
 from benchmate.joinery.lap.cuts import bounding
+from benchmate.joinery.lap.limits import slot_limit
 from benchmate.joinery.lap.shape import (
     COG_NEAR,
     LEDGE,
@@ -99,6 +100,7 @@ def _slot_side(half: Half, plane: Plane) -> Line:
         title=f"Slot {name} line",
         beside=(Beside(slot_width(half), "slot width"),),
         why=f"The slot goes over the cog that is left standing in {half.mate.stick.name}.",
+        caution=slot_limit(half),
     )
     return square_mark(plane, says)
 

@@ -14,6 +14,11 @@ def limits(half: Half) -> tuple[str, ...]:
     return (*_beside(half), *_flush(half))
 
 
+def slot_limit(half: Half) -> str:
+    """Where a slot's lines stop on the two faces across: deeper than the bed, at its own roof."""
+    return f"The slot's lines stop at the {ledge_title(half)}." if half.slot else ""
+
+
 def _beside(half: Half) -> Iterator[str]:
     """On the two faces across: down to the bed, or along a flank to the other timber's face."""
     words = half.stick.pose.words

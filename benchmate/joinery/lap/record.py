@@ -11,7 +11,7 @@ from benchmate.model.directions import Direction
 from benchmate.model.fields import EndDirection, FaceDirection, Id, Position, PositiveSize, Size
 from benchmate.model.project import Timber
 from benchmate.model.stick import end_place
-from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault
+from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault, slope_words
 
 _ONLY_AT_AN_END = ("past", "flare", "flare_reference", "flare_far", "into_end")
 _NOT_AT_A_CORNER = ("past", "flare", "flare_reference", "flare_far", "cog")
@@ -29,9 +29,10 @@ class LapJoint(Work):
     Without `end` the timber crosses. With it that end laps over `into` and stops flush with its far
     face, or `past` it by so much; with `into_end` too the two make a corner. A lap at an end is a
     dovetail where it has `flare`: it is as wide as the timber at the far face of `into`, and
-    narrower by so much on each side where it comes in, or by `flare_reference` and `flare_far`
-    on those sides alone. A `cog` so wide is left standing in the notch of `into`, `cog_set_back`
-    from its reference face (in the middle if not given), and the timber slotted to go over it.
+    narrower by so much on each side where it comes in; `flare_reference` or `flare_far` counts
+    instead of it on that side alone, and of nothing leaves that side straight. A `cog` so wide is
+    left standing in the notch of `into`, `cog_set_back` from its reference face (in the middle if
+    not given), and the timber slotted to go over it.
     """
 
     family: Literal["lap"]
@@ -43,8 +44,8 @@ class LapJoint(Work):
     share: Position | None = None
     past: Size = ZERO
     flare: Size = ZERO
-    flare_reference: Size = ZERO
-    flare_far: Size = ZERO
+    flare_reference: Size | None = None
+    flare_far: Size | None = None
     cog: PositiveSize | None = None
     cog_set_back: Size | None = None
 
@@ -105,8 +106,9 @@ class LapJoint(Work):
     def _apart(self, timber: Timber, into: Timber) -> Iterator[Fault]:
         """What keeps two timbers from crossing square."""
         for key, each in (("timber", timber), ("into", into)):
-            if each.incline is not None:
-                problem = f"laps {each.name}, which rakes"
+            slope = slope_words(each)
+            if slope:
+                problem = f"laps {each.name}, which {slope}"
                 remedy = "take the joint out: it is for timbers square to one another"
                 yield Fault(key, problem, remedy)
             elif not each.placed:
@@ -145,11 +147,11 @@ class LapJoint(Work):
 
     def reference_flare(self) -> Length:
         """What the tail loses at its narrow end on the side of the timber's reference face."""
-        return self.flare_reference or self.flare
+        return self.flare if self.flare_reference is None else self.flare_reference
 
     def far_flare(self) -> Length:
         """What the tail loses at its narrow end on the far side of the timber."""
-        return self.flare_far or self.flare
+        return self.flare if self.flare_far is None else self.flare_far
 
 
 def _both_ways(direction: Direction) -> tuple[Direction, Direction]:

@@ -18,7 +18,7 @@ from benchmate.model.fields import (
     Size,
 )
 from benchmate.model.project import Timber
-from benchmate.model.work import Abutment, Extension, Fault, Work, end_fault
+from benchmate.model.work import Abutment, Extension, Fault, Work, end_fault, slope_words
 
 Kind = Literal["half lap", "stop-splayed", "under-squinted", "bridled"]
 
@@ -146,9 +146,10 @@ def _standing_faults(timber: Timber, end: Direction, into: Timber) -> Iterator[F
     both = (("timber", timber), ("into", into))
     wrong_end = end_fault("end", end, timber)
     for key, each in both:
-        if each.incline is not None:
-            problem = f"{each.name} rakes, and a scarf joins sticks that stand or lie"
-            yield Fault(key, problem, "name one that stands or lies")
+        slope = slope_words(each)
+        if slope:
+            problem = f"{each.name} {slope}, and a scarf joins sticks that stand or lie square"
+            yield Fault(key, problem, "name one that stands or lies square")
     if wrong_end:
         yield wrong_end
     if end not in (into.reference_end, into.reference_end.opposite):

@@ -44,6 +44,8 @@ def test_a_sound_joint_has_no_finding() -> None:
         (BEAM | {"drop": "1-63/64"}, BEAM | {"drop": "2"}, "no-ledge"),
         (BEAM | {"drop": "0"}, BEAM | {"lift": "1/64"}, "top-in-the-air"),
         ({"set_back": "1/64"}, {"set_back": "0"}, "mortise-open"),
+        ({"inset": "0"}, {"inset": "-1/64"}, "end-past-side"),
+        ({"inset": "2"}, {"inset": "2-1/64"}, "end-past-side"),
         ({"inset": "-2 + 1/64"}, {"inset": "-2 - 1/64"}, "mortise-outside"),
         (
             {"own": SQUARE, "real": {"post": real({"all": {"first": "7-1/2"}})}},
@@ -64,6 +66,12 @@ def test_each_fires_and_just_does_not(
     code = code if code == "stick-under-inner" else f"diminished-{code}"
     assert code not in codes(_found(just))
     assert code in codes(_found(over))
+
+
+def test_a_beam_s_edges_have_checks_of_their_own() -> None:
+    """A joist that stands over or under its beam is told of once."""
+    for words in (BEAM | {"drop": "4"}, BEAM | {"lift": "1"}):
+        assert "diminished-end-past-side" not in codes(_found(words))
 
 
 def test_a_girt_in_a_post_needs_no_wood_under_its_ledge() -> None:

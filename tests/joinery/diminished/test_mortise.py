@@ -36,6 +36,14 @@ def test_a_wedge_of_wood_and_a_box_come_out() -> None:
     }
 
 
+def test_the_ends_say_how_long_the_mortise_is() -> None:
+    """As wide as the tenon: all of the girt, less what is relieved."""
+    for words, long in (({}, "8"), ({"relief_far": "1"}, "7")):
+        found = _lines(**words)
+        for name in ("start", "finish"):
+            assert [each.value for each in found[name].beside] == [length(long)]
+
+
 @pytest.mark.parametrize(
     ("words", "axis", "at"),
     [

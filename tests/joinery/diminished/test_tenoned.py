@@ -135,7 +135,9 @@ def test_the_narrow_edges_come_from_the_reference_face() -> None:
     assert (lines["reference-edge"].at, lines["far-edge"].at) == (length("1"), length("7-1/2"))
     assert lines["far-edge"].title == "Relief line, underside"
     assert lines["far-edge"].caution == "Never measure this from the underside."
+    assert [each.value for each in lines["far-edge"].beside] == [length("1/2"), length("6-1/2")]
     square = _lines(own=SQUARE)["far-edge"]
+    assert [each.value for each in square.beside] == [length("1/2"), length("7-1/2")]
     assert (square.title, square.at) == ("Far edge line, underside", length("7-1/2"))
     assert "Run it on" in square.why
     assert not {"reference-edge", "far-edge"} & set(_lines())

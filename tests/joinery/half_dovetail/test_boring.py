@@ -57,6 +57,14 @@ def test_the_far_face_is_bored_well_inside_its_lines() -> None:
     assert "no further along than the mortise is on the East face" in far.why
 
 
+def test_the_sides_are_pared_to_the_tenon_as_cut() -> None:
+    """As thick as it was drawn, or as it came out."""
+    cut = {"tie": real(as_cut={"west-end-tenon": {"thickness": "1-15/16"}})}
+    for words, wide in (({}, "2"), ({"real": cut}, "1-15/16")):
+        (side,) = task(_tasks(**words), "pare-sides").readings
+        assert side.value == length(wide)
+
+
 def test_the_slopes_are_pared_out_from_square() -> None:
     """By as much as each runs out in the post, the tail's by the tail as it was cut."""
     cut = {"tie": real(as_cut={"west-end-tenon": {"length": "7-15/16"}})}

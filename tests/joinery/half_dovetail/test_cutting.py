@@ -97,6 +97,18 @@ def test_the_tail_is_sawn_to_its_setting() -> None:
     assert square.readings[0].hook == "straight edge"
 
 
+def test_what_is_cut_and_pared_to_a_figure() -> None:
+    """The tail's edge past the post, the straight edge, and what both are pared to."""
+    past = _tasks(depth="6", past="1")
+    for name in ("saw-land", "pare"):
+        read = [(each.value, each.hook) for each in task(past, name).readings]
+        assert read == [(length("7"), "top face")]
+    assert [each.value for each in task(past, "pare").beside] == [length("2")]
+    far = _tasks(own=SQUARE, tie_first="down", post_first="east")
+    straight = task(far, "saw-straight").readings
+    assert [(each.value, each.hook) for each in straight] == [(length("1/2"), "top face")]
+
+
 def test_what_hurts_carries_its_caution() -> None:
     """Saws, the chainsaw for the long rip, and the chisel."""
     found = {each.id: each.caution for each in _tasks(depth="6", past="1")}

@@ -55,6 +55,11 @@ def test_a_sound_joint_has_no_finding() -> None:
             {"own": {"tie": {"at": {"north": "-2 - 1/64", "up": "8 ft"}}}},
             "mortise-outside",
         ),
+        (
+            {"own": {"tie": {"at": {"north": "2", "up": "8 ft"}}}},
+            {"own": {"tie": {"at": {"north": "2-1/64", "up": "8 ft"}}}},
+            "end-past-side",
+        ),
         ({"tie_drop": "8"}, {"tie_drop": "7-63/64"}, "near-head"),
         ({"tie_drop": "2-1/8"}, {"tie_drop": "2-7/64"}, "past-shoulder"),
         (

@@ -93,7 +93,9 @@ def test_past_the_post_the_slope_ends_at_the_far_face() -> None:
 def test_the_tail_s_edge_past_the_post() -> None:
     """As deep as the tail, from the reference side."""
     assert _lines(depth="6", past="1")["tail-edge"].at == length("7")
-    assert _lines(depth="6", past="1", tie_first="down")["tail-edge"].at == length("1")
+    far = _lines(depth="6", past="1", tie_first="down")["tail-edge"]
+    assert far.at == length("1")
+    assert [each.value for each in far.beside] == [length("7")]
 
 
 @pytest.mark.parametrize(

@@ -148,9 +148,9 @@ def test_it_says_what_it_follows() -> None:
     as_cut = {"thickness": "1-7/8", "width": "3-7/8", "length": "3-3/4"}
     made = {"joist": real({}, {"south-end-tenon": as_cut})}
     found = lines(jointed(soffit_tenon(), Floor(lower="1", real=made)).sides[1])
-    assert '1-7/8" thickness, laid out as 2"' in found["lower-side"].why
-    assert '3-7/8" width, laid out as 4"' in found["start"].why
-    assert '3-3/4" length, laid out as 4"' in found["depth"].why
+    assert '1-7/8" deep, laid out as 2"' in found["lower-side"].why
+    assert '3-7/8" wide, laid out as 4"' in found["start"].why
+    assert '3-3/4" long, laid out as 4"' in found["depth"].why
 
 
 def test_what_weakens_a_beam_is_the_engineer_s() -> None:

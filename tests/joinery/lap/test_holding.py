@@ -107,6 +107,8 @@ def test_a_slot_and_its_cog() -> None:
     assert "hatch beside it" in plate["cog-near"].caution
     assert _beside(plate["cog-far"]) == {"of cog left standing": length("2")}
     assert slot_width(both(**COGGED)[0]) == length("2")
+    for name in ("slot-start", "slot-finish"):
+        assert _beside(tie[name])["slot width"] == length("2")
 
 
 def test_a_cog_in_a_face_has_one_line() -> None:

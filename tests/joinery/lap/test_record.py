@@ -56,6 +56,8 @@ def test_one_side_s_flare_counts_instead_of_both() -> None:
     assert (joint.reference_flare(), joint.far_flare()) == (length("1"), length("2"))
     half = lap(end="east", flare_reference="1")
     assert (half.reference_flare(), half.far_flare()) == (length("1"), ZERO)
+    straight = lap(end="east", flare="1", flare_reference="0")
+    assert (straight.reference_flare(), straight.far_flare()) == (ZERO, length("1"))
 
 
 def test_what_it_names_is_told_by_key() -> None:
@@ -117,7 +119,7 @@ def test_a_side_that_one_of_them_runs_along() -> None:
 
 
 def test_what_keeps_two_timbers_from_crossing() -> None:
-    """One without a place, one that rakes, or both the same way; one fault at a time."""
+    """One without a place, one that rakes or is rolled, or both the same way; one at a time."""
     tie, plate = Scene().timbers()
     loose = timber("tie", first_face="up", reference_end="east", second_face="north")
     assert _faults(lap(), loose, plate) == [("timber", 'give it a place with "at"')]
@@ -131,6 +133,10 @@ def test_what_keeps_two_timbers_from_crossing() -> None:
     }
     rafter = timber("plate", first_face="up", length=None, incline=incline)
     assert [key for key, _ in _faults(lap(), tie, rafter)] == ["into"]
+    roll = {"towards": "east", "run": "4'", "rise": "3'"}
+    purlin = timber("plate", first_face="up", reference_end="south", roll=roll, **PLACED)
+    (fault,) = lap().faults({"tie": tie, "plate": purlin})
+    assert fault.problem == "laps Plate, which is rolled to lie in a slope"
 
 
 def test_ends_that_a_timber_has_not() -> None:

@@ -44,10 +44,13 @@ def test_its_lines(timber: str, end: str, along: tuple[str, str], floor: str, si
     assert [each.readings[-1].value for each in steps.values()] == list(lengths(*along))
     found = layout.step(f"{end}-end-scarf/key-floor")
     assert (read(found), found.waste_side) == (lengths(floor), side)
+    assert [each.value for each in found.beside] == [length("3/4")]
     assert "North face" in found.on
     assert "South face" in found.on
     assert "face" not in found.on.replace("South face", "").replace("North face", "")
     assert steps["start"].on == steps["finish"].on == found.on
+    for each in steps.values():
+        assert [beside.value for beside in each.beside] == [length("1-1/2")]
 
 
 def test_the_notch_is_cut_on_the_finished_splay() -> None:

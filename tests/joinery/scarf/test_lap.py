@@ -157,3 +157,10 @@ def test_the_second_lap_says_what_it_follows() -> None:
     assert read(found) == lengths("4-1/16")
     assert "Follows One's lap as cut: 4-1/16" in found.why
     assert "cut it first" in step("half lap", "lap").why
+
+
+def test_the_tip_says_how_high_its_butt_is() -> None:
+    """The same on both sticks, whichever leads."""
+    for timber in ("one", "other"):
+        found = step("under-squinted", "tip", timber)
+        assert [each.value for each in found.beside if "of butt" in each.words] == [length("2")]

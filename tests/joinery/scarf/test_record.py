@@ -112,6 +112,7 @@ RAKING = timber(
         "legs": {"down": "3'", "east": "3'"},
     },
 )
+ROLLED = {"roll": {"towards": "north", "run": "3", "rise": "2"}}
 
 
 @pytest.mark.parametrize(
@@ -127,6 +128,8 @@ RAKING = timber(
         (ONE, OTHER, {"keeps": "west"}, ["keeps"]),
         (ONE, RAKING, {}, ["into"]),
         (RAKING, OTHER, {}, ["timber"]),
+        (ONE, stick("other", **ROLLED), {}, ["into"]),
+        (stick("one", **ROLLED), stick("other", **ROLLED), {}, ["timber"]),
         (ONE, stick("other", second_face="west", reference_end="south"), {}, ["into"]),
         (ONE, stick("other", at=None, length="14'"), {}, ["into"]),
         (stick("one", at=None, length="14'"), OTHER, {}, ["timber"]),

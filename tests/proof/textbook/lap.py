@@ -130,11 +130,12 @@ class Lap:
 
     def _tail(self, near: int, mouth: int, wide: Span) -> Solid:
         run, inward = self.other.run, self.one.faces[self.other.run][1]
-        flares = (
-            (self.joint.flare_reference or self.joint.flare).nm,
-            (self.joint.flare_far or self.joint.flare).nm,
+        first, last = (
+            (self.joint.flare if own is None else own).nm
+            for own in (self.joint.flare_reference, self.joint.flare_far)
         )
-        first, last = flares if inward > 0 else flares[::-1]
+        if inward < 0:
+            first, last = last, first
         points = []
         for at, (low, high) in (
             (near, (wide[0] + first, wide[1] - last)),
