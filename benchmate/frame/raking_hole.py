@@ -159,6 +159,7 @@ def _sides(hole: RakingHole, follows: str = "") -> mated.Sides:
         feature=hole.feature,
         axis=hole.sides,
         span=hole.across,
+        end=hole.end_across,
         same_side=hole.same_side,
         set_back=hole.tenon.near,
         mate=hole.tenon.stick.name,
