@@ -28,6 +28,7 @@ BAYS = {
     "unhoused": {"joint": {"housing": "0"}},
     "barefaced": {"joint": {"set_back": "0"}},
     "with its nose set in": {"joint": {"nose": "1"}, "legs": ("36", "42")},
+    "with its nose set in a little": {"joint": {"nose": "1/4", "housing": "0"}},
     "into far faces": {"post_first": "east", "beam_first": "down"},
 }
 
@@ -38,9 +39,11 @@ def _right(frame: Frame, found: dict[str, Log]) -> Wastes:
 
 
 def wrong_with(frame: Frame) -> list[str]:
-    """All that is wrong with the braces of a frame."""
+    """All that is wrong with the braces of a frame; a line that is struck lies on some face."""
     found = logs(frame)
+    steps = [step for log in found.values() for step in log.layout.steps]
     return [
+        *(f"{step.id} is struck on no face" for step in steps if step.line and not step.faces),
         *(words for log in found.values() for words in untrue(log)),
         *differs(_right(frame, found), found),
     ]

@@ -11,7 +11,7 @@ from benchmate.model.directions import Direction
 from benchmate.model.fields import EndDirection, FaceDirection, Id, Position, PositiveSize, Size
 from benchmate.model.project import Timber
 from benchmate.model.stick import end_place
-from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault
+from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault, rolled_fault
 
 _ONLY_AT_AN_END = ("past", "flare", "flare_reference", "flare_far", "into_end")
 _NOT_AT_A_CORNER = ("past", "flare", "flare_reference", "flare_far", "cog")
@@ -109,6 +109,8 @@ class LapJoint(Work):
                 problem = f"laps {each.name}, which rakes"
                 remedy = "take the joint out: it is for timbers square to one another"
                 yield Fault(key, problem, remedy)
+            elif fault := rolled_fault(key, each, "a lap is for timbers square to one another"):
+                yield fault
             elif not each.placed:
                 problem = f"{each.name} has no place in the frame, so where it laps stays open"
                 yield Fault(key, problem, 'give it a place with "at"')

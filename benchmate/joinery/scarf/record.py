@@ -18,7 +18,7 @@ from benchmate.model.fields import (
     Size,
 )
 from benchmate.model.project import Timber
-from benchmate.model.work import Abutment, Extension, Fault, Work, end_fault
+from benchmate.model.work import Abutment, Extension, Fault, Work, end_fault, rolled_fault
 
 Kind = Literal["half lap", "stop-splayed", "under-squinted", "bridled"]
 
@@ -149,6 +149,8 @@ def _standing_faults(timber: Timber, end: Direction, into: Timber) -> Iterator[F
         if each.incline is not None:
             problem = f"{each.name} rakes, and a scarf joins sticks that stand or lie"
             yield Fault(key, problem, "name one that stands or lies")
+        elif fault := rolled_fault(key, each, "a scarf is struck from faces plumb and level"):
+            yield fault
     if wrong_end:
         yield wrong_end
     if end not in (into.reference_end, into.reference_end.opposite):
