@@ -95,7 +95,7 @@ def _saw_beside_nose(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
             id="saw-beside-nose",
             stage=Stage.CUT,
             title="Saw off the point beside the nose, right across",
-            draws=shape.abutment.line,
+            draws=shape.abutment.line or "",
             faces=(reference_for(shape.cheeks), shape.edge_face),
             readings=(
                 Reading(value=shape.beside_nose, hook=edge, way="along the line, to the nose line"),

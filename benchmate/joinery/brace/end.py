@@ -51,7 +51,8 @@ def end_lines(shape: EndShape, legs: Legs | None, tape: Tape) -> tuple[Line, ...
     return (*found, *_reduction(shape, tape))
 
 
-def _setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> str:
+def line_setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> str:
+    """How to set the square for a line parallel to the face it enters, or square to that."""
     plumb = shape.upright is like_the_face
     return rake_setting(shape.rake.run, shape.rake.rise, tape, plumb=plumb)
 
@@ -76,7 +77,7 @@ def _shoulder(shape: EndShape, legs: Legs | None, tape: Tape) -> Line:
         ),
         caution=" ".join(filter(None, (_unsure(shape), _sawn(shape), BOTH_ENDS))),
         faces=() if shape.sawn_at_face else LONG_FACES,
-        setting=_setting(shape, tape, like_the_face=True),
+        setting=line_setting(shape, tape, like_the_face=True),
     )
     return slanting_mark(shape.stick, shape.face, (ZERO, shape.real_deep), says)
 
@@ -105,7 +106,7 @@ def _nose(shape: EndShape, tape: Tape) -> Line:
         ),
         caution="The other arm of the square than for the shoulder, at the same setting.",
         waste=f"Towards the {foot}: the long edge's point.",
-        setting=_setting(shape, tape, like_the_face=False),
+        setting=line_setting(shape, tape, like_the_face=False),
     )
     tip = crossing(shape.nose, shape.tip, shape.plumb)[1]
     if not shape.nose_in:
@@ -128,7 +129,7 @@ def _seat(shape: EndShape, tape: Tape) -> Line:
         title="Shoulder line, at the housing's floor",
         why="The whole end goes in so far: the brace bears here, not on the face.",
         waste=f"Towards the {foot}, beside the tenon.",
-        setting=_setting(shape, tape, like_the_face=True),
+        setting=line_setting(shape, tape, like_the_face=True),
     )
     start = crossing(shape.nose, shape.seat, shape.plumb)[1]
     return parallel_mark(shape.seat, (start, shape.real_deep), reading, says)
@@ -144,7 +145,7 @@ def _tip(shape: EndShape, tape: Tape) -> Line:
         beside=(Beside(shape.left_at_nose, "of tenon left along it, from the nose"),),
         why="The tenon is as long as this, measured square to the shoulder and not along the edge.",
         waste=f"Towards the {foot}, beyond the line.",
-        setting=_setting(shape, tape, like_the_face=True),
+        setting=line_setting(shape, tape, like_the_face=True),
     )
     start = crossing(shape.nose, shape.tip, shape.plumb)[1]
     return parallel_mark(shape.tip, (start, shape.real_deep), reading, says)
@@ -166,7 +167,7 @@ def _reduction(shape: EndShape, tape: Tape) -> tuple[Line, ...]:
             why="As far back as the end goes in: beyond it the stick keeps its full size.",
             caution=_reduced_where(shape, lost=bool(lost), beside=beside),
             faces=tuple(dict.fromkeys((*edge, *far))),
-            setting=_setting(shape, tape, like_the_face=True),
+            setting=line_setting(shape, tape, like_the_face=True),
         ),
     )
     return (stop, *reduced_lines(shape, lost))

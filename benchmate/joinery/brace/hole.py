@@ -135,7 +135,7 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
         faces=(shape.entry,),
         readings=(
             Reading(
-                value=shape.depth, hook=_opening(shape), way=f"straight down towards the {other}"
+                value=shape.depth, hook=opening(shape), way=f"straight down towards the {other}"
             ),
         ),
         beside=(
@@ -152,7 +152,8 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
     )
 
 
-def _opening(shape: HoleShape) -> str:
+def opening(shape: HoleShape) -> str:
+    """What the mortise's depth is measured from: where the brace bears, in words."""
     return "housing floor" if shape.recess else shape.stick.pose.words(shape.entry)
 
 
@@ -161,7 +162,7 @@ def hole_tasks(shape: HoleShape) -> tuple[Task, ...]:
     start, finish = shape.along
     near, far = shape.across
     task = partial(Task, faces=(shape.entry,), waste=INSIDE)
-    down = Reading(value=shape.depth, hook=_opening(shape), way="down")
+    down = Reading(value=shape.depth, hook=opening(shape), way="down")
     return (
         measure_task(shape.stick, shape.feature),
         task(
