@@ -1,7 +1,7 @@
 """Slanting lines in words and figures."""
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark, tapering_mark
-from benchmate.layout.slants import other_end, slant_rests, start_words
+from benchmate.layout.slants import other_end, parallel_rests, slant_rests, start_words
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.feature import Beside, Reading
 from benchmate.model.solids import Axis, Plane, above
@@ -47,3 +47,17 @@ def test_square_and_parallel_lines_have_one_place_only() -> None:
     for line in (square, parallel):
         assert (other_end(STICK, line), slant_rests(line)) == ((), ())
     assert start_words(square) == ""
+
+
+def test_a_tick_remembers_how_far_a_parallel_line_lies_from_the_other() -> None:
+    """A tenon that was sawn to its end line is looked at again once that line moves."""
+    reading = Reading(value=Length(5), hook="shoulder line", way="square to it")
+    parallel = parallel_mark(AHEAD, (ZERO, Length(50)), reading, SAYS)
+    (rest,) = parallel_rests(parallel)
+    assert (rest.value, rest.hook, rest.way) == (
+        Length(5),
+        "shoulder line",
+        "from the shoulder line",
+    )
+    assert rest.name == "shoulder (line)"
+    assert parallel_rests(slanting_mark(STICK, AHEAD, (ZERO, Length(50)), SAYS)) == ()

@@ -50,7 +50,7 @@ def test_pegs_that_can_be_have_nothing_told() -> None:
     ],
 )
 def test_what_cannot_be(words: dict[str, object], code: str | None) -> None:
-    """A sixty-fourth either way, or two: 4" of tenon, a 6" brace at 45 degrees, a 1-1/2" tenon at 1-1/2".
+    """A sixty-fourth either way, or two: 4" of tenon, 1-1/2" thick, a 6" brace at 45 degrees.
 
     The hole 6-1/8" from the nose and 1-7/8" past the face lies 5.657" in, 0.343" from the short
     edge: less than its half. At 6" it is 0.431". A draw of 17/32" both ways is 0.751" in all.
