@@ -70,7 +70,7 @@ def test_the_marks_are_pricked_square_to_the_shoulder() -> None:
 def test_a_tick_remembers_what_it_ticked(
     timber: str, step: str, changed: dict[str, object]
 ) -> None:
-    """Law 6, on lines that slant too: other figures ask for a fresh look at what was marked or bored to them."""
+    """Law 6, on slanting lines too: a changed peg asks for a fresh look at mark and hole."""
     before = bay(joint=PEGGED)
     memory = memory_of(lay_out(before, timber).step(step))
     tick = Tick(
