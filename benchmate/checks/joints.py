@@ -78,6 +78,7 @@ def cuts_meet(layout: Layout, near: tuple[Near, ...]) -> tuple[Finding, ...]:
             each,
             f"The cuts of {_both(each)} meet: no wood is left between them",
             "move one of them or make it smaller; if they are meant to meet",
+            also=", or the other way round: of two tenons the one that says so goes through",
         )
         for each in near
         if not each.wood
@@ -105,9 +106,11 @@ def little_wood_between(layout: Layout, near: tuple[Near, ...], tape: Tape) -> t
     )
 
 
-def _told(code: str, stick: Stick, near: Near, message: str, remedy: str) -> Finding:
+def _told(
+    code: str, stick: Stick, near: Near, message: str, remedy: str, *, also: str = ""
+) -> Finding:
     one, other = near.one, near.other
-    meets = f'{remedy}, write meets = ["{other.joint}"] in joint {one.joint}'
+    meets = f'{remedy}, write meets = ["{other.joint}"] in joint {one.joint}{also}'
     return look(code, stick.id, one.id, message, meets, also=other.id)
 
 

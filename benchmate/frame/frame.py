@@ -55,10 +55,11 @@ class Frame:
         self._real = real
         self._timbers = {timber.id: timber for timber in project.timbers}
         self._made: dict[str, object] = {}
+        works = [stored.proportioned(self.wood, project.bare) for stored in project.works]
+        self._by_id = {work.id: work for work in works}
         self._works: defaultdict[str, list[Work]] = defaultdict(list)
-        for stored in project.works:
-            work = stored.proportioned(self.wood, project.bare)
-            for timber in dict.fromkeys(work.timbers().values()):
+        for work in works:
+            for timber in self._cut_into(work):
                 self._works[timber].append(work)
         self._site = Site(
             timber=self.timber,
@@ -76,6 +77,17 @@ class Frame:
     def works_on(self, timber: str) -> tuple[Work, ...]:
         """The joints and chamfers that touch a timber, in file order."""
         return tuple(self._works.get(timber, ()))
+
+    def cut_through(self, work: Work) -> tuple[Work, ...]:
+        """The joints that one goes through: it is cut into a timber of theirs as well."""
+        met = (self._by_id[each] for each in work.meets if each in self._by_id)
+        return tuple(each for each in met if work.cuts_through(each) is not None)
+
+    def _cut_into(self, work: Work) -> tuple[str, ...]:
+        """Every timber that a work is cut into: those it names, then those it goes through."""
+        through = (work.cuts_through(each) for each in self.cut_through(work))
+        named = (*work.timbers().values(), *(each for each in through if each is not None))
+        return tuple(dict.fromkeys(named))
 
     def value(self, total: Sum) -> Length:
         """What a sum of names and lengths comes to. Raises LevelError."""
@@ -188,12 +200,13 @@ class Frame:
         found = [timber]
         for work in self.works_on(timber):
             if work.joins():
-                found.extend(work.timbers().values())
+                found.extend(self._cut_into(work))
         return tuple(dict.fromkeys(found))
 
     def inputs(self, timber: str) -> tuple[object, ...]:
         """Everything a timber's marks follow from: while it is equal, so are they."""
-        works, near = self.works_on(timber), self.neighbours(timber)
+        near, own = self.neighbours(timber), self.works_on(timber)
+        works = tuple(each for work in own for each in (work, *self.cut_through(work)))
         sums = [self.timber(timber).sums(), *(work.sums() for work in works)]
         totals = (total for each in sums for total in each.values())
         return (

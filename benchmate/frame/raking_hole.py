@@ -9,6 +9,7 @@ How it works
 
 from dataclasses import dataclass
 
+from benchmate.frame import mated
 from benchmate.frame.flats import nearest
 from benchmate.frame.marking import Says, square_mark
 from benchmate.frame.meeting import Span
@@ -19,18 +20,19 @@ from benchmate.measure.printing import Tape
 from benchmate.measure.reading import Unit
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line
-from benchmate.model.findings import Finding, look, stop
+from benchmate.model.findings import Finding
 from benchmate.model.solids import Axis, Plane, above, below
 from benchmate.model.stick import Stick, across, axis_from, reference_for
 
-EASE = {Unit.INCH: Length.inches(0, 1, 4), Unit.MM: Length.mm(6)}
+EASE = {Unit.INCH: Length.inches(0, 1, 4), Unit.MM: Length.mm(7)}
 """How much longer than the end its mortise is where the joint says nothing.
 
-At least 1/4", so that rough stock still enters (trade notes 2.3, Rogers-var); rounded in metric.
+At least 1/4", so that rough stock still enters (trade notes 2.3, Rogers-var); in metric rounded up,
+as less would fall short of that.
 """
 
-NEAR_SIDE, FAR_SIDE, WALL_NEAR, WALL_FAR = "near-side", "far-side", "housing-near", "housing-far"
-"""The lines of the mortise's sides, and of the walls beside the whole end."""
+WALL_NEAR, WALL_FAR = "housing-near", "housing-far"
+"""The lines of the walls beside the whole end."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -142,42 +144,33 @@ def open_faces(hole: RakingHole) -> tuple[Face, ...]:
 
 def side_planes(hole: RakingHole) -> tuple[Plane, Plane]:
     """The two sides of the mortise."""
-    near, far = hole.across
-    return above(hole.sides, near, NEAR_SIDE), below(hole.sides, far, FAR_SIDE)
+    return _sides(hole).planes()
 
 
 def side_lines(hole: RakingHole, tape: Tape) -> tuple[Line, ...]:
     """The two sides of the mortise: it follows the tenon as it was cut."""
-    near, far = hole.across
-    wide = (Beside(far - near, "mortise width"),)
-    follows = follows_words(hole.tenon, "thickness", tape)
-    held = f"The set-back, so that the faces come flush. {follows}"
-    planes = side_planes(hole)
-    return (
-        square_mark(
-            planes[0],
-            Says(title="Near side line", beside=wide, why=held if hole.same_side else follows),
-        ),
-        square_mark(
-            planes[1],
-            Says(
-                title="Far side line",
-                beside=wide,
-                why=follows if hole.same_side else held,
-                caution=hole.not_from_far,
-            ),
-        ),
+    return mated.side_lines(_sides(hole, follows_words(hole.tenon, "thickness", tape)))
+
+
+def _sides(hole: RakingHole, follows: str = "") -> mated.Sides:
+    """Its two sides, which are those of any mortise cut to a finished tenon."""
+    return mated.Sides(
+        stick=hole.stick,
+        feature=hole.feature,
+        axis=hole.sides,
+        span=hole.across,
+        same_side=hole.same_side,
+        set_back=hole.tenon.near,
+        mate=hole.tenon.stick.name,
+        follows=follows,
     )
 
 
 def follows_words(tenon: RakingTenon, size: str, tape: Tape) -> str:
     """Whether a mortise follows its tenon as it was cut or as it is drawn, in a sentence."""
     name = f"{tenon.stick.name}'s {tenon.feature.replace('-', ' ')}"
-    as_cut = tenon.as_cut.get(size)
-    if as_cut is None:
-        return f"Follows {name} as drawn; it has not been measured as cut."
     laid_out = {"thickness": tenon.thickness, "length": tenon.length}[size]
-    return f"Follows {name} as cut: {tape.text(as_cut)} {size}, laid out as {tape.text(laid_out)}."
+    return mated.follows_words(name, size, tenon.as_cut.get(size), laid_out, tape)
 
 
 def outside_the_side(family: str, hole: RakingHole, tape: Tape) -> Finding | None:
@@ -185,18 +178,7 @@ def outside_the_side(family: str, hole: RakingHole, tape: Tape) -> Finding | Non
 
     The raking timber stands too far in or out across the other. Remedy: check where both stand.
     """
-    near, far = hole.across
-    real = hole.stick.depth(hole.sides, hole.feature)
-    if near >= ZERO and far <= real:
-        return None
-    return stop(
-        f"{family}-mortise-outside",
-        hole.stick.id,
-        hole.feature,
-        f"The mortise runs from {tape.text(near)} to {tape.text(far)} in from the reference face "
-        f"of a stick that is {tape.text(real)} there",
-        f"check where {hole.tenon.stick.name} stands across {hole.stick.name}, and its set-back",
-    )
+    return mated.outside_the_side(_sides(hole), f"{family}-mortise-outside", tape)
 
 
 def open_at_the_side(family: str, hole: RakingHole, tape: Tape) -> Finding | None:  # noqa: ARG001 - a check
@@ -205,15 +187,4 @@ def open_at_the_side(family: str, hole: RakingHole, tape: Tape) -> Finding | Non
     The tenon is then held on three sides only, and shows. Remedy: set-back, or a timber that stands
     further in.
     """
-    near, far = hole.across
-    if near and far != hole.stick.depth(hole.sides, hole.feature):
-        return None
-    reference = reference_for(hole.sides)
-    words = hole.stick.pose.words(reference.opposite if near else reference)
-    return look(
-        f"{family}-mortise-open",
-        hole.stick.id,
-        hole.feature,
-        f"The mortise has no wall at the {words}",
-        f"give the tenon set-back, or stand {hole.tenon.stick.name} further in",
-    )
+    return mated.open_at_the_side(_sides(hole), f"{family}-mortise-open")

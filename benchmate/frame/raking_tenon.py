@@ -1,22 +1,21 @@
 """The tenon on an end of a raking timber: what every family that cuts one says and does alike."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from benchmate.frame import cheeks
+from benchmate.frame.cheeks import Cheeks
 from benchmate.frame.marking import Says, square_mark
 from benchmate.frame.practice import CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
-from benchmate.model.feature import Beside, Line, Reading, Stage, Task
-from benchmate.model.findings import Finding, stop
+from benchmate.model.feature import Line, Reading, Stage, Task
+from benchmate.model.findings import Finding
 from benchmate.model.progress import AsCut
-from benchmate.model.solids import Axis, Cut, Plane, above, below
+from benchmate.model.solids import Axis, Cut, Plane, above
 from benchmate.model.stick import Stick, across, reference_for
-
-NEAR, FAR = "near-cheek", "far-cheek"
-"""The lines of its two cheeks."""
 
 AS_CUT = "as-cut"
 """The task after which the tenon's real sizes are known."""
@@ -85,10 +84,21 @@ class RakingTenon:
         return self.stick.pose.words(self.end)
 
     @property
+    def between(self) -> Cheeks:
+        """Its two cheeks, which are those of any tenon."""
+        return Cheeks(
+            stick=self.stick,
+            end=self.end,
+            feature=self.feature,
+            axis=self.cheeks,
+            near=self.near,
+            far=self.far,
+        )
+
+    @property
     def near_cheek(self) -> str:
         """What its thickness is measured from: the face itself where the tenon is barefaced."""
-        face = self.stick.pose.words(reference_for(self.cheeks))
-        return f"near cheek, by the {face}" if self.near else face
+        return self.between.near_words
 
     def real(self, size: str) -> Length:
         """A size as cut if it was typed, otherwise as laid out."""
@@ -97,40 +107,12 @@ class RakingTenon:
 
 def cheek_cuts(tenon: RakingTenon, shoulder: Plane) -> tuple[Cut, ...]:
     """The wood beside the tenon, beyond the shoulder it stands on."""
-    found = []
-    if tenon.near:
-        found.append(Cut((shoulder, below(tenon.cheeks, tenon.near, NEAR))))
-    if tenon.real_wide > tenon.far:
-        found.append(Cut((shoulder, above(tenon.cheeks, tenon.far, FAR))))
-    return tuple(found)
+    return tenon.between.cuts(shoulder, reduced=False)
 
 
 def cheek_lines(tenon: RakingTenon) -> tuple[Line, ...]:
     """The near cheek, if it is not the face itself, and the far one."""
-    far = tenon.stick.pose.words(reference_for(tenon.cheeks).opposite)
-    found = []
-    if tenon.near:
-        near = Says(
-            title="Near cheek line",
-            why="The set-back. It is the same in the mortise, so the faces come flush.",
-        )
-        found.append(square_mark(below(tenon.cheeks, tenon.near, NEAR), near))
-    bare = (
-        "Barefaced: no shoulder on the reference side, so left and right are not alike. "
-        if not tenon.near
-        else ""
-    )
-    says = Says(
-        title="Far cheek line",
-        beside=(
-            Beside(tenon.thickness, "tenon thickness"),
-            Beside(tenon.real_wide - tenon.far, f"to come off the {far}"),
-        ),
-        why=f"{bare}What the stick is over or under shows only on the far side.",
-        caution=f"Never measure this from the {far}.",
-    )
-    found.append(square_mark(above(tenon.cheeks, tenon.far, FAR), says))
-    return tuple(found)
+    return cheeks.cheek_lines(tenon.between, reduced=False)
 
 
 def saw_side_tasks(
@@ -164,21 +146,14 @@ def saw_side_tasks(
     )
 
 
-def saw_cheeks_task(tenon: RakingTenon) -> Task:
-    """Cutting both cheeks, the line left on."""
-    return Task(
-        id="saw-cheeks",
-        stage=Stage.CUT,
-        title="Cut the cheeks",
-        draws=FAR,
-        faces=(tenon.edge_face, tenon.edge_face.opposite),
-        readings=(
-            Reading(value=tenon.thickness, hook=tenon.near_cheek, way="to the far cheek, left on"),
-        ),
-        waste="Outside the cheek lines.",
-        why="Leave the line: what is left on can be pared, what is gone cannot be put back.",
-        caution=SAW,
-    )
+def saw_cheeks(tenon: RakingTenon) -> tuple[Task, ...]:
+    """Cutting the cheeks, the line left on; nothing where the tenon is as thick as its stick.
+
+    On its edges only: the end is sawn aslant before.
+    """
+    edges = (tenon.edge_face, tenon.edge_face.opposite)
+    tasks = cheeks.saw_cheeks(tenon.between, reduced=False)
+    return tuple(replace(task, faces=edges) for task in tasks)
 
 
 def reduced_line(axis: Axis) -> str:
@@ -240,14 +215,4 @@ def cheek_outside(family: str, tenon: RakingTenon, tape: Tape) -> Finding | None
     Example: a 1-1/2" tenon set back 1-1/2" in a stick that measures 2-7/8". Remedy: another stick,
     a thinner tenon, or less set-back.
     """
-    room = tenon.wide if tenon.stick.inner else tenon.real_wide
-    if tenon.far <= room:
-        return None
-    return stop(
-        f"{family}-cheek-outside",
-        tenon.stick.id,
-        tenon.feature,
-        f"The far cheek comes {tape.text(tenon.far)} in from the reference face, but "
-        f"{tenon.stick.name} is only {tape.text(room)} there",
-        "choose another stick, or make the tenon thinner or its set-back less",
-    )
+    return cheeks.cheek_outside(tenon.between, f"{family}-cheek-outside", tape)

@@ -9,6 +9,7 @@ manual, trade notes NAV-65), so struck along the tongue the line is plumb and al
 """
 
 from dataclasses import replace
+from fractions import Fraction
 
 from benchmate.frame.flats import nearest
 from benchmate.frame.reach import slopes
@@ -17,24 +18,24 @@ from benchmate.measure.length import Length
 from benchmate.measure.printing import Style, Tape
 from benchmate.model.solids import Axis, Plane
 
-_STEEPEST = 4
-"""A rise more than this many thirds of the run does not fit the tongue: 16 to the blade's 12."""
+_STEEPEST = Fraction(7, 6)
+"""Rise to run beyond which the rise is set on the tongue as 12: past 14 there is no room for a
+stop on a common tongue, 16 long."""
+
+_STRIKE = ", strike along the "
 
 
 def rake_setting(run: int, rise: int, tape: Tape, *, plumb: bool) -> str:
     """How to set the square and the saw for a plumb or a level line on a timber that rakes."""
     arm = "tongue" if plumb else "blade"
     off = (rise, run) if plumb else (run, rise)
-    return (
-        f"{_figures(run, rise, tape)}, strike along the {arm}; "
-        f"saw {angle_text(tenths(*off))} off square"
-    )
+    return f"{_figures(run, rise, tape)}{_STRIKE}{arm}; saw {angle_text(tenths(*off))} off square"
 
 
 def slant_setting(along: int, across: int, tape: Tape) -> str:
     """How to set the square and the saw for a line that goes so far along for so far across."""
     return (
-        f"{_figures(across, along, tape)}, strike along the tongue; "
+        f"{_figures(across, along, tape)}{_STRIKE}tongue; "
         f"saw {angle_text(tenths(along, across))} off square"
     )
 
@@ -48,9 +49,23 @@ def plane_setting(plane: Plane, axis: Axis, tape: Tape) -> str:
 def taper_setting(along: int, fall: int, tape: Tape) -> str:
     """How to set the square and a bevel for a line that runs along and falls so far."""
     return (
-        f"{_figures(along, fall, tape)}, strike along the blade; "
+        f"{_figures(along, fall, tape)}{_STRIKE}blade; "
         f"{angle_text(tenths(fall, along))} to the long edge"
     )
+
+
+def blade_lies(setting: str, ahead: str, behind: str) -> str:
+    """The setting with the end that the blade lies towards, so that the square is not turned over.
+
+    `ahead` is the end that the line leans to as it leaves its edge, `behind` the other. Struck
+    along the tongue a line leans towards the blade, struck along the blade away from it.
+    """
+    figures, strike, rest = setting.partition(_STRIKE)
+    if not strike:
+        return setting
+    arm, _, saw = rest.partition("; ")
+    end = ahead if arm == "tongue" else behind
+    return f"strike along the {arm}, {figures}, the blade towards the {end}; {saw}"
 
 
 def _figures(run: int, rise: int, tape: Tape) -> str:
@@ -63,6 +78,6 @@ def _figures(run: int, rise: int, tape: Tape) -> str:
 def on_the_square(run: int, rise: int, tape: Tape) -> tuple[Length, Length]:
     """What to set on blade and tongue: 12 inches, or 300 mm, to the run if the rise then fits."""
     foot = Length.mm(300) if tape.graduation.metric else Length.inches(12)
-    if 3 * rise <= _STEEPEST * run:
+    if rise <= _STEEPEST * run:
         return foot, Length(nearest(foot.nm * rise, run))
     return Length(nearest(foot.nm * run, rise)), foot

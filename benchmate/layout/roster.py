@@ -1,7 +1,7 @@
 """The frame timber by timber: where each stands, how long it is, what meets it and where."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.place import Place
@@ -12,7 +12,7 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Feature
 from benchmate.model.project import Timber
 from benchmate.model.stick import Stick
-from benchmate.model.work import Abutment, Bearing
+from benchmate.model.work import Abutment, Bearing, Work
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,6 +83,10 @@ def _meets(frame: Frame, timber: str) -> Iterator[Meets]:
             elif bearing.into == timber:
                 at = next(each for each in features if bearing.place in each.place)
                 yield _takes(frame, bearing, at)
+            elif timber not in work.timbers().values():
+                yield from _lets_through(frame, timber, work, bearing, features)
+        for bearing in work.goes_on():
+            yield from _goes_on(frame, timber, bearing, features)
         for abutment in work.abutments():
             if abutment.timber == timber:
                 yield _abuts(frame, abutment)
@@ -115,6 +119,33 @@ def _takes(frame: Frame, bearing: Bearing, feature: Feature) -> Meets:
     stick, other = frame.stick(bearing.into), frame.stick(bearing.timber)
     end = other.pose.words(other.pose.end(bearing.end))
     return _at(stick, bearing, f"takes {other.name}'s {end}", feature.at)
+
+
+def _goes_on(
+    frame: Frame, timber: str, bearing: Bearing, features: tuple[Feature, ...]
+) -> Iterator[Meets]:
+    """An end that goes on into a further timber, and that timber taking it."""
+    stick = frame.stick(timber)
+    if bearing.timber == timber:
+        end = stick.pose.end(bearing.end)
+        words = f"{stick.pose.words(end)} goes on into {frame.wood(bearing.into).name}"
+        yield _at(stick, bearing, words, stick.shoulder(end))
+    elif bearing.into == timber:
+        at = next(each for each in features if bearing.place in each.place)
+        yield _takes(frame, bearing, at)
+
+
+def _lets_through(
+    frame: Frame, timber: str, work: Work, bearing: Bearing, features: tuple[Feature, ...]
+) -> Iterator[Meets]:
+    """A timber's own tenon that another's goes through."""
+    other = frame.stick(bearing.timber)
+    end = other.pose.words(other.pose.end(bearing.end))
+    for feature in features:
+        if feature.joint == work.id:
+            words = f"lets {other.name}'s {end} through its tenon"
+            found = _at(frame.stick(timber), bearing, words, feature.at)
+            yield replace(found, own=True, housed=ZERO)
 
 
 def _at(stick: Stick, bearing: Bearing, words: str, at: Length) -> Meets:

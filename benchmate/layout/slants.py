@@ -1,9 +1,11 @@
 """A slanting line in words and figures: its start leads, its other end and its settings follow."""
 
+from benchmate.frame.flats import nearest
+from benchmate.frame.settings import blade_lies
 from benchmate.layout.step import LINE
-from benchmate.measure.length import ZERO
+from benchmate.measure.length import Length
 from benchmate.model.directions import Face
-from benchmate.model.feature import Beside, Line, Reading
+from benchmate.model.feature import Beside, Line, Reading, Slant
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick, reference_for
 from benchmate.model.words import lower_first
@@ -24,8 +26,35 @@ def other_end(stick: Stick, line: Line) -> tuple[Beside, ...]:
         face = stick.pose.words(reference_for(line.slant.axis))
         return (Beside(finish.deep, f"in from the {face} on the {on}"),)
     further = finish.along - start.along
-    end = stick.pose.words(Face.FAR_END if further >= ZERO else Face.REFERENCE_END)
-    return (Beside(abs(further), f"further towards the {end} on the {on}"),)
+    end = stick.pose.words(_leans_to(line.slant))
+    if stick.start < finish.along < stick.finish:
+        return (Beside(abs(further), f"further towards the {end} on the {on}"),)
+    face = stick.pose.words(reference_for(line.slant.axis))
+    return (
+        Beside(_on_the_end(stick, line.slant), f"in from the {face} on the end grain of the {end}"),
+    )
+
+
+def setting_words(stick: Stick, line: Line) -> str:
+    """How to set the square and the saw for a slanting line, and which way the square lies."""
+    if line.slant is None or line.slant.start.along == line.slant.finish.along:
+        return line.slant.setting if line.slant else ""
+    ahead = _leans_to(line.slant)
+    words = stick.pose.words
+    return blade_lies(line.slant.setting, words(ahead), words(ahead.opposite))
+
+
+def _leans_to(slant: Slant) -> Face:
+    """The end that a line leans to as it leaves its start."""
+    return Face.FAR_END if slant.finish.along >= slant.start.along else Face.REFERENCE_END
+
+
+def _on_the_end(stick: Stick, slant: Slant) -> Length:
+    """How deep a line comes out on the end grain, where it leaves the timber there."""
+    start, finish = slant.start, slant.finish
+    ends = stick.start if _leans_to(slant) is Face.REFERENCE_END else stick.finish
+    gone, run = (ends - start.along).nm, (finish.along - start.along).nm
+    return start.deep + Length(nearest((finish.deep - start.deep).nm * gone, run))
 
 
 def slant_rests(line: Line) -> tuple[Reading, ...]:

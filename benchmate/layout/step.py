@@ -23,6 +23,7 @@ class Step:
     its tick never goes out of date. `draws` is the line a drawing shows: the one struck, or the one
     that a task works to. `rests` are the places of the lines that a cut was made to, or where the
     other end of a slanting line lies. `setting` is how to set a square and a saw, in words.
+    A slanting line `leads_on` to the first figure beside it: where its other end comes.
     """
 
     id: str
@@ -45,6 +46,7 @@ class Step:
     draws: str | None
     rests: tuple[Reading, ...] = ()
     setting: str = ""
+    leads_on: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

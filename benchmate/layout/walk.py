@@ -7,7 +7,13 @@ from benchmate.joinery import family_of
 from benchmate.layout.common import mated_back_check, stick_tasks
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck
-from benchmate.layout.slants import other_end, parallel_rests, slant_rests, start_words
+from benchmate.layout.slants import (
+    other_end,
+    parallel_rests,
+    setting_words,
+    slant_rests,
+    start_words,
+)
 from benchmate.layout.step import LINE, Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
@@ -90,6 +96,7 @@ def _at_reference_shoulder(feature: Feature) -> bool:
 
 def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ...]) -> Step:
     side = _waste_side(stick, feature, line)
+    other = other_end(stick, line)
     return Step(
         id=f"{feature.id}/{line.id}",
         feature=feature.id,
@@ -100,7 +107,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         sides=tuple(map(stick.pose.words, faces)),
         on=faces_in_words(stick, faces),
         readings=line.readings or _readings(stick, line),
-        beside=(*other_end(stick, line), *line.beside),
+        beside=(*other, *line.beside),
         waste=line.waste or (f"Towards the {side}." if side else ""),
         waste_side=side,
         why=line.why,
@@ -110,7 +117,8 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         line=line.id,
         draws=line.id,
         rests=slant_rests(line),
-        setting=line.slant.setting if line.slant else "",
+        setting=setting_words(stick, line),
+        leads_on=bool(other),
     )
 
 

@@ -219,7 +219,8 @@ class Work(Record, ABC):
     """A joint or other work, written once, on one timber or more.
 
     Each family's record derives from this and answers for its own parameters. `meets` are the ids
-    of other joints that its cuts are meant to run into; one side saying so is enough.
+    of other joints that its cuts are meant to run into; one side saying so is enough. Of two that
+    cross it is the one that says so which goes through.
     """
 
     settling: ClassVar[tuple[str, ...]] = ("timber",)
@@ -250,6 +251,14 @@ class Work(Record, ABC):
     def joins(self) -> bool:
         """Whether it is a joint: its timbers meet, so sizes of one bear on marks of the others."""
         return True
+
+    def goes_on(self) -> tuple[Bearing, ...]:
+        """The ends that go on through what they bear in into a further timber, and bear on none."""
+        return ()
+
+    def cuts_through(self, other: "Work") -> str | None:  # noqa: ARG002 - each family's own
+        """The timber of another joint that it is cut into as well, for one that it meets."""
+        return None
 
     def sums(self) -> dict[str, Sum]:
         """The parameters that may hold names of levels and lengths, by key."""

@@ -147,7 +147,8 @@ def check_works(document: Document, parts: Parts) -> None:
     """Note timbers and levels that work names and the project has not, and what cannot be."""
     known = known_names(document)
     ids = dict.fromkeys(id_ for _, id_ in _given(document, TIMBER_TABLE, "id"))
-    timbers = {timber.id: timber for _, timber in parts.timbers}
+    shared = parts.shared_ids()
+    timbers = {timber.id: timber for _, timber in parts.timbers if timber.id not in shared}
     for path, work in parts.works:
         for key, timber in work.timbers().items():
             if timber not in ids:

@@ -52,9 +52,15 @@ def _features(document: Document, parts: Parts) -> Iterator[tuple[Path, Feature]
 def _sound(document: Document, parts: Parts) -> Parts:
     """What is sound by itself, in what it names and in what settles where it stands.
 
-    Leaving out a timber leaves out its joints, and so the ends that they settle.
+    Leaving out a timber leaves out its joints, and so the ends that they settle. Timbers that share
+    an id are left out too: a joint may mean any of them.
     """
-    timbers = tuple((path, timber) for path, timber in parts.timbers if document.sound(path))
+    shared = parts.shared_ids()
+    timbers = tuple(
+        (path, timber)
+        for path, timber in parts.timbers
+        if document.sound(path) and timber.id not in shared
+    )
     while True:
         known = {timber.id for _, timber in timbers}
         works = tuple(

@@ -1,5 +1,6 @@
 """The parts of a project file, each read on its own: what is sound, and what else is named."""
 
+from collections import Counter
 from dataclasses import dataclass
 from typing import Any, cast
 
@@ -51,6 +52,11 @@ class Parts:
         """What sums and sections are called, as `Levels` takes them."""
         sums = {name: total for table in self.sums.values() for name, total in table.items()}
         return sums, section_table(self.sections["sections"], self.sections["inner"])
+
+    def shared_ids(self) -> frozenset[str]:
+        """The ids that two timbers or more have, so that nobody can tell which one is meant."""
+        count = Counter(timber.id for _, timber in self.timbers)
+        return frozenset(id_ for id_, times in count.items() if times > 1)
 
     def project(self) -> Project | None:
         """The project they make, if its head is sound."""

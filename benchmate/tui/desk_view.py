@@ -139,7 +139,7 @@ class DeskView:
     @property
     def roomy(self) -> bool:
         """Whether the words need two rows more: what the step waits for, or how a square is set."""
-        return bool(self.waiting or self.step.setting)
+        return bool(self.waiting or self.step.setting or self.step.leads_on)
 
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from benchmate.layout.step import Step
-    from benchmate.model.feature import Reading
+    from benchmate.model.feature import Beside, Reading
     from benchmate.workbench.walk import Walk
 
 
@@ -79,11 +79,12 @@ def _figures(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator
         yield from _all_of(walk, step, readings)
     elif readings:
         yield Saying(label="from", text=readings[0].words.removeprefix("from "), strong=True)
-    if step.setting:
-        yield Saying(label="square", text=step.setting, strong=True)
+    if step.leads_on:
+        yield Saying(label="to", text=_beside_text(walk, step.beside[0]), strong=True)
     on = (Saying(label="on", text=step.on),) if step.on else ()
     waste = (Saying(label="waste", text=step.waste, strong=True),) if step.waste else ()
-    yield from (*waste, *on) if step.setting else (*on, *waste)
+    square = (Saying(label="square", text=step.setting, strong=True),) if step.setting else ()
+    yield from (*waste, *square, *on) if step.setting or step.leads_on else (*on, *waste)
     if step.caution:
         yield Saying(label="care", text=step.caution, warning=True)
 
@@ -93,7 +94,7 @@ def _further(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator
     step = walk.steps[place]
     others = () if listed else walk.readings(step, swapped=swapped)[1:]
     told = [_reading_text(walk, reading) for reading in others]
-    told += [f"{walk.tape.text(each.value)} {each.words}" for each in step.beside]
+    told += [_beside_text(walk, each) for each in step.beside[step.leads_on :]]
     if told:
         yield Saying(label="also", text="; ".join(told))
     yield from _measured(walk, step)
@@ -104,6 +105,10 @@ def _all_of(walk: Walk, step: Step, readings: tuple[Reading, ...]) -> Iterator[S
     for place, reading in enumerate(readings):
         label = ("or" if step.line else "and") if place else "set"
         yield Saying(label=label, text=_reading_text(walk, reading), strong=True)
+
+
+def _beside_text(walk: Walk, beside: Beside) -> str:
+    return f"{walk.tape.text(beside.value)} {beside.words}"
 
 
 def _reading_text(walk: Walk, reading: Reading) -> str:

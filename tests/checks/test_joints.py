@@ -112,7 +112,11 @@ def test_a_finding_says_which_two_joints_and_how_much_is_left() -> None:
         "The cuts of the mortise for West and the mortise for East meet: no wood is left between "
         "them"
     )
-    assert met.remedy.startswith("move one of them or make it smaller; if they are meant to meet, ")
+    assert met.remedy == (
+        "move one of them or make it smaller; if they are meant to meet, write "
+        'meets = ["east-foot"] in joint west-foot, or the other way round: of two tenons the one '
+        "that says so goes through"
+    )
 
 
 def test_it_stands_among_the_other_findings_of_the_timber() -> None:

@@ -24,6 +24,7 @@ from tests.frame.standing import Between, between
 from tests.joinery.joist_tenon.joints import tusk_tenon
 from tests.joinery.rafter.roofs import Roof, built, pair, peak, tail
 from tests.joinery.scarf.plates import plate
+from tests.joinery.tenon.sill_corners import sill_corner
 
 
 def test_the_check_post_is_8_feet_8_overall() -> None:
@@ -318,6 +319,38 @@ def test_inputs_follow_the_names_in_a_place() -> None:
     here, there = (frame(post, lines={"line 1": east}) for east in ("1'", "2'"))
     assert here.inputs("post") != there.inputs("post")
     assert here.inputs("post") == frame(post, lines={"line 1": "12"}).inputs("post")
+
+
+def test_a_joint_touches_the_timbers_it_goes_through() -> None:
+    """A post's tenon through an end sill's is work on that sill too, and they are neighbours."""
+    built = sill_corner()
+    assert [work.id for work in built.works_on("end")] == ["end-sill", "post-foot"]
+    assert [work.id for work in built.works_on("post")] == ["post-foot"]
+    post_foot, end_sill = built.works_on("end")[1], built.works_on("end")[0]
+    assert built.cut_through(post_foot) == (end_sill,)
+    assert built.cut_through(end_sill) == ()
+    for timber_id in ("post", "end", "long"):
+        assert set(built.neighbours(timber_id)) == {"post", "end", "long"}
+
+
+@pytest.mark.parametrize("timber_id", ["post", "end", "long"])
+def test_inputs_follow_what_a_joint_goes_through(timber_id: str) -> None:
+    """Each of the three is laid out anew when the record or the sizes of either other change."""
+    before = sill_corner().inputs(timber_id)
+    assert sill_corner().inputs(timber_id) == before
+    assert sill_corner(sill={"set_back": "1"}).inputs(timber_id) != before
+    assert sill_corner(stub={"set_back": "1"}).inputs(timber_id) != before
+    cut = real(as_cut={"foot-tenon": {"width": "3"}})
+    assert sill_corner(real={"post": cut}).inputs(timber_id) != before
+    cut = real(as_cut={"south-end-tenon": {"width": "3"}})
+    assert sill_corner(real={"end": cut}).inputs(timber_id) != before
+
+
+def test_a_joint_that_is_not_there_is_gone_through_by_none() -> None:
+    """A name that leads nowhere is told elsewhere."""
+    built = sill_corner(stub={"meets": ("end-sil", "end-sill")})
+    (joint,) = (work for work in built.project.works if work.id == "post-foot")
+    assert [work.id for work in built.cut_through(joint)] == ["end-sill"]
 
 
 def test_a_plumb_tip_is_as_deep_as_the_stick_really_is() -> None:

@@ -4,11 +4,10 @@ from dataclasses import replace
 
 import pytest
 
+from benchmate.frame.mated import FAR, NEAR
 from benchmate.frame.place import Place, square_ways
 from benchmate.frame.raking_hole import (
     EASE,
-    FAR_SIDE,
-    NEAR_SIDE,
     WALL_FAR,
     WALL_NEAR,
     RakingHole,
@@ -51,8 +50,9 @@ def hole(wide: str = "8", **own: object) -> RakingHole:
 
 
 def test_room_to_spare_is_a_quarter_inch_or_more() -> None:
-    """Trade notes 2.3, Rogers-var: at least 1/4"; metric is the same rounded."""
-    assert {Unit.INCH: length("1/4"), Unit.MM: Length.mm(6)} == EASE
+    """Trade notes 2.3, Rogers-var: at least 1/4"; metric is the same rounded up."""
+    assert {Unit.INCH: length("1/4"), Unit.MM: Length.mm(7)} == EASE
+    assert min(EASE.values()) >= length("1/4")
 
 
 def test_it_is_cut_down_on_one_axis_and_lies_across_the_other() -> None:
@@ -99,8 +99,8 @@ def test_walls_say_what_goes_in() -> None:
 def test_its_sides_hold_the_mortise_between_them() -> None:
     """And say on which of them the set-back is held."""
     assert side_planes(hole()) == (
-        above(Axis.SECOND, length("3"), NEAR_SIDE),
-        below(Axis.SECOND, length("4-1/2"), FAR_SIDE),
+        above(Axis.SECOND, length("3"), NEAR),
+        below(Axis.SECOND, length("4-1/2"), FAR),
     )
     near, far = side_lines(hole(), TAPE)
     assert near.why.startswith("The set-back")
@@ -108,6 +108,12 @@ def test_its_sides_hold_the_mortise_between_them() -> None:
     near, far = side_lines(hole(same_side=False), TAPE)
     assert far.why.startswith("The set-back")
     assert near.why.startswith("Follows")
+
+
+def test_a_barefaced_tenon_has_no_set_back_to_hold() -> None:
+    """Its mortise runs on from the face of the timber that has it."""
+    near, _ = side_lines(hole(tenon=replace(tenon(), near=ZERO)), TAPE)
+    assert near.why.startswith("No set-back: the tenon runs on from the face of Brace. ")
 
 
 def test_it_follows_the_tenon_that_was_made() -> None:
@@ -195,4 +201,4 @@ def test_a_mortise_without_a_wall_is_looked_at(across: tuple[str, str], side: st
     if found is not None:
         assert found.severity is Severity.LOOK
         assert found.message == f"The mortise has no wall at the {side}"
-        assert found.remedy == "give the tenon set-back, or stand Brace further in"
+        assert found.remedy == "give the tenon more set-back, or stand its timber further in"

@@ -4,9 +4,8 @@ from dataclasses import replace
 
 import pytest
 
+from benchmate.frame.cheeks import FAR, NEAR
 from benchmate.frame.raking_tenon import (
-    FAR,
-    NEAR,
     RakingTenon,
     cheek_cuts,
     cheek_lines,
@@ -15,7 +14,7 @@ from benchmate.frame.raking_tenon import (
     reduced_cuts,
     reduced_line,
     reduced_lines,
-    saw_cheeks_task,
+    saw_cheeks,
     saw_side_tasks,
 )
 from benchmate.measure.length import ZERO
@@ -112,9 +111,16 @@ def test_a_shoulder_is_sawn_side_by_side_to_what_comes_off_there() -> None:
 
 def test_cheeks_are_cut_to_the_thickness() -> None:
     """From the near cheek, on the edges."""
-    task = saw_cheeks_task(tenon())
+    (task,) = saw_cheeks(tenon())
     assert task.readings[0].value == length("1-1/2")
     assert task.faces == (Face.FIRST, Face.FAR_FIRST)
+
+
+def test_no_cheeks_are_cut_on_a_tenon_as_thick_as_its_timber() -> None:
+    """There is nothing to take off beside it, so nothing is told to be."""
+    whole = replace(tenon(), near=ZERO, far=length("4"))
+    assert saw_cheeks(whole) == ()
+    assert cheek_cuts(whole, SEAT) == ()
 
 
 def test_far_faces_come_down_to_the_inner_timber() -> None:

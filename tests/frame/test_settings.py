@@ -3,6 +3,7 @@
 import pytest
 
 from benchmate.frame.settings import (
+    blade_lies,
     on_the_square,
     plane_setting,
     rake_setting,
@@ -18,14 +19,15 @@ MM = Tape(style=Style.MM, graduation=Graduation.MM)
 FOOT = Length.inches(12)
 
 
-@pytest.mark.parametrize("rise", [2, 4, 8, 12, 16])
+@pytest.mark.parametrize("rise", [2, 4, 8, 12, 14])
 def test_twelve_lies_on_the_blade_for_a_foot_of_run(rise: int) -> None:
     """12 on the blade for run and the rise on the tongue (US Navy Builder manual, NAV-65)."""
     assert on_the_square(12, rise, INCHES) == (FOOT, Length.inches(rise))
 
 
 def test_a_rise_that_does_not_fit_the_tongue_turns_the_scale_round() -> None:
-    """More than 16 on the tongue does not fit, so the rise is 12 there and the blade has less."""
+    """Past 14 no stop holds on a tongue, so the rise is 12 there and the blade has less."""
+    assert on_the_square(12, 16, INCHES) == (Length.inches(9), FOOT)
     assert on_the_square(12, 18, INCHES) == (Length.inches(8), FOOT)
 
 
@@ -79,3 +81,15 @@ def test_a_square_has_no_feet() -> None:
     """On a tape in feet and inches the figures on the square stay in inches."""
     feet = Tape(style=Style.FEET_INCHES, graduation=Graduation.SIXTEENTH)
     assert rake_setting(48, 36, feet, plumb=True) == rake_setting(48, 36, INCHES, plumb=True)
+
+
+def test_the_square_is_not_turned_over() -> None:
+    """Along the tongue a line leans towards the blade, along the blade away from it."""
+    plumb, level = (rake_setting(48, 36, INCHES, plumb=plumb) for plumb in (True, False))
+    figures = '12" on the blade and 9" on the tongue'
+    found = [blade_lies(each, "head", "foot").split("; ")[0] for each in (plumb, level)]
+    assert found == [
+        f"strike along the tongue, {figures}, the blade towards the head",
+        f"strike along the blade, {figures}, the blade towards the foot",
+    ]
+    assert blade_lies("a bevel alone", "head", "foot") == "a bevel alone"

@@ -3,6 +3,8 @@
 from benchmate.layout.roster import Entry, looks, roster
 from tests.builders import corners, frame, length, lengths, sill, tenon, timber
 from tests.joinery.scarf.plates import plate
+from tests.joinery.tenon.head_ties import head_tie
+from tests.joinery.tenon.sill_corners import sill_corner
 
 
 def _placed() -> dict[str, Entry]:
@@ -57,3 +59,28 @@ def test_a_timber_alone_has_no_ends_in_the_building() -> None:
     assert post.ends == ()
     assert [meets.words for meets in post.meets] == ["foot bears in Sill", "head bears in Plate"]
     assert looks(post) == "South face first, West face second, measured from the foot"
+
+
+def test_a_tenon_that_lets_another_through_says_so() -> None:
+    """The end sill of a corner, at its own shoulder; the post and the long sill as ever."""
+    found = {entry.timber.id: entry for entry in roster(sill_corner())}
+    words = {timber: [each.words for each in entry.meets] for timber, entry in found.items()}
+    assert words == {
+        "long": ["takes End's south end", "takes Post's foot"],
+        "end": ["south end bears in Long", "lets Post's foot through its tenon"],
+        "post": ["foot bears in Long"],
+    }
+    lets = found["end"].meets[1]
+    assert (lets.timber, lets.own, lets.housed) == ("post", True, length("0"))
+
+
+def test_an_end_that_goes_on_is_told_on_all_three() -> None:
+    """The tie takes the post's head as the plate does."""
+    found = {entry.timber.id: entry for entry in roster(head_tie())}
+    words = {timber: [each.words for each in entry.meets] for timber, entry in found.items()}
+    assert words == {
+        "plate": ["takes Post's head"],
+        "tie": ["takes Post's head"],
+        "post": ["head bears in Plate", "head goes on into Tie"],
+    }
+    assert found["tie"].meets[0].from_end == length("12")

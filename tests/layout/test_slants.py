@@ -1,13 +1,22 @@
 """Slanting lines in words and figures."""
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark, tapering_mark
-from benchmate.layout.slants import other_end, parallel_rests, slant_rests, start_words
+from benchmate.frame.settings import rake_setting
+from benchmate.layout.slants import (
+    other_end,
+    parallel_rests,
+    setting_words,
+    slant_rests,
+    start_words,
+)
 from benchmate.measure.length import ZERO, Length
+from benchmate.measure.printing import Tape
 from benchmate.model.feature import Beside, Reading
 from benchmate.model.solids import Axis, Plane, above
 from tests.builders import frame, timber
 
 SAYS = Says(title="Shoulder line", why="Because.")
+TAPE = Tape()
 STICK = frame(timber("post")).stick("post")
 AHEAD = Plane((1, 0, -2), 100, "shoulder")
 BACK = Plane((1, 0, 2), 100, "shoulder")
@@ -16,10 +25,10 @@ BACK = Plane((1, 0, 2), 100, "shoulder")
 def test_a_slant_says_where_it_starts_and_how_much_further_it_ends() -> None:
     """The second figure counts from the first, towards the end it lies nearer to."""
     for plane, end in ((AHEAD, "head"), (BACK, "foot")):
-        line = slanting_mark(STICK, plane, (ZERO, Length(50)), SAYS)
+        line = slanting_mark(STICK, plane, (ZERO, Length(49)), SAYS)
         words = f"further towards the {end} on the East face"
         assert start_words(line) == ", on the West face"
-        assert other_end(STICK, line) == (Beside(Length(100), words),)
+        assert other_end(STICK, line) == (Beside(Length(98), words),)
 
 
 def test_a_taper_counts_both_ends_from_the_reference_face() -> None:
@@ -61,3 +70,23 @@ def test_a_tick_remembers_how_far_a_parallel_line_lies_from_the_other() -> None:
     )
     assert rest.name == "shoulder (line)"
     assert parallel_rests(slanting_mark(STICK, AHEAD, (ZERO, Length(50)), SAYS)) == ()
+
+
+def test_a_slant_that_leaves_at_the_end_says_how_deep_it_comes_out_there() -> None:
+    """Never a point that has been sawn off: 100 short of the end, 50 in."""
+    gone = Plane((1, 0, 2), 100, "shoulder")
+    line = slanting_mark(STICK, gone, (ZERO, Length(200)), SAYS)
+    (found,) = other_end(STICK, line)
+    assert found == Beside(Length(50), "in from the West face on the end grain of the foot")
+    level = slanting_mark(STICK, gone, (ZERO, Length(49)), SAYS)
+    assert other_end(STICK, level)[0].words == "further towards the foot on the East face"
+
+
+def test_the_setting_says_where_the_blade_lies() -> None:
+    """Towards the end that the line leans to, as it is struck along the tongue."""
+    says = Says(title="Line", why="Because.", setting=rake_setting(4, 3, TAPE, plumb=True))
+    for plane, end in ((AHEAD, "head"), (BACK, "foot")):
+        line = slanting_mark(STICK, plane, (ZERO, Length(9)), says)
+        assert f"the blade towards the {end}" in setting_words(STICK, line)
+    square = square_mark(above(Axis.FIRST, Length(5), "side"), SAYS)
+    assert setting_words(STICK, square) == ""

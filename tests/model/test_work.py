@@ -43,6 +43,8 @@ def test_work_is_harmless_until_a_family_says_otherwise() -> None:
     assert work.joins()
     assert (work.sums(), work.extensions(), work.faults({})) == ({}, (), ())
     assert (work.bearings(), work.abutments(), work.settled()) == ((), (), ())
+    assert work.goes_on() == ()
+    assert work.cuts_through(Bare(id="other")) is None
     assert Work.settling == ("timber",)
 
 

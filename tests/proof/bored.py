@@ -16,7 +16,7 @@ from benchmate.layout.step import Step
 from benchmate.model.feature import Feature, Reading
 from benchmate.model.solids import Cut, Plane
 from benchmate.model.stick import axis_from
-from tests.proof.hooked import set_off
+from tests.proof.hooked import on_tenon, set_off
 from tests.proof.wood import Log
 
 SIDES = 8
@@ -24,9 +24,6 @@ SIDES = 8
 
 ROUNDED = 1.5
 """How far a side may lie outside the round it touches, in nanometres: a rounding up or two."""
-
-NARROW_EDGE = "narrow edge by the "
-"""What a centre on a tenon that is cut back there hooks on."""
 
 
 SQUARE_FROM = {"shoulder line": ("seat", "shoulder"), "nose line": ("nose",)}
@@ -141,16 +138,5 @@ def _from_line(log: Log, feature: Feature, hook: str, prism: Prism) -> float:
 
 
 def _centre(log: Log, feature: Feature, reading: Reading) -> tuple[int, float]:
-    """The axis a centre's figure goes along, and where it comes.
-
-    Raises ValueError for a narrow edge that the tenon does not have there.
-    """
-    if not reading.hook.startswith(NARROW_EDGE):
-        return set_off(log, reading)
-    face = reading.hook.removeprefix(NARROW_EDGE)
-    tenon = log.feature(feature.id.removesuffix("-pegs"))
-    edge = next(line for line in tenon.lines if line.id == "reference-edge")
-    place = set_off(log, Reading(value=edge.at, hook=face, way=""))
-    if edge.axis is None or edge.axis.value[place[0]] != 1 or place[1] != edge.at.nm:
-        raise ValueError(f"no narrow edge by the {face}")
-    return place[0], place[1] + reading.value.nm
+    """The axis a centre's figure goes along, and where it comes."""
+    return on_tenon(log, feature, reading) or set_off(log, reading)

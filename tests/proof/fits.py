@@ -98,8 +98,11 @@ def _moved(plane: Plane, by: int) -> Plane:
     return replace(plane, offset=plane.offset + by * steep)
 
 
-def unnoticed(right: Wastes, logs: Mapping[str, Log]) -> Iterator[str]:
-    """Lines that could lie a millimetre off, one way or the other, without any wood to show it."""
+def unnoticed(right: Wastes, logs: Mapping[str, Log], left: Wastes | None = None) -> Iterator[str]:
+    """Lines that could lie a millimetre off, one way or the other, without any wood to show it.
+
+    `left` is the wood that is there when a joint is cut, where other cuts come first.
+    """
     for name, waste in right.items():
         timber, _, found = name.partition("/")
         feature = logs[timber].feature(found)
@@ -111,5 +114,7 @@ def unnoticed(right: Wastes, logs: Mapping[str, Log]) -> Iterator[str]:
                 continue
             for by in (SHIFT, -SHIFT):
                 wrong = log.waste(misplaced(feature, line, by))
+                if left and name in left:
+                    wrong = wrong.within(left[name])
                 if _apart(log, wrong, waste) <= TOUCH:
                     yield f"{name}/{line} by {by} nm"

@@ -1,7 +1,10 @@
-"""Where a figure comes to: set off from a face, the squared end or a shoulder of a timber."""
+"""Where a figure comes to: set off from a face, the squared end or a shoulder of a timber.
+
+On a tenon there is no such face any more: there it is set off from a side that was cut.
+"""
 
 from benchmate.model.directions import Face
-from benchmate.model.feature import Reading
+from benchmate.model.feature import Feature, Reading
 from benchmate.model.solids import Axis
 from benchmate.model.stick import reference_for
 from tests.proof.wood import Log
@@ -33,3 +36,41 @@ def _along(log: Log, reading: Reading) -> float:
             ahead = f"towards the {words(Face.FAR_END)}" in reading.way
             return stick.shoulder(end).nm + (reading.value.nm if ahead else -reading.value.nm)
     raise ValueError(f"nothing to hook on: {reading}")
+
+
+CUT_SIDES = {
+    "narrow edge by the ": "reference-edge",
+    "near cheek, by the ": "near-cheek",
+    "far cheek": "far-cheek",
+}
+"""What a line on a tenon may hook on, and the line that was cut to there."""
+
+
+def on_tenon(log: Log, feature: Feature, reading: Reading) -> tuple[int, float] | None:
+    """The axis and the place of a reading that hooks on a cut side of a tenon; None if it does not.
+
+    The feature is measured where its tenon is. Raises ValueError for a side that it has not.
+    """
+    hook = next((hook for hook in CUT_SIDES if reading.hook.startswith(hook)), None)
+    if hook is None:
+        return None
+    tenon, face = log.feature(feature.place[0]), reading.hook.removeprefix(hook)
+    lines = {line.id: line for line in tenon.lines}
+    side = lines.get(CUT_SIDES[hook])
+    if side is None or side.axis is None:
+        raise ValueError(f"no {reading.hook} on {tenon.id}")
+    number = side.axis.value.index(1)
+    if face:
+        if set_off(log, Reading(value=side.at, hook=face, way="")) != (number, side.at.nm):
+            raise ValueError(f"no {hook}{face}")
+        return number, side.at.nm + reading.value.nm
+    return number, _far_cheek(log, tenon) - reading.value.nm
+
+
+def _far_cheek(log: Log, tenon: Feature) -> float:
+    """Where a tenon's far cheek lies: as it was cut, if that was measured."""
+    at = {line.id: line.at.nm for line in tenon.lines}
+    made = log.layout.stick.as_cut.get(tenon.id)
+    if made is None or made.thickness is None:
+        return at["far-cheek"]
+    return at.get("near-cheek", 0) + made.thickness.nm

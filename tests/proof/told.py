@@ -14,6 +14,7 @@ How it works
 6. Round holes: see `bored.py`. Lines gauged from an arris: see `gauged.py`.
 7. Depths from a far face count in the section measured at the joint.
 8. A level line is set off so far down a plumb one, from the top edge.
+9. A line on a tenon is set off from a side that was cut: see `hooked.py`.
 """
 
 import re
@@ -29,7 +30,7 @@ from benchmate.model.stick import ENDS, reference_for
 from benchmate.model.words import lower_first
 from tests.proof.bored import misbored, sides_of
 from tests.proof.gauged import gauged, misgauged
-from tests.proof.hooked import set_off
+from tests.proof.hooked import on_tenon, set_off
 from tests.proof.leaning import LEANING, off_leaning
 from tests.proof.wood import Log
 
@@ -152,7 +153,7 @@ def _off(log: Log, feature: Feature, line: Line, reading: Reading, plane: Plane)
     if reading.hook in OPENINGS:
         gaps = _gaps(feature, plane, reading.hook)
         return max(abs(gap - reading.value.nm) for gap in gaps)
-    axis, at = set_off(log, reading)
+    axis, at = on_tenon(log, feature, reading) or set_off(log, reading)
     if line.slant is None:
         return abs(at - plane.offset * plane.normal[axis])
     start = line.slant.start

@@ -61,6 +61,14 @@ def test_an_id_is_given_once_among_timbers_and_once_among_work() -> None:
     ]
 
 
+def test_a_joint_of_two_timbers_with_one_id_has_no_fault_of_its_own() -> None:
+    """Nobody can tell which of them it is for until one has another id."""
+    lying = POST.replace('"foot"', '"east"').replace('"west"', '"up"').replace("South-w", "North-w")
+    assert told(checked(STORE + lying)) == [
+        ("timber[3].id", "is the id of the timber on line 15 already")
+    ]
+
+
 def test_a_name_is_given_once_however_it_is_written() -> None:
     """People tell timbers by their names, and capitals are not heard."""
     other = POST.replace("post-sw", "post-nw").replace("South-west post", "SOUTH-WEST post")

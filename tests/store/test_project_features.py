@@ -5,7 +5,7 @@ from benchmate.store.document import Document
 from benchmate.store.project_features import RESERVED, check_features
 from benchmate.store.project_parts import read_parts
 from benchmate.store.syntax import read_document
-from tests.store.samples import CHAMFER, HEAD, JOINT, PLATES, SCARF, STORE
+from tests.store.samples import CHAMFER, HEAD, JOINT, PLATES, POST, SCARF, STORE
 
 
 def checked(text: str) -> Document:
@@ -72,6 +72,12 @@ def test_only_what_is_sound_is_looked_at() -> None:
     ]
     headless = twice.removeprefix(HEAD)
     assert [key for key, _ in told(checked(headless))] == ["name"]
+
+
+def test_a_joint_that_may_mean_either_of_two_timbers_is_not_looked_at() -> None:
+    """Two timbers with one id, of which the joint suits only the first."""
+    lying = POST.replace('"foot"', '"east"').replace('"west"', '"up"')
+    assert not checked(STORE + lying).problems
 
 
 def test_ends_that_a_scarf_settles_are_settled() -> None:

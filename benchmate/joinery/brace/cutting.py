@@ -1,7 +1,7 @@
 """What to do at a brace's end besides striking lines: one figure to one task."""
 
 from benchmate.frame.practice import CHISEL, SAW, measure_task
-from benchmate.frame.raking_tenon import AS_CUT, reduce_tasks, saw_cheeks_task, saw_side_tasks
+from benchmate.frame.raking_tenon import AS_CUT, reduce_tasks, saw_cheeks, saw_side_tasks
 from benchmate.frame.settings import rake_setting
 from benchmate.joinery.brace.end import reduced
 from benchmate.joinery.brace.shape import NOSE, SEAT, SHOULDER, TIP, EndShape
@@ -20,7 +20,7 @@ def end_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
         _saw_nose(shape, tape),
         *_saw_beside_nose(shape, tape),
         *saw_side_tasks(shape, "Saw the shoulder", _shoulder_line(shape), _setting(shape, tape)),
-        saw_cheeks_task(shape),
+        *saw_cheeks(shape),
         *reduce_tasks(shape, reduced(shape)),
         _pare(shape),
         _as_cut(shape),

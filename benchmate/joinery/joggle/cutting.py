@@ -1,7 +1,7 @@
 """What to do at an abutting end besides striking lines: one figure to one task."""
 
 from benchmate.frame.practice import CHISEL, SAW, measure_task
-from benchmate.frame.raking_tenon import AS_CUT, reduce_tasks, saw_cheeks_task, saw_side_tasks
+from benchmate.frame.raking_tenon import AS_CUT, reduce_tasks, saw_cheeks, saw_side_tasks
 from benchmate.joinery.joggle.end import reduced
 from benchmate.joinery.joggle.shape import ABUTMENT, SOLE, TIP, EndShape
 from benchmate.joinery.joggle.words import end_setting, face_setting
@@ -19,7 +19,7 @@ def end_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
         _saw_tip(shape, tape),
         *_saw_abutment(shape, tape),
         *saw_side_tasks(shape, "Saw the sole", SOLE, end_setting(shape, shape.sole, tape)),
-        saw_cheeks_task(shape),
+        *saw_cheeks(shape),
         *reduce_tasks(shape, reduced(shape)),
         _pare(shape),
         _as_cut(shape),

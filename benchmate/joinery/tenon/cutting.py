@@ -3,6 +3,7 @@
 from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.joinery.tenon.flush import depths, loses_wood, only_outside, shouldered
+from benchmate.joinery.tenon.past import draw_ends
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.joinery.tenon.through import end_beside
 from benchmate.measure.length import Length
@@ -22,6 +23,7 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
     """Every task at the tenon, in the order it is done. `received` if a mortise follows it."""
     found = [
         measure_task(shape.stick, *shape.places),
+        *draw_ends(shape),
         _knife(shape),
         *reduction_knife(shape.reduction),
         *_saw_shoulders(shape),
@@ -82,8 +84,8 @@ def _saw_cheeks(shape: TenonShape) -> Task:
         readings=(
             Reading(
                 value=shape.thickness,
-                hook=_near_cheek(shape),
-                way=f"to the {_far_cheek(shape)}, left on",
+                hook=near_cheek(shape),
+                way=f"to the {far_cheek(shape)}, left on",
             ),
         ),
         waste=f"Outside the {'cheek lines' if cheeks == BOTH_CHEEKS else f'{cheeks} line'}.",
@@ -121,8 +123,8 @@ def _pare(shape: TenonShape) -> Task:
         readings=(
             Reading(
                 value=shape.thickness,
-                hook=_near_cheek(shape),
-                way=f"to the {_far_cheek(shape)}",
+                hook=near_cheek(shape),
+                way=f"to the {far_cheek(shape)}",
             ),
         ),
         waste="Only what stands proud of the lines.",
@@ -153,8 +155,8 @@ def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
         readings=(
             Reading(
                 value=shape.real("thickness"),
-                hook=_near_cheek(shape),
-                way=f"to the {_far_cheek(shape)}",
+                hook=near_cheek(shape),
+                way=f"to the {far_cheek(shape)}",
             ),
             Reading(value=shape.real("width"), hook=near_edge(shape), way="to the other edge"),
             Reading(value=shape.real("length"), hook="shoulder", way=_to_its_end(allowance)),
@@ -184,7 +186,7 @@ def _trim_end(shape: TenonShape, allowance: Length) -> Task:
                 way=f"towards the {_end(shape)}, squared round the tenon",
             ),
         ),
-        beside=(Beside(allowance, "to come off"), *end_beside(shape, shape.length)),
+        beside=(Beside(allowance, "to come off"), *end_beside(shape.passage, shape.length)),
         waste=f"Towards the {_end(shape)}, beyond the tenon end line.",
         why="Once the joint has been fitted the allowance is no longer needed.",
         caution=SAW,
@@ -195,13 +197,13 @@ def _end(shape: TenonShape) -> str:
     return shape.stick.pose.words(shape.end)
 
 
-def _near_cheek(shape: TenonShape) -> str:
+def near_cheek(shape: TenonShape) -> str:
     """What the tenon's thickness is measured from: the face itself where the tenon is barefaced."""
     face = shape.stick.pose.words(reference_for(shape.cheeks))
     return f"near cheek, by the {face}" if shape.near else face
 
 
-def _far_cheek(shape: TenonShape) -> str:
+def far_cheek(shape: TenonShape) -> str:
     """What the tenon's thickness is measured to: the far face where the tenon runs out to it."""
     far = reference_for(shape.cheeks).opposite
     return "far cheek" if depths(shape)[far] else shape.stick.pose.words(far)

@@ -1,10 +1,19 @@
-"""The tenon as the catalogue knows it: both sides of the joint from one record."""
+"""The tenon as the catalogue knows it: every side of the joint from one record."""
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
 from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
-from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_shape
+from benchmate.joinery.tenon.beyond import mortise_beyond
+from benchmate.joinery.tenon.beyond_findings import BEYOND_CHECKS
+from benchmate.joinery.tenon.crossing import Crossing, crossings, runs_into
+from benchmate.joinery.tenon.hole_features import (
+    hole_features,
+    hole_findings,
+    holes,
+    scribed_holes,
+)
+from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_of
 from benchmate.joinery.tenon.peg_features import peg_features
 from benchmate.joinery.tenon.pegged import pegged
 from benchmate.joinery.tenon.record import TenonJoint
@@ -16,64 +25,96 @@ from benchmate.model.findings import Finding, told_on
 
 
 def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
-    """The tenon, and the mortise if another timber receives it.
+    """The tenon, and the mortises of the timbers that receive it, and what it goes through.
 
-    What stops one side stops the other: neither can be cut to figures that cannot be.
+    What stops one side stops the others: none can be cut to figures that cannot be.
     """
-    tape = frame.project.tape
     made = shape(joint, frame)
-    received = _received(joint, made, frame)
-    if joint.scribed:
-        return (*_scribed(made, received), *_pegs(joint, made, received, frame))
-    found = [check(made, tape) for check in findings.TENON_CHECKS]
-    if received is not None:
-        found += [check(received, tape) for check in findings.MORTISE_CHECKS]
-    told = (
-        *(finding for finding in found if finding),
-        *findings.under_inner_section(made, received, tape),
+    received = tuple(
+        each
+        for each in (mortise_of(joint, made, frame), mortise_beyond(joint, made, frame))
+        if each is not None
     )
-    tenon_side = _tenon(joint, made, told)
-    sides = (tenon_side, _mortise(received, told, tape)) if received else (tenon_side,)
-    return (*sides, *_pegs(joint, made, received, frame, told))
+    crossed = tuple(crossings(joint, received[0], frame)) if received else ()
+    told: tuple[Finding, ...] = ()
+    if joint.scribed:
+        found = _scribed(made, received)
+    else:
+        found, told = _laid_out(joint, made, received, crossed, frame)
+    return (*found, *_pegs(joint, made, received, frame, told), *scribed_holes(crossed))
+
+
+def _laid_out(
+    joint: TenonJoint,
+    made: TenonShape,
+    received: tuple[MortiseShape, ...],
+    crossed: tuple[Crossing, ...],
+    frame: Frame,
+) -> tuple[tuple[Feature, ...], tuple[Finding, ...]]:
+    """All sides of a joint that is cut to figures, but for its pegs, and what is wrong with it."""
+    tape = frame.project.tape
+    through = holes(crossed, frame)
+    told = (*_told(made, received, tape), *hole_findings(crossed, through, frame))
+    sides = (
+        _tenon(joint, made, told),
+        *(_mortise(each, _meets(joint, each, frame), told, tape) for each in received),
+        *hole_features(through, told, tape),
+    )
+    return sides, told
+
+
+def _told(made: TenonShape, received: tuple[MortiseShape, ...], tape: Tape) -> tuple[Finding, ...]:
+    """What is wrong with the tenon and its mortises."""
+    found = [check(made, tape) for check in findings.TENON_CHECKS]
+    for each in received:
+        checks = BEYOND_CHECKS if each.past else findings.MORTISE_CHECKS
+        found += [check(each, tape) for check in checks]
+    return (
+        *(finding for finding in found if finding),
+        *findings.under_inner_section(made, next(iter(received), None), tape),
+    )
 
 
 def _pegs(
     joint: TenonJoint,
     made: TenonShape,
-    received: MortiseShape | None,
+    received: tuple[MortiseShape, ...],
     frame: Frame,
-    told: tuple[Finding, ...] = (),
+    told: tuple[Finding, ...],
 ) -> tuple[Feature, ...]:
+    """The pegs, which go through the mortise that the shoulder bears at."""
     if joint.pegs is None:
         return ()
-    found = pegged(joint.pegs, made, received, meeting(joint, frame))
+    found = pegged(joint.pegs, made, next(iter(received), None), meeting(joint, frame))
     return peg_features(found, told, frame.project.tape, scribed=joint.scribed)
 
 
-def _scribed(made: TenonShape, received: MortiseShape | None) -> tuple[Feature, ...]:
-    """Both sides of a joint that is marked by hand: steps without cuts or figures."""
-    mate = received.stick.name if received else "its mate"
-    tenon_side = Feature(
-        id=made.feature,
-        timber=made.stick.id,
-        title=f"{made.stick.pose.words(made.end).capitalize()} tenon, scribed",
-        at=made.shoulder,
-        place=made.places,
-        tasks=scribed.scribed_tenon_tasks(made, mate),
-        scribed=True,
+def _scribed(made: TenonShape, received: tuple[MortiseShape, ...]) -> tuple[Feature, ...]:
+    """The sides of a joint that is marked by hand: steps without cuts or figures."""
+    mate = received[0].stick.name if received else "its mate"
+    return (
+        Feature(
+            id=made.feature,
+            timber=made.stick.id,
+            title=f"{made.stick.pose.words(made.end).capitalize()} tenon, scribed",
+            at=made.shoulder,
+            place=made.places,
+            tasks=scribed.scribed_tenon_tasks(made, mate),
+            scribed=True,
+        ),
+        *(
+            Feature(
+                id=each.feature,
+                timber=each.stick.id,
+                title=f"{_mortise_title(each)}, scribed",
+                at=each.along[0],
+                place=(each.feature,),
+                tasks=scribed.scribed_mortise_tasks(each),
+                scribed=True,
+            )
+            for each in received
+        ),
     )
-    if received is None:
-        return (tenon_side,)
-    mortise_side = Feature(
-        id=received.feature,
-        timber=received.stick.id,
-        title=f"Mortise for {made.stick.name}, scribed",
-        at=received.along[0],
-        place=(received.feature,),
-        tasks=scribed.scribed_mortise_tasks(received),
-        scribed=True,
-    )
-    return (tenon_side, mortise_side)
 
 
 def _tenon(joint: TenonJoint, made: TenonShape, told: tuple[Finding, ...]) -> Feature:
@@ -98,34 +139,33 @@ def _lengths_first(made: TenonShape) -> tuple[Awaits, ...]:
     return awaits_measuring(made.stick, beyond=made.end if reference else None)
 
 
-def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
+def _meets(joint: TenonJoint, shape: MortiseShape, frame: Frame) -> tuple[str, ...]:
+    """The timbers whose mortises one runs into; none past the timber that receives the end."""
+    return () if shape.past else runs_into(joint, shape, frame)
+
+
+def _mortise(
+    shape: MortiseShape, meets: tuple[str, ...], told: tuple[Finding, ...], tape: Tape
+) -> Feature:
+    tenon = shape.tenon
     return Feature(
-        id=received.feature,
-        timber=received.stick.id,
-        title=f"Mortise for {received.tenon.stick.name}",
-        at=received.along[0],
-        place=(received.feature,),
-        cuts=mortise.cuts(received),
-        lines=mortise.lines(received, tape),
-        tasks=mortise.tasks(received, tape),
-        awaits=(Awaits(received.tenon.stick.id, f"{received.tenon.feature}/{cutting.AS_CUT}"),),
+        id=shape.feature,
+        timber=shape.stick.id,
+        title=_mortise_title(shape),
+        at=shape.along[0],
+        place=(shape.feature,),
+        cuts=mortise.cuts(shape),
+        lines=mortise.lines(shape, tape),
+        tasks=mortise.tasks(shape, tape, meets),
+        awaits=(Awaits(tenon.stick.id, f"{tenon.feature}/{cutting.AS_CUT}"),),
         mated=True,
-        findings=told_on(received.stick.id, received.feature, told),
+        findings=told_on(shape.stick.id, shape.feature, told),
     )
 
 
-def _received(joint: TenonJoint, made: TenonShape, frame: Frame) -> MortiseShape | None:
-    met = meeting(joint, frame)
-    if met is None or joint.into is None:
-        return None
-    clearance = joint.bottom_clearance
-    return mortise_shape(
-        joint.mortise,
-        made,
-        met,
-        frame.stick(joint.into),
-        frame.project.practice.bottom_clearance if clearance is None else clearance,
-    )
+def _mortise_title(shape: MortiseShape) -> str:
+    past = f", past {shape.past.name}" if shape.past else ""
+    return f"Mortise for {shape.tenon.stick.name}{past}"
 
 
 FAMILY = Family(name="tenon", table="joint", record=TenonJoint, features=features)

@@ -2,8 +2,8 @@
 
 from benchmate.frame.reduction import under_inner
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
-from benchmate.joinery.tenon.shape import TenonShape
-from benchmate.measure.length import ZERO
+from benchmate.joinery.tenon.shape import Passage, TenonShape
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Finding, look, stop
 from benchmate.model.stick import reference_for
@@ -93,10 +93,20 @@ def not_held_short(shape: TenonShape, tape: Tape) -> Finding | None:
     may foul what is fixed there. Example: 7" through 8" of wood, held short by nothing. Remedy:
     leave the length out, or say how much it is held short.
     """
-    if shape.passage is None:
+    if shape.passage is None or shape.goes_on:
         return None
-    wood, face, held_short = shape.passage
-    short = wood - shape.length
+    return end_comes_elsewhere(shape, shape.passage, shape.length, tape)
+
+
+def end_comes_elsewhere(
+    shape: TenonShape, passage: Passage, length: Length, tape: Tape
+) -> Finding | None:
+    """What is told where a tenon does not end as far short of a face, or past it, as it is said to.
+
+    `length` is what of it lies in the wood it passes there.
+    """
+    wood, face, held_short = passage
+    short = wood - length
     if short == held_short or (short < ZERO and not held_short):
         return None
     ends = "short" if short >= ZERO else "proud"
@@ -106,7 +116,7 @@ def not_held_short(shape: TenonShape, tape: Tape) -> Finding | None:
         shape.feature,
         f"The tenon ends {tape.text(abs(short))} {ends} of {face}, but held_short says "
         f"{tape.text(held_short)}",
-        "leave length out, or make it and held_short agree",
+        "make the tenon's length and held_short agree",
     )
 
 
@@ -118,6 +128,7 @@ def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
     """
     if shape.through or shape.left_below > ZERO:
         return None
+    key = "beyond_through" if shape.past else "through"
     return stop(
         "mortise-through",
         shape.stick.id,
@@ -125,7 +136,7 @@ def through_far_face(shape: MortiseShape, tape: Tape) -> Finding | None:
         f"The mortise goes {tape.text(shape.recess + shape.depth)} in, but the stick is only "
         f"{tape.text(shape.real_into)} there",
         "make the tenon or the bottom clearance shorter, or the receiving timber deeper; or write "
-        "through = true",
+        f"{key} = true",
     )
 
 

@@ -6,14 +6,26 @@ from benchmate.frame.housing import housing_cuts, housing_lines, housing_tasks
 from benchmate.frame.practice import CHISEL, DRILL, measure_task
 from benchmate.joinery.tenon.housing import housing
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
-from benchmate.joinery.tenon.through import through_bore, through_try
+from benchmate.joinery.tenon.past import (
+    comes_past,
+    from_the_face,
+    notched,
+    spare_words,
+    under_the_notch,
+)
+from benchmate.joinery.tenon.through import TRY_THROUGH, through_bore, through_try
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import reference_for
 
+TRY_DEPTH = "try-depth"
+"""The last task at a mortise that stops inside its timber."""
+
 INSIDE = "Inside the four lines only."
+
+BOTTOM = "The tenon must never bottom out: the shoulder bears, not the end."
 
 
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
@@ -66,7 +78,7 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     relish, end = shape.relish
     long = Beside(finish - start, "mortise length")
     left = Beside(relish, f"relish to the {shape.stick.pose.words(end)}")
-    why = _follows(shape, "width", tape)
+    why = f"{comes_past(shape)}{_follows(shape, shape.along_follows, tape)}"
     return (
         Line(
             id="start",
@@ -75,6 +87,7 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
             at=start,
             beside=(long, left) if end is Face.REFERENCE_END else (long,),
             why=why,
+            caution=notched(shape),
         ),
         Line(
             id="finish",
@@ -90,9 +103,10 @@ def _ends(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
 def _sides(shape: MortiseShape, tape: Tape) -> tuple[Line, Line]:
     near, far = shape.across
     beside = (Beside(far - near, "mortise width"),)
-    follows = _follows(shape, "thickness", tape)
+    follows = _follows(shape, shape.across_follows, tape)
     why = {"near-side": follows, "far-side": follows}
-    why[shape.held] = f"{_held(shape)} {follows}"
+    if shape.held:
+        why[shape.held] = f"{_held(shape)} {follows}"
     other = shape.stick.pose.words(reference_for(shape.sides).opposite)
     return (
         Line(
@@ -139,15 +153,12 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         ),
         beside=(
             *_from_the_face(shape),
-            Beside(shape.clearance, "deeper than the tenon is long"),
+            Beside(shape.clearance, spare_words(shape)),
             Beside(shape.left_below, f"left to the {other}"),
         ),
         waste="Inside the four lines, down to this depth. Write it in the waste.",
-        why=(
-            "The tenon must never bottom out: the shoulder bears, not the end. "
-            f"{_follows(shape, 'length', tape)}"
-        ),
-        caution="Measure after the chips are out.",
+        why=f"{BOTTOM} {_follows(shape, 'length', tape)}",
+        caution=f"{from_the_face(shape)}Measure after the chips are out.",
     )
 
 
@@ -159,17 +170,25 @@ def _from_the_face(shape: MortiseShape) -> tuple[Beside, ...]:
     return (Beside(shape.recess + shape.depth, f"deep in all, from the {entry}"),)
 
 
+def tried(shape: MortiseShape) -> str:
+    """The task after which a mortise is made."""
+    return TRY_THROUGH if shape.through else TRY_DEPTH
+
+
 def opening(shape: MortiseShape) -> str:
     """What the mortise's depth is measured from: where the shoulder bears, in words."""
     return housing(shape).opening
 
 
-def tasks(shape: MortiseShape, tape: Tape) -> tuple[Task, ...]:
-    """What to do at the mortise besides striking lines: one figure to one task."""
+def tasks(shape: MortiseShape, tape: Tape, meets: tuple[str, ...] = ()) -> tuple[Task, ...]:
+    """What to do at the mortise besides striking lines: one figure to one task.
+
+    `meets` are the timbers whose own mortises it runs into.
+    """
     wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
     long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
     task = partial(Task, faces=shape.mouths, waste=INSIDE)
-    passage = shape.tenon.passage
+    passage = shape.passage
     return (
         measure_task(shape.stick, shape.feature),
         *housing_tasks(
@@ -179,7 +198,7 @@ def tasks(shape: MortiseShape, tape: Tape) -> tuple[Task, ...]:
             counts=not shape.through,
         ),
         *_knife(shape),
-        *(through_bore(shape, passage, opening(shape), INSIDE) if passage else (_bore(shape),)),
+        *_boring(shape, meets),
         task(
             id="pare-sides",
             stage=Stage.PARE,
@@ -200,7 +219,18 @@ def tasks(shape: MortiseShape, tape: Tape) -> tuple[Task, ...]:
     )
 
 
-def _bore(shape: MortiseShape) -> Task:
+def _boring(shape: MortiseShape, meets: tuple[str, ...]) -> tuple[Task, ...]:
+    """Boring it: from both faces if it goes through, half the wood from each."""
+    breaks = "".join(
+        f"It breaks out into the mortise for {name} on the way: ease the bit through. "
+        for name in meets
+    )
+    if shape.passage:
+        return through_bore(shape, shape.passage, opening(shape), waste=INSIDE, beware=breaks)
+    return (_bore(shape, breaks),)
+
+
+def _bore(shape: MortiseShape, breaks: str) -> Task:
     return Task(
         id="bore",
         stage=Stage.CUT,
@@ -208,20 +238,23 @@ def _bore(shape: MortiseShape) -> Task:
         faces=shape.mouths,
         readings=(_down(shape),),
         waste=INSIDE,
+        beside=under_the_notch(shape),
         why="Stay inside the lines; the walls are pared afterwards.",
-        caution=DRILL,
+        caution=f"{from_the_face(shape)}{breaks}{DRILL}",
     )
 
 
 def _try_depth(shape: MortiseShape) -> Task:
     return Task(
-        id="try-depth",
+        id=TRY_DEPTH,
         stage=Stage.PARE,
         title="Try the mortise depth",
         faces=shape.mouths,
         readings=(_down(shape),),
+        beside=under_the_notch(shape),
         waste=INSIDE,
-        why="The tenon must never bottom out: the shoulder bears, not the end.",
+        why=BOTTOM,
+        caution=from_the_face(shape).rstrip(),
     )
 
 
@@ -242,5 +275,6 @@ def _knife(shape: MortiseShape) -> tuple[Task, ...]:
             waste=INSIDE,
             title="Knife the mortise ends, hatch the inside",
             why="The knifed cross-grain lines keep the ends from tearing.",
+            caution=notched(shape),
         ),
     )

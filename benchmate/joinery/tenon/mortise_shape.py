@@ -1,24 +1,45 @@
 """Where a mortise and its housing lie on the real stick that receives a tenon."""
 
 from dataclasses import dataclass
+from typing import Literal, NamedTuple
 
+from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting, Span
-from benchmate.joinery.tenon.shape import TenonShape
+from benchmate.joinery.tenon.record import TenonJoint
+from benchmate.joinery.tenon.shape import Passage, TenonShape, meeting
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick
+
+TenonSize = Literal["thickness", "width"]
+"""A size of the tenon across itself, which a mortise takes over."""
+
+
+class Past(NamedTuple):
+    """The timber a tenon goes through before it comes to a mortise, and the face it leaves it by.
+
+    `inside` is how far that face lies within the stick with the mortise: below nothing if clear.
+    """
+
+    name: str
+    face: str
+    inside: Length
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class MortiseShape:
     """A mortise in the receiving stick, in that stick's own readings.
 
-    `along`, `across` bound the mortise; `end_along`, `end_across` the whole end of the tenoned
-    timber, which is also what a housing takes. `seat` is the reading the shoulder bears at on the
-    `into` axis, and `recess` how deep that lies below the real face. `held` is the side line the
-    tenon's set-back holds; the other follows the tenon's thickness. One whose tenon goes through
-    has neither a bottom nor a clearance.
+    `along`, `across` bound the mortise and are as long as the sizes of the tenon that they follow;
+    `end_along`, `end_across` bound the whole end of the tenoned timber, which is also what a
+    housing takes. `seat` is the reading the shoulder bears at on the `into` axis, and `recess` how
+    deep that lies below the real face. `held` is the side line the tenon's set-back holds; the
+    other follows the tenon's size. One that the tenon goes through has a `passage`, and neither a
+    bottom nor a clearance.
+
+    One that the tenon comes to `past` another timber has its `seat` at the real face it enters,
+    where no shoulder bears, and `length` is how far the tenon goes in from there.
     """
 
     stick: Stick
@@ -40,6 +61,10 @@ class MortiseShape:
     real_sides: Length
     framed_sides: Length
     held: str
+    passage: Passage | None
+    past: Past | None = None
+    along_follows: TenonSize = "width"
+    across_follows: TenonSize = "thickness"
 
     @property
     def housed(self) -> bool:
@@ -49,7 +74,7 @@ class MortiseShape:
     @property
     def through(self) -> bool:
         """Whether it is open at the face across from its entry too."""
-        return self.tenon.passage is not None
+        return self.passage is not None
 
     @property
     def mouths(self) -> tuple[Face, ...]:
@@ -80,29 +105,45 @@ class MortiseShape:
 
 
 def mortise_shape(
-    feature: str, tenon: TenonShape, meeting: Meeting, stick: Stick, clearance: Length
+    feature: str, tenon: TenonShape, met: Meeting, stick: Stick, clearance: Length
 ) -> MortiseShape:
     """The mortise for a tenon: held to the tenon's reference side, sized to the tenon as cut."""
-    real_into = stick.depth(meeting.into, feature)
-    reference = meeting.entry.is_reference
+    real_into = stick.depth(met.into, feature)
+    reference = met.entry.is_reference
     return MortiseShape(
         stick=stick,
         feature=feature,
         tenon=tenon,
-        entry=meeting.entry,
-        into=meeting.into,
-        sides=meeting.across,
-        along=meeting.along_span(tenon.edge, tenon.edge + tenon.real("width")),
-        across=meeting.across_span(tenon.near, tenon.near + tenon.real("thickness")),
-        end_along=meeting.along_span(ZERO, tenon.framed_edges),
-        end_across=meeting.across_span(ZERO, tenon.framed_cheeks),
+        entry=met.entry,
+        into=met.into,
+        sides=met.across,
+        along=met.along_span(tenon.edge, tenon.edge + tenon.real("width")),
+        across=met.across_span(tenon.near, tenon.near + tenon.real("thickness")),
+        end_along=met.along_span(ZERO, tenon.framed_edges),
+        end_across=met.across_span(ZERO, tenon.framed_cheeks),
         seat=tenon.recess if reference else real_into - tenon.recess,
         recess=tenon.recess,
         length=tenon.real("length"),
         clearance=clearance,
         real_into=real_into,
-        drawn_into=stick.drawn(meeting.into),
-        real_sides=stick.depth(meeting.across, feature),
-        framed_sides=stick.framed(meeting.across, feature),
-        held="near-side" if meeting.same_side else "far-side",
+        drawn_into=stick.drawn(met.into),
+        real_sides=stick.depth(met.across, feature),
+        framed_sides=stick.framed(met.across, feature),
+        held="near-side" if met.same_side else "far-side",
+        passage=tenon.passage,
     )
+
+
+def mortise_of(joint: TenonJoint, tenon: TenonShape, frame: Frame) -> MortiseShape | None:
+    """The mortise for a joint's tenon; None for one that stands alone."""
+    met = meeting(joint, frame)
+    if met is None or joint.into is None:
+        return None
+    clearance = bottom_clearance(joint, frame)
+    return mortise_shape(joint.mortise, tenon, met, frame.stick(joint.into), clearance)
+
+
+def bottom_clearance(joint: TenonJoint, frame: Frame) -> Length:
+    """How much deeper than its tenon a mortise is: the joint's own, or the shop's."""
+    own = joint.bottom_clearance
+    return frame.project.practice.bottom_clearance if own is None else own

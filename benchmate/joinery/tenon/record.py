@@ -1,6 +1,6 @@
 """The stored parameters of a tenon and its mortise."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Literal, Self
 
 from pydantic import Field, ValidationInfo, field_validator, model_validator
@@ -34,8 +34,16 @@ class TenonJoint(Work):
     say how much wood it needs, and no figure is given.
 
     A tenon that goes `through` is as long as the wood it passes, as the receiving timber really is
-    there, less what it is `held_short` of the far face; a `length` that is given counts instead.
-    Its mortise has no bottom. `pegs` go through the cheeks of both.
+    there, less what it is `held_short` of the far face, or with as much more as it stands `past`
+    it; a `length` that is given counts instead. Its mortise has no bottom. `pegs` go through the
+    cheeks of both.
+
+    What stands past goes on into a third timber, `beyond`, if there is one, as where a tie lies
+    over the plate: it has a mortise there too, with the bottom clearance, or right through
+    (`beyond_through`, and `held_short` then counts from that timber's far face).
+
+    Of the joints that it `meets`, its tenon goes through that of a joint whose end enters the same
+    timber square to it, as where a post's stub crosses the tenon of a sill corner.
     """
 
     family: Literal["tenon"]
@@ -50,6 +58,9 @@ class TenonJoint(Work):
     through: bool = False
     length: PositiveSize | None = Field(default=None, validate_default=True)
     held_short: Size = ZERO
+    past: Size = ZERO
+    beyond: Id | None = None
+    beyond_through: bool = False
     thickness: PositiveSize
     set_back: Size
     relief_reference: Size = ZERO
@@ -89,9 +100,11 @@ class TenonJoint(Work):
     def _through_or_blind(self) -> Self:
         if self.through and self.into is None:
             raise ValueError('has "through" but no "into"; name the timber that it goes through')
-        if self.through and self.bottom_clearance is not None:
+        bottomless = self.through and (self.beyond is None or self.beyond_through)
+        if bottomless and self.bottom_clearance is not None:
+            key = "beyond_through" if self.beyond_through else "through"
             raise ValueError(
-                'goes through, so its mortise has no bottom; remove "bottom_clearance" or "through"'
+                f'goes through, so its mortise has no bottom; remove "bottom_clearance" or "{key}"'
             )
         if self.held_short and not self.through:
             raise ValueError(
@@ -103,9 +116,57 @@ class TenonJoint(Work):
             )
         return self
 
+    @model_validator(mode="after")
+    def _past_the_first(self) -> Self:
+        if self.past and not self.through:
+            raise ValueError('has "past" but does not go through; write through = true')
+        if self.past and self.length is not None:
+            raise ValueError(
+                'has "past" and "length", which says how far it stands out too; keep one of them'
+            )
+        if self.past and self.held_short and not self.beyond_through:
+            raise ValueError('is held short and stands past; keep "held_short" or "past"')
+        return self
+
+    @model_validator(mode="after")
+    def _goes_on(self) -> Self:
+        if self.beyond is None and self.beyond_through:
+            raise ValueError('has "beyond_through" but no "beyond"; name the timber past the first')
+        if self.beyond is None:
+            return self
+        if not self.through:
+            raise ValueError('has "beyond" but does not go through; write through = true')
+        if self.beyond in (self.timber, self.into):
+            raise ValueError("cannot go on into a timber it has already; name a third in beyond")
+        if not self.past and self.length is None:
+            raise ValueError(
+                'has "beyond", but nothing of it stands past the timber it goes through; write '
+                "past = ..., or length = ..."
+            )
+        if self.held_short and not self.beyond_through:
+            raise ValueError(
+                'stops in the timber beyond, so it is held short of none; remove "held_short", or '
+                "write beyond_through = true"
+            )
+        return self
+
     def timbers(self) -> dict[str, str]:
-        """The tenoned timber, and the one that receives it."""
-        return {"timber": self.timber} | ({"into": self.into} if self.into is not None else {})
+        """The tenoned timber, the one that receives it, and the one it goes on into."""
+        named = {"timber": self.timber, "into": self.into, "beyond": self.beyond}
+        return {key: timber for key, timber in named.items() if timber is not None}
+
+    def goes_on(self) -> tuple[Bearing, ...]:
+        """The tenon's end, in the timber past the one it goes through."""
+        if self.beyond is None:
+            return ()
+        return (Bearing(self.timber, self.end, self.beyond, ZERO, self.mortise, self.scribed),)
+
+    def cuts_through(self, other: Work) -> str | None:
+        """The timber of another joint whose tenon this one's goes through; None for any other."""
+        if not isinstance(other, TenonJoint) or other.id not in self.meets:
+            return None
+        same = self.into is not None and self.into == other.into and self.timber != other.timber
+        return other.timber if same and self.end.square_to(other.end) else None
 
     def sums(self) -> dict[str, Sum]:
         """Where the timber stands on the receiving one."""
@@ -113,7 +174,7 @@ class TenonJoint(Work):
 
     def extensions(self) -> tuple[Extension, ...]:
         """The tenon and its end allowance, as far as it is known without the receiving timber."""
-        known = -self.held_short if self.length is None else self.length
+        known = self.past_the_wood if self.length is None else self.length
         return (
             Extension(
                 self.timber,
@@ -143,7 +204,18 @@ class TenonJoint(Work):
             fault = end_fault("end", self.end, timber)
             return (fault,) if fault else ()
         typed = {"at": self.at is not None, "inset": self.inset != NO_INSET}
-        return tuple(meeting_faults(timber, self.end, timbers[self.into], typed))
+        found = tuple(meeting_faults(timber, self.end, timbers[self.into], typed))
+        if found or self.beyond is None:
+            return found
+        return tuple(_beyond_faults(timber, timbers[self.into], timbers[self.beyond]))
+
+    @property
+    def past_the_wood(self) -> Length:
+        """How far it stands out of the timber it goes through; below nothing if held short of it.
+
+        That counts where no length is given.
+        """
+        return self.past or (ZERO if self.beyond else -self.held_short)
 
     @property
     def mortise(self) -> str:
@@ -157,3 +229,19 @@ class TenonJoint(Work):
     def far_cut_back(self) -> Length:
         """What comes off the narrow edge on the far side of the timber as drawn."""
         return self.relief_far or self.all_round
+
+
+def _beyond_faults(timber: Timber, into: Timber, beyond: Timber) -> Iterator[Fault]:
+    """What keeps a tenon from going on into a third timber."""
+    lost = next((each for each in (timber, into, beyond) if not each.placed), None)
+    if lost is not None:
+        problem = f"needs the places of all three timbers, and {lost.name} has none"
+        yield Fault("beyond", problem, 'give it its place with "at"')
+    elif timber.pose.head is not beyond.pose.head:
+        problem = f"is {beyond.name}, which lies in another slope than {timber.name}"
+        yield Fault("beyond", problem, "name a timber that stands, lies or is rolled the same way")
+    elif not beyond.reference_end.square_to(timber.reference_end):
+        problem = (
+            f"{timber.name} and {beyond.name} run the same way, so one cannot go into the other"
+        )
+        yield Fault("beyond", problem, "name a timber that crosses it")

@@ -4,6 +4,7 @@ Scribing lays the timbers over one another and marks each joint from its real ma
 reckoned here would be true (trade notes 1.1, scribe rule: TFHQ-rules, Underhill).
 """
 
+from benchmate.frame.peg_steps import FINGERS
 from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import TenonShape
@@ -93,5 +94,30 @@ def scribed_mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
             waste="Inside the scribed lines only.",
             why=why,
             caution=f"{f'{FROM_BOTH} ' if shape.through else ''}{DRILL} {CHISEL}",
+        ),
+    )
+
+
+def scribed_hole_tasks(stub: MortiseShape, tenon: TenonShape) -> tuple[Task, ...]:
+    """What is done where one scribed tenon goes through another, in the one that is crossed."""
+    mate, entry = stub.tenon.stick.name, stub.stick.pose.direction(stub.entry)
+    face = tenon.stick.pose.face(entry)
+    return (
+        Task(
+            id="scribe",
+            stage=Stage.FIT,
+            title=f"Drive the tenon home, mark the hole through {mate}'s mortise",
+            faces=(face,),
+            why=f"{mate}'s tenon comes through there: knife round the walls of its mortise.",
+            caution=f"No figure here: it lies where the corner puts it. {FINGERS}",
+        ),
+        Task(
+            id="cut",
+            stage=Stage.FINISH,
+            title="Take it apart, cut the hole to its marks",
+            faces=(face,),
+            waste="Inside the marks only.",
+            why=f"As deep as the mortise in {stub.stick.name}, and right through if that is.",
+            caution=f"{DRILL} {CHISEL}",
         ),
     )

@@ -8,7 +8,7 @@ from benchmate.frame.meeting import Meeting
 from benchmate.frame.reduction import Reduction, reduction
 from benchmate.frame.through import exit_face, wood_passed
 from benchmate.joinery.tenon.record import TenonJoint
-from benchmate.measure.length import Length
+from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis
@@ -31,7 +31,7 @@ class TenonShape:
     `edges` axis; `far_edge_struck` is False where the tenon runs out to the stick's far face.
     `framed_cheeks` and `framed_edges` are the section its shoulder has, which the frame counts on.
     `recess` is how deep the end goes in through the real face of the receiving timber; a tenon that
-    goes right through it has a `passage`.
+    goes right through it has a `passage`, and one that goes on into another says which: `goes_on`.
     """
 
     stick: Stick
@@ -52,6 +52,7 @@ class TenonShape:
     framed_edges: Length
     recess: Length
     passage: Passage | None
+    goes_on: str = ""
     as_cut: AsCut
 
     @property
@@ -139,6 +140,7 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
         framed_edges=stick.framed(edges, *places),
         recess=frame.recess(joint.bearings()[0], met) if met else joint.housing,
         passage=passage,
+        goes_on="" if joint.beyond is None else frame.wood(joint.beyond).name,
         as_cut=stick.as_cut.get(feature, AsCut()),
     )
 
@@ -154,13 +156,14 @@ def _passage(joint: TenonJoint, frame: Frame) -> Passage | None:
     (bearing,) = joint.bearings()
     wood = frame.wood(bearing.into)
     face = f"{wood.name}'s {wood.pose.words(exit_face(wood, bearing))}"
-    return Passage(wood_passed(wood, bearing), face, joint.held_short)
+    held_short = ZERO if joint.beyond else joint.held_short
+    return Passage(wood_passed(wood, bearing), face, held_short)
 
 
 def _length(joint: TenonJoint, passage: Passage | None) -> Length:
-    """A tenon's length as given, or all the wood it passes less what it is held short."""
+    """A tenon's length as given, or all the wood it passes and as far as it ends past that."""
     if joint.length is not None:
         return joint.length
     if passage is None:
         raise ValueError(f"{joint.id} has neither a length nor anything to go through")
-    return passage.wood - passage.held_short
+    return passage.wood + joint.past_the_wood

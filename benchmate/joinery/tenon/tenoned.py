@@ -57,7 +57,7 @@ def _shoulder(shape: TenonShape) -> Line:
         title="Shoulder line",
         axis=Axis.ALONG,
         at=shape.shoulder,
-        beside=(Beside(shape.length, "tenon beyond it"), *end_beside(shape, shape.length)),
+        beside=(Beside(shape.length, "tenon beyond it"), *end_beside(shape.passage, shape.length)),
         why=(
             "The timber bears here. Square it round from the reference arris, then measure "
             "everything from this line."

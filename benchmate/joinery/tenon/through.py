@@ -12,17 +12,20 @@ from benchmate.joinery.tenon.shape import Passage, TenonShape
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.feature import Beside, Reading, Stage, Task
 
+TRY_THROUGH = "try-through"
+"""The last task at a mortise that goes right through."""
+
 FROM_BOTH = "Never right through from one side: the bit splinters the face it comes out on."
 """Boring from both faces and meeting in the middle: common practice, no source."""
 
 
-def end_beside(shape: TenonShape, length: Length) -> tuple[Beside, ...]:
+def end_beside(passage: Passage | None, length: Length) -> tuple[Beside, ...]:
     """Where the end of a tenon so long comes; nothing for one that is flush or stops inside."""
-    if shape.passage is None or length == shape.passage.wood:
+    if passage is None or length == passage.wood:
         return ()
-    past = length - shape.passage.wood
+    past = length - passage.wood
     words = "proud of" if past > ZERO else "short of"
-    return (Beside(abs(past), f"{words} {shape.passage.face}, at the tenon's end"),)
+    return (Beside(abs(past), f"{words} {passage.face}, at the tenon's end"),)
 
 
 def through_words(shape: TenonShape) -> str:
@@ -33,15 +36,19 @@ def through_words(shape: TenonShape) -> str:
     ends = f"ends flush with {face}"
     if past:
         ends = f"stands out past {face}" if past > ZERO else f"stops short of {face}"
+    if shape.goes_on:
+        ends = f"goes on past {face} into {shape.goes_on}"
     return f" The tenon goes right through and {ends}."
 
 
-def through_bore(shape: MortiseShape, passage: Passage, opening: str, inside: str) -> list[Task]:
-    """Boring from both faces, half the wood from each."""
+def through_bore(
+    shape: MortiseShape, passage: Passage, opening: str, *, waste: str, beware: str
+) -> tuple[Task, ...]:
+    """Boring from both faces, half the wood from each; `beware` is what comes in the way."""
     words, far = shape.stick.pose.words, shape.entry.opposite
     half = Length(passage.wood.nm // 2)
-    task = partial(Task, stage=Stage.CUT, waste=inside, caution=f"{FROM_BOTH} {DRILL}")
-    return [
+    task = partial(Task, stage=Stage.CUT, waste=waste, caution=f"{FROM_BOTH} {beware}{DRILL}")
+    return (
         task(
             id="bore",
             title=f"Bore half the mortise from the {words(shape.entry)}",
@@ -58,13 +65,13 @@ def through_bore(shape: MortiseShape, passage: Passage, opening: str, inside: st
             ),
             why="Both were struck from the same reference face and end, so they meet.",
         ),
-    ]
+    )
 
 
 def through_try(shape: MortiseShape) -> Task:
     """Trying that the two halves meet."""
     return Task(
-        id="try-through",
+        id=TRY_THROUGH,
         stage=Stage.PARE,
         title="Try the mortise right through",
         faces=shape.mouths,
@@ -76,7 +83,7 @@ def through_try(shape: MortiseShape) -> Task:
             ),
         ),
         waste="Only what stands proud inside.",
-        beside=end_beside(shape.tenon, shape.length),
+        beside=end_beside(shape.passage, shape.length),
         why="A square laid through it touches each wall from face to face: no step in the middle.",
         caution=CHISEL,
     )

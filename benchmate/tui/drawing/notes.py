@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from benchmate.tui.drawing.scene import Scene
 
 _BARE = (Role.OUTLINE, Role.REFERENCE)
+_KEPT = (*_BARE, Role.CURRENT, Role.BREAK)
 _POINTER = 2
 """Columns the pointer takes in the margin, the space before the timber among them."""
 _SPARE = 22
@@ -30,8 +31,8 @@ def margin(drawn: Scene, figure: str, width: int) -> tuple[int, int]:
 
     The pointer stands at the end of the timber nearer to the line.
     """
-    lines = [mark for mark in drawn.current if not mark.square]
-    if not lines or (drawn.slant and not set_in(drawn)):
+    lines = _measured_across(drawn)
+    if not lines:
         return (0, 0)
     wide = _POINTER + (len(figure) + 1 if width - len(figure) - _POINTER > _SPARE else 0)
     return (0, wide) if _at_far_end(drawn, lines[0]) else (wide, 0)
@@ -41,16 +42,38 @@ def _at_far_end(drawn: Scene, mark: Mark) -> bool:
     return mark.start[0] + mark.end[0] > drawn.low[0] + drawn.high[0]
 
 
-def set_in(drawn: Scene) -> bool:
-    """Whether the current line is one that leans and is set off in from a reference face."""
-    return bool(drawn.line and drawn.line.slant and drawn.line.axis not in (None, Axis.ALONG))
+def set_in(drawn: Scene) -> Point | None:
+    """Where a leaning line is set off in from a reference face, if it is set off so on this side.
+
+    Nowhere on a side that the line does not come out on.
+    """
+    leans = drawn.line is not None and drawn.line.axis in (Axis.FIRST, Axis.SECOND)
+    return _start(drawn) if leans else None
 
 
 def set_along(drawn: Scene) -> Point | None:
-    """Where a slanting line is set off along the timber, if it is set off so on this side."""
-    if drawn.slant is None or drawn.line is None or drawn.line.axis is not Axis.ALONG:
+    """Where a slanting line is set off along the timber, as `set_in` where it is set off in."""
+    slants = drawn.line is not None and drawn.line.axis is Axis.ALONG
+    return _start(drawn) if slants else None
+
+
+def _start(drawn: Scene) -> Point | None:
+    if drawn.slant is None or not drawn.current:
         return None
     return drawn.slant.start.along.nm, drawn.slant.start.deep.nm
+
+
+def _measured_across(drawn: Scene) -> tuple[Mark, ...]:
+    """What is measured in from an edge: lines along the timber, or the start of one that leans.
+
+    A line that only comes out aslant here is measured on another side.
+    """
+    spot = set_in(drawn)
+    if spot is not None:
+        return (Mark("", spot, spot, (0, 0)),)
+    if drawn.slant is not None:
+        return ()
+    return tuple(mark for mark in drawn.current if not (mark.square or mark.slants))
 
 
 def on_reference_edge(drawn: Scene, point: Point) -> bool:
@@ -68,26 +91,26 @@ def add_notes(sheet: Sheet, drawn: Scene, figure: str) -> None:
     for mark in () if drawn.slant else drawn.current:
         if mark.square:
             _measure_along(sheet, drawn, mark.start, figure if _holds(drawn, mark) else "")
-        else:
-            _measure_across(sheet, drawn, mark, figure)
-    if drawn.slant and set_in(drawn):
-        (along, deep) = drawn.slant.start
-        spot = (along.nm, deep.nm)
-        _measure_across(sheet, drawn, Mark("", spot, spot, (0, 0)), figure)
+    for mark in _measured_across(drawn):
+        _measure_across(sheet, drawn, mark, figure)
     if drawn.line and drawn.face in drawn.line.faces and not drawn.current:
         _write_in_waste(sheet, drawn, figure)
 
 
 def _holds(drawn: Scene, mark: Mark) -> bool:
-    """Whether the figure is that of this mark: a slanting line comes elsewhere on the far face."""
-    slant = drawn.line.slant if drawn.line else None
-    return slant is None or mark.start[0] == slant.start.along.nm
+    """Whether the figure is that of this mark: a slanting line comes elsewhere on the far face.
+
+    One that is not set off along the timber has no figure along it at all.
+    """
+    if drawn.line is None or drawn.line.slant is None:
+        return True
+    along = drawn.line.axis is Axis.ALONG
+    return along and mark.start[0] == drawn.line.slant.start.along.nm
 
 
 def _name_edges(sheet: Sheet, drawn: Scene) -> None:
     """Each edge is named, as fully as fits, in the widest gap that lines across it leave."""
-    leans = drawn.slant is not None and not set_in(drawn)
-    gauged = set() if leans else {datum_across(drawn, mark) for mark in drawn.current}
+    gauged = {datum_across(drawn, mark) for mark in _measured_across(drawn)}
     depths = drawn.low[1], drawn.high[1]
     for face, depth in zip(edge_faces(drawn), depths, strict=True):
         hooked = depth in gauged
@@ -185,7 +208,11 @@ def _write_along(canvas: Canvas, row: int, span: tuple[int, int], figure: str) -
 
 
 def _measure_across(sheet: Sheet, drawn: Scene, mark: Mark, figure: str) -> None:
-    """The margin: a pointer to the line's row, and a dimension from the datum's edge to it."""
+    """The margin: a pointer to the line's row, and a dimension from the datum's edge to it.
+
+    Dots lead from the pointer to the start of a line that leans: at the timber's end it has another
+    depth.
+    """
     far = _at_far_end(drawn, mark)
     column = sheet.grid.right + _POINTER if far else sheet.grid.left - _POINTER
     row = sheet.grid.rows.line(mark.start[1])
@@ -200,9 +227,21 @@ def _measure_across(sheet: Sheet, drawn: Scene, mark: Mark, figure: str) -> None
     sheet.canvas.put(
         [(row, column)], sheet.glyphs.left if far else sheet.glyphs.right, Role.POINTER
     )
+    if drawn.slant is not None:
+        _lead(sheet, row, mark.start[0], far=far)
     at = column + 2 if far else column - 1 - len(figure)
     if at >= 0 and at + len(figure) <= sheet.canvas.width:
         sheet.canvas.write((row, at), figure, Role.FIGURE)
+
+
+def _lead(sheet: Sheet, row: int, along: int, *, far: bool) -> None:
+    """A dotted line along a row from an end of the drawing to a spot along the timber."""
+    spot = sheet.grid.column(along)
+    if spot is None:
+        return
+    passed = range(spot, sheet.grid.right) if far else range(sheet.grid.left + 1, spot + 1)
+    free = (cell for at in passed if sheet.canvas.role(cell := (row, at)) not in _KEPT)
+    sheet.canvas.put(free, sheet.glyphs.hidden_across, Role.DIMENSION)
 
 
 def _write_in_waste(sheet: Sheet, drawn: Scene, figure: str) -> None:

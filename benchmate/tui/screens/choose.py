@@ -7,11 +7,11 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 
 from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.rows import Row
+from benchmate.tui.screens.asking import AskingScreen
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
 
 
-class ChooseScreen(ModalScreen["Path | None"]):
+class ChooseScreen(AskingScreen["Path | None"]):
     """The projects of a folder. Gives the one chosen, or None to leave."""
 
     BINDINGS: ClassVar[list[BindingType]] = [

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Input
 
 from benchmate.tui.line_list import LineList
@@ -15,6 +14,7 @@ from benchmate.tui.lines import FooterLine, Hint
 from benchmate.tui.panes.figure_pane import FigurePane
 from benchmate.tui.panes.words_pane import WordsPane
 from benchmate.tui.rows import Row
+from benchmate.tui.screens.asking import AskingScreen
 from benchmate.tui.words import Saying
 
 if TYPE_CHECKING:
@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from benchmate.workbench.find import Hit, Index
 
 
-class FindScreen(ModalScreen["Hit | None"]):
+class FindScreen(AskingScreen["Hit | None"]):
     """Looks words up as they are typed. Gives the answer to go to, or None."""
 
     BINDINGS: ClassVar[list[BindingType]] = [

@@ -7,13 +7,13 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Input
 
 from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.names_form import TITLE
 from benchmate.tui.panes.effect_pane import EffectPane
+from benchmate.tui.screens.asking import AskingScreen
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 HOW = "Enter changes the name under the cursor; what that would move shows before it is accepted."
 
 
-class NamesScreen(ModalScreen["Outcome | None"]):
+class NamesScreen(AskingScreen["Outcome | None"]):
     """The names of a project. Gives what keeping a change had to tell, or None for no change.
 
     `keep` writes a name otherwise; where it fails the text stays in its field, to be tried again.

@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 
 from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.panes.words_pane import set_lines
 from benchmate.tui.rows import Row
+from benchmate.tui.screens.asking import AskingScreen
 
 if TYPE_CHECKING:
     from textual import events
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from benchmate.tui.words import Saying
 
 
-class ReaderScreen(ModalScreen[None]):
+class ReaderScreen(AskingScreen[None]):
     """Sayings that may run over many lines. Any of several keys closes it at once."""
 
     BINDINGS: ClassVar[list[BindingType]] = [

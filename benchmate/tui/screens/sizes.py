@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical
-from textual.screen import ModalScreen
 from textual.widgets import Input
 
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.panes.label import PlainLabel
+from benchmate.tui.screens.asking import AskingScreen
 from benchmate.workbench.actions import Sizes
 
 if TYPE_CHECKING:
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from benchmate.tui.sizes_form import SizesForm, Typed
 
 
-class SizesScreen(ModalScreen[Sizes | None]):
+class SizesScreen(AskingScreen[Sizes | None]):
     """The real sizes at one place. Gives the sizes typed, or None if nothing is to change."""
 
     BINDINGS: ClassVar[list[BindingType]] = [

@@ -6,11 +6,11 @@ from typing import TYPE_CHECKING, ClassVar
 
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
-from textual.screen import ModalScreen
 
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.panes.key_pane import KeyPane
 from benchmate.tui.panes.words_pane import WordsPane
+from benchmate.tui.screens.asking import AskingScreen
 from benchmate.tui.words import Saying
 
 if TYPE_CHECKING:
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
 
 
-class WhereScreen(ModalScreen["str | None"]):
+class WhereScreen(AskingScreen["str | None"]):
     """Goes through the frame timber by timber. Gives the one to take up, or None.
 
     `timbers` are the ids to go through in their order, `current` the one to begin at. `about` tells

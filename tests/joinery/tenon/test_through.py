@@ -87,7 +87,7 @@ def test_the_shoulder_says_where_the_end_comes(
         if beside is None
         else (Beside(length(beside[0]), f"{beside[1]} Post's West face, at the tenon's end"),)
     )
-    assert end_beside(made, made.length) == expected
+    assert end_beside(made.passage, made.length) == expected
     assert through_words(made) == f" The tenon goes right through and {ends}."
     step = _steps(girt_through(words), "girt", "west-end-tenon")["shoulder"]
     assert step.beside == (Beside(made.length, "tenon beyond it"), *expected)
@@ -97,7 +97,7 @@ def test_the_shoulder_says_where_the_end_comes(
 def test_a_blind_tenon_says_nothing_of_it() -> None:
     """It stops inside, where its depth says all there is."""
     made = _shape(BLIND)
-    assert (end_beside(made, made.length), through_words(made)) == ((), "")
+    assert (end_beside(made.passage, made.length), through_words(made)) == ((), "")
 
 
 def test_the_trimmed_end_says_where_it_comes() -> None:
@@ -176,3 +176,14 @@ def test_the_housing_s_floor_bears_and_counts_no_depth() -> None:
     assert "depth" not in why
     blind = girt_through(BLIND)
     assert "depth counts from here" in _steps(blind, "post", MORTISE)["pare-housing"].why
+
+
+def test_a_length_may_be_said_past_the_wood_it_goes_through() -> None:
+    """1" proud of 7-1/2" of wood, and as much more as the post really is over."""
+    proud = {"held_short": "0", "past": "1"}
+    assert _shape(proud).length == length("8-1/2")
+    over = girt_through(proud, real={"post": real({MORTISE: {"second": "8-1/4"}})})
+    made = shape(girt_tenon(proud), over)
+    assert made.length == length("8-1/2") + length("1/4")
+    assert over.stick("girt").far == made.length
+    assert end_beside(made.passage, made.length)[0].words.startswith("proud of Post's West face")
