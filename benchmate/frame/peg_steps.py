@@ -83,8 +83,11 @@ def bore_received(holes: Holes, mate: str) -> Task:
     )
 
 
-def prick(holes: Holes, end: Face, through: str) -> Task:
-    """Marking the tenon's centres from the fitted joint; `through` names what is bored already."""
+def prick(holes: Holes, end: Face, through: str, *, rakes: bool = False) -> Task:
+    """Marking the tenon's centres from the fitted joint; `through` names what is bored already.
+
+    Where the timber `rakes` to the other, its shoulder slants: they lie square to that.
+    """
     words = holes.stick.pose.words
     return Task(
         id=PRICK,
@@ -95,7 +98,10 @@ def prick(holes: Holes, end: Face, through: str) -> Task:
             Reading(
                 value=holes.pegs.from_shoulder,
                 hook=f"{words(end)} shoulder line",
-                way=f"towards the {words(end)}, where each pricked centre should lie",
+                way=(
+                    f"{'square to it, ' if rakes else ''}towards the {words(end)}, where each "
+                    "pricked centre should lie"
+                ),
             ),
         ),
         why=(

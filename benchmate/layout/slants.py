@@ -84,3 +84,18 @@ def slant_rests(line: Line) -> tuple[Reading, ...]:
             key=f"{line.id} other end{LINE}",
         ),
     )
+
+
+def parallel_rests(line: Line) -> tuple[Reading, ...]:
+    """How far a line lies from the one it is parallel to, for a tick to remember."""
+    if line.slant is None or line.axis is not None:
+        return ()
+    return tuple(
+        Reading(
+            value=reading.value,
+            hook=lower_first(line.title),
+            way=f"from the {reading.hook}",
+            key=f"{line.id}{LINE}",
+        )
+        for reading in line.readings
+    )

@@ -7,7 +7,13 @@ from benchmate.joinery import family_of
 from benchmate.layout.common import mated_back_check, stick_tasks
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck
-from benchmate.layout.slants import other_end, setting_words, slant_rests, start_words
+from benchmate.layout.slants import (
+    other_end,
+    parallel_rests,
+    setting_words,
+    slant_rests,
+    start_words,
+)
 from benchmate.layout.step import LINE, Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
@@ -127,17 +133,22 @@ def _rests(stick: Stick, feature: Feature) -> tuple[Reading, ...]:
     return tuple(
         rest
         for line in feature.lines
-        if line.axis is not None and line.lasting and feature.id != ENDS
-        for rest in (
-            Reading(
-                value=line.at,
-                hook=lower_first(line.title),
-                way=f"from the {_from(stick, line.axis)}",
-                key=f"{line.id}{LINE}",
-            ),
-            *slant_rests(line),
-        )
+        if line.lasting and feature.id != ENDS
+        for rest in _line_rests(stick, line)
     )
+
+
+def _line_rests(stick: Stick, line: Line) -> tuple[Reading, ...]:
+    """Where one line lies, for a tick to remember; nothing for one that is gauged from an arris."""
+    if line.axis is None:
+        return parallel_rests(line)
+    at = Reading(
+        value=line.at,
+        hook=lower_first(line.title),
+        way=f"from the {_from(stick, line.axis)}",
+        key=f"{line.id}{LINE}",
+    )
+    return (at, *slant_rests(line))
 
 
 def _from(stick: Stick, axis: Axis) -> str:

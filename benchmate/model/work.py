@@ -168,6 +168,17 @@ def slope_words(timber: "Timber") -> str:
     return "rakes" if timber.pose.rakes else "is rolled to lie in a slope"
 
 
+def rolled_fault(key: str, timber: "Timber", what: str) -> Fault | None:
+    """The fault of a timber that is rolled to lie in a slope, where `what` needs one that is not.
+
+    None of its long faces is level or plumb. `key` is the one that names it.
+    """
+    if timber.roll is None:
+        return None
+    problem = f"{timber.name} is rolled to lie in a slope, and {what}"
+    return Fault(key, problem, "take its roll out, or name another timber")
+
+
 def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
     """A square joint of two timbers of which one rakes or is rolled and the other is not so too."""
     raking = next((each for each in (timber, into) if each.pose.rakes), None)
@@ -198,6 +209,8 @@ def raking_faults(timber: "Timber", end: Direction, into: "Timber") -> "Iterator
     elif not into.placed:
         problem = f"{timber.name} has a place in the frame, but {into.name} has none"
         yield Fault("into", problem, f"give {into.name} its place too")
+    elif fault := rolled_fault("into", into, "this end enters a face that is plumb or level"):
+        yield fault
     elif not _in_one_plane(timber, into):
         problem = f"{into.name} does not run in the upright plane that {timber.name} rakes in"
         yield Fault("into", problem, "name a timber that stands or runs in that plane")

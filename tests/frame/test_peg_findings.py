@@ -4,7 +4,15 @@ from dataclasses import replace
 
 import pytest
 
-from benchmate.frame.peg_findings import draw_too_large, hole_off_timber, holes_meet
+from benchmate.frame.peg_findings import (
+    blind_comes_out,
+    blind_too_short,
+    draw_too_large,
+    hole_off_timber,
+    holes_meet,
+    past_the_end,
+    past_the_shoulder,
+)
 from benchmate.frame.pegs import Centre
 from benchmate.measure.printing import Tape
 from benchmate.measure.section import read_section
@@ -20,7 +28,7 @@ POST = frame(timber("post")).stick("post")
 @pytest.mark.parametrize(("draw", "fires"), [("1", True), ("2", True), ("63/64", False)])
 def test_a_draw_as_large_as_the_hole(draw: str, fires: bool) -> None:
     """The two holes would lie side by side."""
-    found = draw_too_large(pegs(draw=draw), POST, "pegs", TAPE)
+    found = draw_too_large(pegs(), length(draw), POST, "pegs", TAPE)
     assert (found is not None) is fires
     if found:
         assert (found.code, found.severity) == ("peg-draw-too-large", Severity.STOP)
@@ -72,3 +80,28 @@ def test_the_real_section_counts() -> None:
     found = hole_off_timber(made, read_section("5-3/4 x 6"), "pegs", TAPE)
     assert found is not None
     assert "North face" in found.message
+
+
+@pytest.mark.parametrize(("long", "fires"), [("2-3/8", True), ("2-25/64", False)])
+def test_a_hole_that_breaks_out_of_the_tenon_s_end(long: str, fires: bool) -> None:
+    """1" holes 2" from the shoulder, drawn 1/8", reach 2-3/8"."""
+    found = past_the_end(pegs(), length(long), POST, "pegs", TAPE)
+    assert (found is not None and found.code == "peg-past-end") is fires
+
+
+@pytest.mark.parametrize(("at", "fires"), [("39/64", True), ("5/8", False)])
+def test_a_hole_across_the_shoulder(at: str, fires: bool) -> None:
+    """Half of a 1" hole and 1/8" of draw."""
+    found = past_the_shoulder(pegs(from_shoulder=at), POST, "pegs", TAPE)
+    assert (found is not None and found.code == "peg-past-shoulder") is fires
+
+
+def test_blind_holes_go_through_the_tenon_and_not_through_the_stick() -> None:
+    """4" deep: past a cheek at 4", in a stick of more than that."""
+    blind, deep, over = pegs(blind_depth="4"), length("4"), length("4-1/64")
+    assert blind_too_short(blind, deep, POST, "pegs", TAPE) is None
+    assert blind_too_short(blind, over, POST, "pegs", TAPE) is not None
+    assert blind_comes_out(blind, over, POST, "pegs", TAPE) is None
+    assert blind_comes_out(blind, deep, POST, "pegs", TAPE) is not None
+    assert blind_comes_out(pegs(), deep, POST, "pegs", TAPE) is None
+    assert blind_too_short(pegs(), deep, POST, "pegs", TAPE) is None

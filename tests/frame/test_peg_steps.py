@@ -98,6 +98,9 @@ def test_the_tenon_is_pricked_through_from_the_fitted_joint() -> None:
     assert "turn the bit backwards in each hole of Sill" in task.why
     assert task.caution == f"{NOT_YET}{FINGERS}"
     assert prick(holes(draw="0"), Face.FAR_END, "Sill").caution == FINGERS
+    assert task.readings[0].way.startswith("towards the foot")
+    raking = prick(holes(), Face.REFERENCE_END, "Sill", rakes=True)
+    assert raking.readings[0].way.startswith("square to it, towards the foot")
 
 
 def test_the_tenon_is_bored_at_the_shifted_marks() -> None:

@@ -2,7 +2,14 @@
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark, tapering_mark
 from benchmate.frame.settings import rake_setting
-from benchmate.layout.slants import inside, other_end, setting_words, slant_rests, start_words
+from benchmate.layout.slants import (
+    inside,
+    other_end,
+    parallel_rests,
+    setting_words,
+    slant_rests,
+    start_words,
+)
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
@@ -51,6 +58,20 @@ def test_square_and_parallel_lines_have_one_place_only() -> None:
     for line in (square, parallel):
         assert (other_end(STICK, line, ()), slant_rests(line)) == ((), ())
     assert start_words(square) == ""
+
+
+def test_a_tick_remembers_how_far_a_parallel_line_lies_from_the_other() -> None:
+    """A tenon that was sawn to its end line is looked at again once that line moves."""
+    reading = Reading(value=Length(5), hook="shoulder line", way="square to it")
+    parallel = parallel_mark(AHEAD, (ZERO, Length(50)), reading, SAYS)
+    (rest,) = parallel_rests(parallel)
+    assert (rest.value, rest.hook, rest.way) == (
+        Length(5),
+        "shoulder line",
+        "from the shoulder line",
+    )
+    assert rest.name == "shoulder (line)"
+    assert parallel_rests(slanting_mark(STICK, AHEAD, (ZERO, Length(50)), SAYS)) == ()
 
 
 def test_a_slant_that_leaves_at_the_end_says_how_deep_it_comes_out_there() -> None:

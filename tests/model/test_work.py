@@ -17,6 +17,7 @@ from benchmate.model.work import (
     meeting_faults,
     not_level_fault,
     placed_faults,
+    rolled_fault,
     slope_words,
 )
 from tests.builders import frame, sill, timber
@@ -232,3 +233,23 @@ def test_how_a_timber_lies_in_a_slope() -> None:
         "rakes",
         "is rolled to lie in a slope",
     ]
+
+
+def test_a_rolled_timber_is_told_where_faces_have_to_be_plumb_or_level() -> None:
+    """It is named with the reason; one that stands or lies has no fault."""
+    rolled = timber(
+        "purlin",
+        name="Purlin",
+        first_face="up",
+        second_face="south",
+        reference_end="west",
+        at={"north": "0", "up": "0"},
+        roll={"towards": "north", "run": "12", "rise": "8"},
+    )
+    fault = rolled_fault("into", rolled, "a lap lies level")
+    assert fault is not None
+    assert (fault.key, fault.problem) == (
+        "into",
+        "Purlin is rolled to lie in a slope, and a lap lies level",
+    )
+    assert rolled_fault("into", sill(), "a lap lies level") is None

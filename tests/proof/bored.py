@@ -5,6 +5,7 @@ How it works
    that its centre lies on and one across that; it goes in square from the face these are on.
 2. So the prism's middle has to be where the two lines cross, and each of its sides has to touch a
    round as wide as the bit.
+3. On a tenon that rakes the two are set off square from its shoulder and from its nose.
 """
 
 from collections.abc import Iterator
@@ -23,6 +24,13 @@ SIDES = 8
 
 ROUNDED = 1.5
 """How far a side may lie outside the round it touches, in nanometres: a rounding up or two."""
+
+
+SQUARE_FROM = {"shoulder line": ("seat", "shoulder"), "nose line": ("nose",)}
+"""The lines of a raking tenon that its own holes are set off square from."""
+
+NEAR_ENOUGH = 4.0
+"""How far such a hole may lie from where its step puts it, in nanometres: a few roundings."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,18 +97,44 @@ def misbored(log: Log, feature: Feature) -> Iterator[str]:
             yield from _off_centre(log, feature, step, prism)
             if [axis_from(face).value.index(1) for face in step.faces] != [prism.into]:
                 yield f"{where} is struck on a face it is not bored from"
-        if {_centre(log, feature, step.readings[0])[0] for step in lines} != set(prism.middle):
+        if _ways(log, feature, lines) not in (prism.middle.keys(), SQUARE_FROM.keys()):
             yield f"{where} has lines that do not cross"
         (bit,) = steps[f"{feature.id}/bore-pegs"].readings
         if not 0 <= 2 * prism.radius - bit.value.nm <= 1 or not prism.round():
             yield f"{where} is no round hole of {bit.value}"
 
 
+def _ways(log: Log, feature: Feature, lines: list[Step]) -> set[int] | set[str]:
+    """What two lines go along: the axes across the hole, or the lines they are set off from."""
+    hooks = {step.readings[0].hook for step in lines}
+    if hooks & SQUARE_FROM.keys():
+        return hooks
+    return {_centre(log, feature, step.readings[0])[0] for step in lines}
+
+
 def _off_centre(log: Log, feature: Feature, step: Step, prism: Prism) -> Iterator[str]:
     for reading in step.readings:
+        if reading.hook in SQUARE_FROM:
+            off = _from_line(log, feature, reading.hook, prism) - reading.value.nm
+            if abs(off) > NEAR_ENOUGH:
+                yield f"{log.timber.id}: {step.id} is {off:.0f} nm off {reading.words}"
+            continue
         axis, at = _centre(log, feature, reading)
         if prism.middle.get(axis) != at:
             yield f"{log.timber.id}: {step.id} is not where {reading.value} {reading.words} is"
+
+
+def _from_line(log: Log, feature: Feature, hook: str, prism: Prism) -> float:
+    """How far a hole's middle lies from a slanting line of its tenon, square to that line."""
+    tenon = log.feature(feature.id.removesuffix("-pegs"))
+    lines = {line.id: line.slant for line in tenon.lines}
+    slant = next(lines[name] for name in SQUARE_FROM[hook] if name in lines)
+    if slant is None:
+        raise ValueError(f"the {hook} does not slant")
+    start, finish = ((spot.along.nm, spot.deep.nm) for spot in (slant.start, slant.finish))
+    along, deep = finish[0] - start[0], finish[1] - start[1]
+    x, across = prism.middle[0], prism.middle[slant.axis.value.index(1)]
+    return abs((x - start[0]) * deep - (across - start[1]) * along) / hypot(along, deep)
 
 
 def _centre(log: Log, feature: Feature, reading: Reading) -> tuple[int, float]:

@@ -18,6 +18,7 @@ def end_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
         _knife(shape),
         _saw_tip(shape, tape),
         _saw_nose(shape, tape),
+        *_saw_beside_nose(shape, tape),
         *saw_side_tasks(shape, "Saw the shoulder", _shoulder_line(shape), _setting(shape, tape)),
         *saw_cheeks(shape),
         *reduce_tasks(shape, reduced(shape)),
@@ -81,6 +82,29 @@ def _saw_nose(shape: EndShape, tape: Tape) -> Task:
         why="Leave the line: the nose bears, and is pared to fit.",
         caution=SAW,
         setting=rake_setting(shape.rake.run, shape.rake.rise, tape, plumb=not shape.upright),
+    )
+
+
+def _saw_beside_nose(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
+    """Sawing off the point beside a nose that is set in, right across the brace."""
+    if not shape.beside_nose:
+        return ()
+    edge = shape.stick.pose.words(shape.edge_face)
+    return (
+        Task(
+            id="saw-beside-nose",
+            stage=Stage.CUT,
+            title="Saw off the point beside the nose, right across",
+            draws=shape.abutment.line or "",
+            faces=(reference_for(shape.cheeks), shape.edge_face),
+            readings=(
+                Reading(value=shape.beside_nose, hook=edge, way="along the line, to the nose line"),
+            ),
+            waste=f"The point of the long edge, towards the {shape.end_words}.",
+            why="Stop at the nose line: from there on the end goes into the other timber.",
+            caution=SAW,
+            setting=_setting(shape, tape),
+        ),
     )
 
 

@@ -23,7 +23,7 @@ BOTH_ENDS = (
 
 def end_cuts(shape: EndShape) -> tuple[Cut, ...]:
     """The nose, the wood beside the tenon, what is past its end, and what goes by square rule."""
-    nosed = (shape.nose, shape.abutment) if shape.nose_in else (shape.nose,)
+    nosed = (shape.nose, shape.abutment) if shape.beside_nose else (shape.nose,)
     found = [Cut(nosed), Cut((shape.tip,))]
     found += [*cheek_cuts(shape, shape.seat), *reduced_cuts(shape, reduced(shape))]
     return tuple(found)
@@ -36,7 +36,7 @@ def reduced(shape: EndShape) -> dict[Axis, Length]:
     found = {}
     if shape.real_deep > shape.deep:
         found[shape.plumb] = shape.deep
-    if shape.outside.offset != shape.seat.offset and shape.real_wide > shape.wide:
+    if (shape.housing or shape.over) and shape.real_wide > shape.wide:
         found[shape.cheeks] = shape.wide
     return found
 
@@ -51,7 +51,8 @@ def end_lines(shape: EndShape, legs: Legs | None, tape: Tape) -> tuple[Line, ...
     return (*found, *_reduction(shape, tape))
 
 
-def _setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> str:
+def line_setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> str:
+    """How to set the square for a line parallel to the face it enters, or square to that."""
     plumb = shape.upright is like_the_face
     return rake_setting(shape.rake.run, shape.rake.rise, tape, plumb=plumb)
 
@@ -74,13 +75,20 @@ def _shoulder(shape: EndShape, legs: Legs | None, tape: Tape) -> Line:
                 else "The brace bears here."
             )
         ),
-        caution=" ".join(
-            filter(None, (_unsure(shape), "Do not saw here." if housed else "", BOTH_ENDS))
-        ),
-        faces=LONG_FACES if housed and not shape.nose_in else (),
-        setting=_setting(shape, tape, like_the_face=True),
+        caution=" ".join(filter(None, (_unsure(shape), _sawn(shape), BOTH_ENDS))),
+        faces=() if shape.sawn_at_face else LONG_FACES,
+        setting=line_setting(shape, tape, like_the_face=True),
     )
     return slanting_mark(shape.stick, shape.face, (ZERO, shape.real_deep), says)
+
+
+def _sawn(shape: EndShape) -> str:
+    """What is said of sawing at the face line: nothing where it is the shoulder."""
+    if not shape.sawn_at_face:
+        return "Do not saw here."
+    if not shape.housing:
+        return ""
+    return "Saw here only from the long edge to the nose line: the rest goes on into its housing."
 
 
 def _unsure(shape: EndShape) -> str:
@@ -98,15 +106,16 @@ def _nose(shape: EndShape, tape: Tape) -> Line:
         ),
         caution="The other arm of the square than for the shoulder, at the same setting.",
         waste=f"Towards the {foot}: the long edge's point.",
-        setting=_setting(shape, tape, like_the_face=False),
+        setting=line_setting(shape, tape, like_the_face=False),
     )
     tip = crossing(shape.nose, shape.tip, shape.plumb)[1]
     if not shape.nose_in:
         where = (_words(shape, shape.edge_face), "tenon end line")
         return slanting_mark(shape.stick, shape.nose, (ZERO, tip), says, where)
     start = crossing(shape.nose, shape.face, shape.plumb)[1]
+    line = "face line" if shape.housing else "shoulder line"
     reading = Reading(
-        value=shape.nose_in, hook="long edge", way="along the shoulder line, towards the short edge"
+        value=shape.nose_in, hook="long edge", way=f"along the {line}, towards the short edge"
     )
     return parallel_mark(shape.nose, (start, tip), reading, says)
 
@@ -120,7 +129,7 @@ def _seat(shape: EndShape, tape: Tape) -> Line:
         title="Shoulder line, at the housing's floor",
         why="The whole end goes in so far: the brace bears here, not on the face.",
         waste=f"Towards the {foot}, beside the tenon.",
-        setting=_setting(shape, tape, like_the_face=True),
+        setting=line_setting(shape, tape, like_the_face=True),
     )
     start = crossing(shape.nose, shape.seat, shape.plumb)[1]
     return parallel_mark(shape.seat, (start, shape.real_deep), reading, says)
@@ -136,7 +145,7 @@ def _tip(shape: EndShape, tape: Tape) -> Line:
         beside=(Beside(shape.left_at_nose, "of tenon left along it, from the nose"),),
         why="The tenon is as long as this, measured square to the shoulder and not along the edge.",
         waste=f"Towards the {foot}, beyond the line.",
-        setting=_setting(shape, tape, like_the_face=True),
+        setting=line_setting(shape, tape, like_the_face=True),
     )
     start = crossing(shape.nose, shape.tip, shape.plumb)[1]
     return parallel_mark(shape.tip, (start, shape.real_deep), reading, says)
@@ -144,21 +153,40 @@ def _tip(shape: EndShape, tape: Tape) -> Line:
 
 def _reduction(shape: EndShape, tape: Tape) -> tuple[Line, ...]:
     lost = reduced(shape)
-    if not lost and not (shape.nose_in and shape.over):
+    beside = bool(shape.beside_nose and shape.over)
+    if not lost and not beside:
         return ()
+    far = tuple(reference_for(axis).opposite for axis in lost)
+    edge = (shape.edge_face, *_flanks(shape)) if beside else ()
     stop = slanting_mark(
         shape.stick,
         shape.outside,
         (ZERO, shape.real_deep),
         Says(
-            title="Reduction end line",
+            title="Reduction end line" if lost else "End line beside the nose",
             why="As far back as the end goes in: beyond it the stick keeps its full size.",
-            caution="Only on the far faces: nothing comes off a reference face.",
-            faces=() if shape.nose_in else tuple(reference_for(axis).opposite for axis in lost),
-            setting=_setting(shape, tape, like_the_face=True),
+            caution=_reduced_where(shape, lost=bool(lost), beside=beside),
+            faces=tuple(dict.fromkeys((*edge, *far))),
+            setting=line_setting(shape, tape, like_the_face=True),
         ),
     )
     return (stop, *reduced_lines(shape, lost))
+
+
+def _flanks(shape: EndShape) -> tuple[Face, Face]:
+    """The two faces that the brace shows from its side, where its angles are struck."""
+    near = reference_for(shape.cheeks)
+    return near, near.opposite
+
+
+def _reduced_where(shape: EndShape, *, lost: bool, beside: bool) -> str:
+    """What is cut at the reduction end line: far faces, and the point beside a nose set in."""
+    nose = f"from the {_words(shape, shape.edge_face)} to the nose line"
+    if not beside:
+        return "Only on the far faces: nothing comes off a reference face."
+    if not lost:
+        return f"Saw here only {nose}: the rest goes on into the other timber."
+    return f"It ends what comes off the far faces. Right across it is sawn only {nose}."
 
 
 def _words(shape: EndShape, face: Face) -> str:

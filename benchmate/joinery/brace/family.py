@@ -6,6 +6,8 @@ from benchmate.frame.practice import awaits_measuring
 from benchmate.frame.raking_tenon import AS_CUT
 from benchmate.joinery.brace import cutting, end, findings, hole
 from benchmate.joinery.brace.legs import legs
+from benchmate.joinery.brace.peg_features import peg_features
+from benchmate.joinery.brace.pegged import pegged
 from benchmate.joinery.brace.record import BraceJoint
 from benchmate.joinery.brace.shape import end_shape, hole_shape
 from benchmate.model.directions import Face
@@ -14,7 +16,7 @@ from benchmate.model.findings import told_on
 
 
 def features(joint: BraceJoint, frame: Frame) -> tuple[Feature, ...]:
-    """The brace's end and its mortise. What stops one side stops the other."""
+    """The brace's end, its mortise and its pegs. What stops one side stops the other."""
     tape = frame.project.tape
     made = end_shape(joint, frame)
     received = hole_shape(joint, made, frame)
@@ -46,7 +48,9 @@ def features(joint: BraceJoint, frame: Frame) -> tuple[Feature, ...]:
         mated=True,
         findings=told_on(received.stick.id, received.feature, told),
     )
-    return (brace_side, hole_side)
+    if joint.pegs is None:
+        return (brace_side, hole_side)
+    return (brace_side, hole_side, *peg_features(pegged(joint.pegs, made, received), told, tape))
 
 
 FAMILY = Family(name="brace", table="joint", record=BraceJoint, features=features)

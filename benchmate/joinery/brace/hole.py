@@ -68,8 +68,8 @@ def _end_lines(shape: HoleShape, legs: Legs | None) -> tuple[Line, ...]:
     long = Beside(shape.along[1] - shape.along[0], "long in all")
     nose = Says(
         title="Nose end line",
-        beside=(*(legs.beside() if legs else ()), long),
-        why=f"The long edge of {brace} comes here, and its nose bears on this end: held exactly.",
+        beside=(*_to_corner(shape, legs), long),
+        why=f"The {_comes_here(shape)} of {brace} comes here and bears on this end: held exactly.",
         caution="The nose bears on this end. It is the end away from the corner.",
     )
     heel = Says(
@@ -78,6 +78,21 @@ def _end_lines(shape: HoleShape, legs: Legs | None) -> tuple[Line, ...]:
         why=f"What {brace} is over or under goes to this end, so it bears on nothing.",
     )
     return (square_mark(planes[NOSE_END], nose), square_mark(planes[HEEL_END], heel))
+
+
+def _comes_here(shape: HoleShape) -> str:
+    return "nose" if shape.tenon.nose_in else "long edge"
+
+
+def _to_corner(shape: HoleShape, legs: Legs | None) -> tuple[Beside, ...]:
+    """The leg, which ends here; for a nose that is set in, where both lie from here."""
+    inset = shape.tenon.nose_in
+    if not inset:
+        return legs.beside() if legs else ()
+    edge = Beside(inset, f"nearer the corner than the long edge of {shape.tenon.stick.name}")
+    if legs is None:
+        return (edge,)
+    return (edge, Beside(legs.face - inset, f"from here along {legs.on} to the face of {legs.to}"))
 
 
 def _housing_lines(shape: HoleShape) -> tuple[Line, ...]:
@@ -120,7 +135,7 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
         faces=(shape.entry,),
         readings=(
             Reading(
-                value=shape.depth, hook=_opening(shape), way=f"straight down towards the {other}"
+                value=shape.depth, hook=opening(shape), way=f"straight down towards the {other}"
             ),
         ),
         beside=(
@@ -137,7 +152,8 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
     )
 
 
-def _opening(shape: HoleShape) -> str:
+def opening(shape: HoleShape) -> str:
+    """What the mortise's depth is measured from: where the brace bears, in words."""
     return "housing floor" if shape.recess else shape.stick.pose.words(shape.entry)
 
 
@@ -146,7 +162,7 @@ def hole_tasks(shape: HoleShape) -> tuple[Task, ...]:
     start, finish = shape.along
     near, far = shape.across
     task = partial(Task, faces=(shape.entry,), waste=INSIDE)
-    down = Reading(value=shape.depth, hook=_opening(shape), way="down")
+    down = Reading(value=shape.depth, hook=opening(shape), way="down")
     return (
         measure_task(shape.stick, shape.feature),
         task(

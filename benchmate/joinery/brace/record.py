@@ -5,6 +5,7 @@ from typing import Literal, Self
 
 from pydantic import model_validator
 
+from benchmate.frame.pegs import Pegs
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Face, face_words
 from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
@@ -23,6 +24,9 @@ class BraceJoint(Work):
     looks across; without set-back it is barefaced. Mortise and housing are `ease` longer than the
     brace on the inside, so that rough stock still enters, and the mortise `bottom_clearance` deeper
     than the tenon is long.
+
+    `pegs` go through the cheeks of both, their `from_edge` counted from the nose. The brace's own
+    holes lie `draw` nearer its shoulder and `draw` further from its nose.
     """
 
     family: Literal["brace"]
@@ -36,6 +40,7 @@ class BraceJoint(Work):
     nose: Size = ZERO
     ease: Size | None = None
     bottom_clearance: Size | None = None
+    pegs: Pegs | None = None
 
     @model_validator(mode="after")
     def _two_timbers(self) -> Self:

@@ -59,6 +59,23 @@ class EndShape(RakingTenon):
         return self.outside if self.over else self.face
 
     @property
+    def beside_nose(self) -> Length:
+        """How much is cut off along the abutment, from the long edge to a nose that is set in.
+
+        Nothing where the nose line comes out on the long edge before it gets there.
+        """
+        along, deep = crossing(self.abutment, self.nose, self.plumb)
+        if not self.nose_in or deep <= ZERO:
+            return ZERO
+        edge = along_at(self.abutment, self.plumb, ZERO)
+        return _apart((along - edge, deep))
+
+    @property
+    def sawn_at_face(self) -> bool:
+        """Whether some of the end stops at the face line, so that it is sawn there."""
+        return not self.housing or (bool(self.beside_nose) and not self.over)
+
+    @property
     def foot_length(self) -> Length:
         """How long the end stands on the face, from the long edge to the short one."""
         along, deep = crossing(self.face, _edge(self.plumb, self.deep), self.plumb)

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
-from benchmate.model.work import Fault
+from benchmate.model.work import Fault, rolled_fault
 
 
 def rafter_faults(key: str, timber: Timber) -> Iterator[Fault]:
@@ -25,9 +25,8 @@ def crossed_faults(rafter: Timber, into: Timber) -> Iterator[Fault]:
     if found:
         return
     head = rafter.pose.head or Direction.UP
-    if into.roll is not None:
-        problem = f"{into.name} is rolled to lie in a slope, and a rafter bears on a level top"
-        yield Fault("into", problem, "take its roll out, or name another timber")
+    if fault := rolled_fault("into", into, "a rafter bears on a level top"):
+        yield fault
     elif into.upright or into.incline is not None:
         does = "stands" if into.upright else "rakes too"
         problem = f"{into.name} {does}, and a rafter bears on a timber that lies level"

@@ -15,6 +15,16 @@ Own = Mapping[str, Mapping[str, object]]
 """What is said of a timber besides, by its id."""
 
 
+PEG: Mapping[str, object] = {
+    "count": 1,
+    "size": "3/4",
+    "from_shoulder": "1-1/2",
+    "from_edge": "2",
+    "draw": "1/8",
+}
+"""One 3/4" peg, as braces are pegged where they are (trade notes 3, TFG-bare)."""
+
+
 class Bay(NamedTuple):
     """Which way the brace rises from the post, and what the others are measured from.
 

@@ -1,5 +1,7 @@
 """What is done at a brace's end, and what of it is measured as cut."""
 
+import pytest
+
 from benchmate.frame.raking_tenon import AS_CUT
 from benchmate.joinery.brace.cutting import end_sizes, end_tasks
 from benchmate.model.feature import Asks, Stage, Task
@@ -77,3 +79,25 @@ def test_thickness_and_length_are_measured_as_cut() -> None:
     sizes = {size.name: size.laid_out for size in end_sizes(made(bay()))}
     assert sizes == {"thickness": length("1-1/2"), "length": length("4")}
     assert tasks()[AS_CUT].asks is Asks.AS_CUT
+
+
+@pytest.mark.parametrize(
+    ("post", "drawn", "long"),
+    [("8", "shoulder", "1"), ("8-3/8", "reduction-stop", "5/8"), ("9", "", "")],
+)
+def test_the_point_beside_a_nose_that_is_set_in_is_sawn_off(
+    post: str, drawn: str, long: str
+) -> None:
+    """At the post's real face: 3/8" out the nose line is 3/8" nearer the long edge, 1" out on it.
+
+    The legs are equal, so the long edge goes as far along as it goes out.
+    """
+    own = {"post": {"rule": "square", "inner": "8 x 8"}}
+    found = tasks(joint={"nose": "1"}, own=own, real={"post": real({"all": {"first": post}})})
+    if not drawn:
+        assert "saw-beside-nose" not in found
+        return
+    task = found["saw-beside-nose"]
+    assert task.draws == drawn
+    assert abs(task.readings[0].value - length(long)).nm <= 1
+    assert "saw-beside-nose" not in tasks()

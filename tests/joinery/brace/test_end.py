@@ -1,5 +1,7 @@
 """The lines on a brace's end."""
 
+import pytest
+
 from benchmate.frame.raking_tenon import reduced_line
 from benchmate.joinery.brace.end import end_cuts, end_lines, reduced
 from benchmate.joinery.brace.legs import legs
@@ -86,12 +88,51 @@ def test_barefaced_is_told_and_has_no_near_cheek() -> None:
     assert line(found, "far-cheek").why.startswith("Barefaced")
 
 
-def test_a_nose_that_is_set_in_is_measured_along_the_shoulder() -> None:
-    """1" in from the long edge, and the shoulder is then cut beside it."""
-    found = lines(joint={"nose": "1"})
+@pytest.mark.parametrize(("housing", "line_on"), [("0", "shoulder line"), ("1/2", "face line")])
+def test_a_nose_that_is_set_in_is_measured_where_the_long_edge_meets_the_face(
+    housing: str, line_on: str
+) -> None:
+    """1" in along the line there; a housed end has another shoulder line, 1/2" further on."""
+    found = lines(joint={"nose": "1", "housing": housing})
     (reading,) = line(found, "nose").readings
     assert (reading.value, reading.hook) == (length("1"), "long edge")
+    assert reading.way == f"along the {line_on}, towards the short edge"
     assert line(found, "shoulder").faces == ()
+
+
+def test_the_face_line_is_sawn_to_beside_a_nose_that_is_set_in() -> None:
+    """Only so far: the rest of a housed end goes on. An end without a housing is sawn right in."""
+    words = "Saw here only from the long edge to the nose line"
+    assert words in line(lines(joint={"nose": "1"}), "shoulder").caution
+    bare = line(lines(joint={"nose": "1", "housing": "0"}), "shoulder").caution
+    assert "aw here" not in bare
+
+
+OVER = {"post": {"rule": "square", "inner": "8 x 8"}}
+"""A post that is counted on as 8 x 8."""
+
+
+def test_in_an_oversize_post_the_end_beside_the_nose_stops_at_the_real_face() -> None:
+    """The face line is then inside the post: struck all round, and sawn nowhere."""
+    sticks = {"post": real({"all": {"first": "8-3/8"}})}
+    found = lines(joint={"nose": "1"}, own=OVER, real=sticks)
+    assert line(found, "shoulder").faces == LONG_FACES
+    assert line(found, "shoulder").caution.startswith("Do not saw here.")
+    stop = line(found, "reduction-stop")
+    assert stop.title == "End line beside the nose"
+    assert stop.caution.startswith("Saw here only from the underside to the nose line")
+
+
+def test_by_square_rule_one_line_ends_the_reduction_and_the_point_beside_the_nose() -> None:
+    """Something comes off a reference face there, so it may not say that nothing does."""
+    own = {**OVER, "brace": {"rule": "square", "inner": "6 x 4"}}
+    sticks = {
+        "post": real({"all": {"first": "8-3/8"}}),
+        "brace": real({"all": {"first": "6-1/4", "second": "4"}}),
+    }
+    for nose, words in (("1", "Right across it is sawn only"), ("0", "Only on the far faces")):
+        found = lines(joint={"nose": nose}, own=own, real=sticks)
+        assert words in line(found, "reduction-stop").caution
 
 
 def test_by_square_rule_the_far_faces_come_down() -> None:

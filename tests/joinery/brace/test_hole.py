@@ -49,6 +49,17 @@ def test_the_leg_is_told_at_the_nose_end() -> None:
     ]
 
 
+def test_a_nose_that_is_set_in_shortens_what_is_told_to_the_corner() -> None:
+    """1" in, its end lies 35" from the beam, and not the leg of 36"."""
+    found = line(lines(joint={"nose": "1"}), "nose-end")
+    assert [(each.value, each.words) for each in found.beside[:2]] == [
+        (length("1"), "nearer the corner than the long edge of Brace"),
+        (length("35"), "from here along Post to the face of Beam"),
+    ]
+    assert found.at == length("8'") - length("35")
+    assert found.why.startswith("The nose of Brace comes here")
+
+
 def test_the_depth_counts_from_the_floor() -> None:
     """4" of tenon and 1/8" of clearance below the floor, 4-5/8" from the face in all."""
     depth = line(lines(), "depth")

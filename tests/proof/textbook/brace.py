@@ -175,3 +175,34 @@ def _reduced(brace: Log, joint: BraceJoint, met: Corner, over: float, wide: floa
     outer = brace.stand.put(block((spans[0], spans[1], spans[2])))
     found.append(inside.within(outer))
     return found
+
+
+def bored(
+    joint: BraceJoint, frame: Frame, logs: Mapping[str, Log]
+) -> dict[str, list[tuple[float, ...]]]:
+    """Where the peg holes of one end come, by timber and feature; nothing without pegs.
+
+    Each goes level across the frame, so it is told by its other two coordinates in the building:
+    the one in from the face, and the one along it. Towards the brace's shoulder is out of the face;
+    away from its nose is on towards the heel.
+    """
+    pegs = joint.pegs
+    if pegs is None:
+        return {}
+    met = corner(joint, frame, logs)
+    end = "head" if joint.end.word == "up" else "foot"
+    apart = pegs.spacing.nm if pegs.spacing else 0
+    sides = {f"{joint.timber}/{end}-tenon-pegs": pegs.draw.nm}
+    sides[f"{joint.into}/{joint.id}-mortise-pegs"] = 0
+    found = {}
+    for name, draw in sides.items():
+        deep = joint.housing.nm + pegs.from_shoulder.nm - draw
+        alongs = (
+            joint.nose.nm + pegs.from_edge.nm + apart * place + draw for place in range(pegs.count)
+        )
+        spots = []
+        for along in alongs:
+            spot = {met.into: met.face + met.sense * deep, met.grain: met.toe + met.heel * along}
+            spots.append(tuple(spot[axis] for axis in sorted(spot)))
+        found[name] = spots
+    return found
