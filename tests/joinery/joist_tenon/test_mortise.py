@@ -160,3 +160,11 @@ def test_what_weakens_a_beam_is_the_engineer_s() -> None:
     assert steps["upper-side"].caution == "Never measure this from the underside."
     assert steps["lower-side"].beside[1].value == length("2")
     assert "straightedge" in steps["haunch-floor"].caution
+
+
+def test_the_figures_beside_its_lines() -> None:
+    """As wide as the joist; an eighth deeper than the tenon is long."""
+    found = lines(jointed(soffit_tenon()).sides[1])
+    for name in ("start", "finish"):
+        assert [each.value for each in found[name].beside] == [length("4")]
+    assert found["depth"].beside[0].value == length("1/8")

@@ -56,7 +56,13 @@ def test_its_lines_are_struck_where_the_wood_stays() -> None:
     assert layout.step("east-end-scarf/tongue-near").waste_side == "South face"
     assert layout.step("east-end-scarf/slot-near").waste_side == "North face"
     assert layout.step("east-end-scarf/slot-end").waste_side == "east end"
-    for name, figures in {"tongue-near": ("1-1/2",), "tongue-far": ("1-1/2", "3-1/2")}.items():
+    told = {
+        "tongue-near": ("1-1/2",),
+        "tongue-far": ("1-1/2", "3-1/2"),
+        "slot-near": ("1-1/2",),
+        "slot-far": ("1-1/2",),
+    }
+    for name, figures in told.items():
         beside = layout.step(f"east-end-scarf/{name}").beside
         assert tuple(each.value for each in beside) == lengths(*figures)
 
