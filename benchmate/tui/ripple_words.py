@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from itertools import groupby
 from typing import TYPE_CHECKING
@@ -56,10 +57,17 @@ def names_line(names: Sequence[NameMoved], tape: Tape) -> str:
     )
 
 
+_FINER_THAN_READ = re.compile(r"\.\d{3}")
+"""An exact figure in thousandths of a millimetre or less, which nobody measures."""
+
+
 def _becomes(before: str, after: str, moved: NameMoved | Moved) -> str:
-    """From what to what, exactly where the tape shows both alike."""
+    """From what to what, exactly where the tape shows both alike and a finer one could."""
+    shown = before
     if before == after and moved.before is not None and moved.after is not None:
         before, after = moved.before.exact_text(), moved.after.exact_text()
+        if any(_FINER_THAN_READ.search(each) for each in (before, after)):
+            return f"{shown} moves by less than the tape shows"
     return f"{before} becomes {after}"
 
 

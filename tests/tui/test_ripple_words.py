@@ -99,6 +99,7 @@ def test_all_figures_of_a_step_stand_in_one_line() -> None:
         ("3", None, "from the squared foot", 'falls away, was 3" from the squared foot'),
         (None, None, "is new", "is new"),
         ("3", "76.3 mm", "of relish", '3" becomes 76.3 mm of relish'),
+        ("3", "76.20001 mm", "of relish", '3" moves by less than the tape shows of relish'),
     ],
 )
 def test_a_figure_that_comes_goes_or_hardly_moves(

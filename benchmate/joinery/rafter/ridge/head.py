@@ -38,7 +38,7 @@ def _shoulder(shape: HeadShape, tape: Tape) -> Line:
     says = Says(
         title="Plumb line",
         beside=(
-            *_deduction(shape),
+            *(_deduction_let_in(shape) if shape.let_in else _deduction(shape)),
             Beside(rafter.plumbed(rafter.real_deep), "long, plumb"),
         ),
         why=f"Plumb, from the {TOP_EDGE} down: the head bears on {where} here.",
@@ -63,11 +63,25 @@ def _deduction(shape: HeadShape) -> tuple[Beside, ...]:
     )
 
 
+def _deduction_let_in(shape: HeadShape) -> tuple[Beside, ...]:
+    """What is left of the deduction where the head bears inside the ridge."""
+    left = shape.deduction - shape.let_in
+    if shape.deduction <= ZERO:
+        return ()
+    return (
+        Beside(left, "back from the centre line, level: the ridge deduction less what is let in"),
+        Beside(shape.rafter.along(left), f"of it along the {TOP_EDGE}"),
+    )
+
+
 def _face(shape: HeadShape, tape: Tape) -> Line:
     rafter, ridge = shape.rafter, shape.ridge
     says = Says(
         title="Face line",
-        beside=(Beside(shape.let_in, "level, from there to where it bears"),),
+        beside=(
+            *_deduction(shape),
+            Beside(shape.let_in, "level, from there to where it bears"),
+        ),
         why=f"Plumb, at the {ridge.words(ridge.near_face)} of {ridge.stick.name}: the end goes in "
         "beyond it.",
         caution=f"{ridge.unsure(ridge.near_face)} Do not saw past the seat line.".strip(),
