@@ -103,7 +103,10 @@ def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None
             if feature is not own
             for shape in _shapes(layout, feature, face)
         ),
-        lines=tuple(mark for mark in marks if mark not in current),
+        lines=(
+            *_the_rest(line, view, step, current),
+            *(mark for mark in marks if mark not in current),
+        ),
         current=current,
         line=line,
         reading=reading or next(iter(step.readings), None),
@@ -225,6 +228,36 @@ def _stated(
     past = (d - b) // _PAST_WASTE
     ends = (max(a, min(along) - past), min(c, max(along) + past)) if along else (a, c)
     return (Mark(line.id, (ends[0], at), (ends[1], at), (0, 0)),)
+
+
+def _the_rest(
+    line: Line | None, view: FaceView, step: Step, current: tuple[Mark, ...]
+) -> tuple[Mark, ...]:
+    """What is struck of a slanting line in hand besides the part that bounds waste."""
+    if line is None or line.slant is None or view.face not in step.faces or view.face.is_end:
+        return ()
+    if step.line is None or not current or axis_from(view.face) is line.slant.axis:
+        return ()
+    whole = _stated_slant(line.id, line.slant, view)
+    ends = sorted(
+        (end for mark in current for end in (mark.start, mark.end)),
+        key=lambda end: abs(end[1] - whole.start[1]),
+    )
+    rest = ((whole.start, ends[0]), (ends[-1], whole.end))
+    return tuple(
+        Mark(line.id, one, other, (0, 0))
+        for one, other in rest
+        if abs(other[1] - one[1]) > _HAIR and _towards(whole, one, other)
+    )
+
+
+_HAIR = 100_000
+"""How much of a line is too little to draw, in nanometres: a tenth of a millimetre."""
+
+
+def _towards(whole: Mark, one: Point, other: Point) -> bool:
+    """Whether a piece goes the way the whole line goes, so that it is a part of it."""
+    return (other[1] - one[1] > 0) is (whole.end[1] - whole.start[1] > 0)
 
 
 def _stated_slant(line: str, slant: Slant, view: FaceView) -> Mark:

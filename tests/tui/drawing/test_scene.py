@@ -1,29 +1,29 @@
-"""What is hatched as the waste of the step in hand."""
+"""What there is to draw on a side."""
 
-from __future__ import annotations
-
+from benchmate.frame.frame import Frame
 from benchmate.layout.walk import lay_out
 from benchmate.model.directions import Face
+from benchmate.store.reading import read_project
 from benchmate.tui.drawing.scene import scene
-from tests.joinery.joggle.trusses import truss
+from tests.store.samples import PROJECTS
+
+HEEL = "rafter-bay-south-seat-notch/heel"
 
 
-def test_a_depth_shows_the_waste_of_its_own_cut() -> None:
-    """A mortise in a notch is hatched alone, so that nobody takes the notch down as deep."""
-    walk = lay_out(truss(only=("heel",)), "tie")
-    whole = scene(walk, walk.step("heel-notch/abutment"), Face.FIRST)
-    for step in ("heel-notch/depth", "heel-notch/bore", "heel-notch/try-depth"):
-        drawn = scene(walk, walk.step(step), Face.FIRST)
-        (mortise,) = drawn.waste
-        assert mortise in whole.waste
-        assert drawn.joint_waste == tuple(shape for shape in whole.waste if shape != mortise)
-        assert {"near-side", "far-side"} <= set(mortise.lines)
+def test_a_line_that_is_struck_all_along_is_drawn_all_along() -> None:
+    """A rafter's heel line bounds waste only below the seat, and runs on up to the top edge."""
+    layout = lay_out(Frame(read_project(PROJECTS / "meadow-cart-house"), {}), "rafter-bay-south")
+    step = layout.step(HEEL)
+    drawn = scene(layout, step, Face.SECOND)
+    (mark,) = drawn.current
+    (rest,) = (line for line in drawn.lines if line.line == "heel")
+    assert min(rest.start[1], rest.end[1]) == 0
+    assert {rest.start, rest.end} & {mark.start, mark.end}
 
 
-def test_a_line_shows_the_waste_it_bounds() -> None:
-    """The sole takes the notch away and leaves the mortise for later."""
-    walk = lay_out(truss(only=("heel",)), "tie")
-    drawn = scene(walk, walk.step("heel-notch/sole"), Face.FIRST)
-    (notch,) = drawn.waste
-    assert "sole" in notch.lines
-    assert len(drawn.joint_waste) == 1
+def test_a_line_that_bounds_waste_all_along_is_drawn_once() -> None:
+    """The same rafter's tail line has nothing left to draw."""
+    layout = lay_out(Frame(read_project(PROJECTS / "meadow-cart-house"), {}), "rafter-bay-south")
+    drawn = scene(layout, layout.step("head-tongue/shoulder"), Face.SECOND)
+    assert drawn.current
+    assert [line for line in drawn.lines if line.line == "shoulder"] == []
