@@ -22,7 +22,7 @@ def test_a_line_that_is_struck_all_along_is_drawn_all_along() -> None:
 
 
 def test_a_line_that_bounds_waste_all_along_is_drawn_once() -> None:
-    """The same rafter's tail line has nothing left to draw."""
+    """The shoulder line of its tongue has nothing left to draw."""
     layout = lay_out(Frame(read_project(PROJECTS / "meadow-cart-house"), {}), "rafter-bay-south")
     drawn = scene(layout, layout.step("head-tongue/shoulder"), Face.SECOND)
     assert drawn.current
