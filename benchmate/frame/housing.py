@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.practice import CHISEL, SAW
-from benchmate.frame.reduction import lies_in_words, measured_words, unmeasured
+from benchmate.frame.reduction import lies_in_words, measured_words, unmeasured_recess
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
@@ -246,8 +246,7 @@ def _knife(shape: Housing) -> Task:
 
 
 def _cut(shape: Housing) -> Task:
-    follows = shape.stick.inner is not None and not shape.entry.is_reference
-    caution = unmeasured(shape.stick, shape.into, (shape.feature,)) if follows else ""
+    caution = unmeasured_recess(shape.stick, shape.entry, shape.feature)
     return Task(
         id="cut-housing",
         stage=Stage.CUT,

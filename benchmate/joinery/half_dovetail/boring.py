@@ -2,8 +2,9 @@
 
 from functools import partial
 
+from benchmate.frame.chopping import FROM_BOTH, Mouth, pare_sides
 from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
-from benchmate.frame.reduction import unmeasured
+from benchmate.frame.reduction import unmeasured_recess
 from benchmate.frame.tapers import slope_setting
 from benchmate.joinery.half_dovetail.mortise import open_faces, wedge_beside
 from benchmate.joinery.half_dovetail.mortise_shape import FLOOR, TAIL_END, WEDGE_END, MortiseShape
@@ -13,9 +14,6 @@ from benchmate.model.feature import Beside, Reading, Stage, Task
 from benchmate.model.stick import reference_for
 
 INSIDE = "Inside the four lines of that face only."
-
-FROM_BOTH = "Never right through from one side: the bit splinters the face it comes out on."
-"""Boring from both faces and meeting in the middle: common practice, no source."""
 
 ENGINEER = (
     "A mortise so tall weakens the post, and the tie pulls on what is left above it: whether that "
@@ -36,7 +34,11 @@ def mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
         _knife(shape),
         *_housing_tasks(shape),
         *_bores(shape),
-        _pare_sides(shape),
+        pare_sides(
+            Mouth(faces=_mouths(shape), waste=INSIDE),
+            shape.sides.width,
+            how="Square to the face, right through",
+        ),
         *_slopes(shape),
         _make_wedge(shape),
         _drive(shape),
@@ -92,19 +94,6 @@ def _bores(shape: MortiseShape) -> tuple[Task, ...]:
                 f"{words(shape.entry)}, or the bit goes through the slope the tail bears on."
             ),
         ),
-    )
-
-
-def _pare_sides(shape: MortiseShape) -> Task:
-    return Task(
-        id="pare-sides",
-        stage=Stage.PARE,
-        title="Pare the mortise sides",
-        faces=_mouths(shape),
-        readings=(Reading(value=shape.sides.width, hook="near side", way="to the far side"),),
-        waste=INSIDE,
-        why="Square to the face, right through: the tenon slides in by hand, without pounding.",
-        caution=CHISEL,
     )
 
 
@@ -185,8 +174,7 @@ def _housing_tasks(shape: MortiseShape) -> tuple[Task, ...]:
     if not shape.recess:
         return ()
     entry = shape.stick.pose.words(shape.entry)
-    follows = shape.stick.inner is not None and not shape.entry.is_reference
-    first = unmeasured(shape.stick, shape.into, (shape.feature,)) if follows else ""
+    first = unmeasured_recess(shape.stick, shape.entry, shape.feature)
     return (
         Task(
             id="cut-housing",
