@@ -2,15 +2,14 @@
 
 from functools import partial
 
+from benchmate.frame.anew import struck_anew
 from benchmate.frame.chopping import Depth, Mouth, bore, pare_ends, pare_sides, try_depth
 from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.reduction import unmeasured_recess
 from benchmate.frame.tapers import slope_setting
 from benchmate.joinery.diminished.mortise import open_faces
 from benchmate.joinery.diminished.mortise_shape import LEDGE, TOP, MortiseShape
-from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Reading, Stage, Task
-from benchmate.model.stick import reference_for
 
 INSIDE = "Inside the four lines only."
 
@@ -73,30 +72,14 @@ def _housing_tasks(shape: MortiseShape) -> tuple[Task, ...]:
 
 def _strike_anew(shape: MortiseShape) -> Task:
     """The mortise's four lines on the housing's floor, each from where it was first struck."""
-    words = shape.stick.pose.words
-    end, far_end = words(Face.REFERENCE_END), words(Face.FAR_END)
-    across = reference_for(shape.sides.axis)
-    along = f"{end} shoulder line" if shape.stick.near else f"squared {end}"
-    lines = (
-        ("start", along, far_end, shape.along[0]),
-        ("finish", along, far_end, shape.along[1]),
-        ("near side", words(across), words(across.opposite), shape.sides.span[0]),
-        ("far side", words(across), words(across.opposite), shape.sides.span[1]),
-    )
+    start, finish = shape.along
+    ends = (("start", start), ("finish", finish))
     return Task(
         id="strike-floor",
         stage=Stage.CUT,
         title="Strike the mortise anew on the housing's floor, knife its ends",
         faces=(shape.entry,),
-        readings=tuple(
-            Reading(
-                value=at,
-                hook=hook,
-                way=f"towards the {way}, {name} line",
-                key=f"{name} of the mortise",
-            )
-            for name, hook, way, at in lines
-        ),
+        readings=struck_anew(shape.sides, ends),
         waste=INSIDE,
         why=(
             "Cutting the housing took its lines away. Measure each as it was first struck, square "

@@ -2,6 +2,7 @@
 
 from functools import partial
 
+from benchmate.frame.anew import struck_anew
 from benchmate.frame.chopping import FROM_BOTH, Mouth, pare_sides
 from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
 from benchmate.frame.reduction import unmeasured_recess
@@ -11,7 +12,6 @@ from benchmate.joinery.half_dovetail.mortise_shape import FLOOR, TAIL_END, WEDGE
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Reading, Stage, Task
-from benchmate.model.stick import reference_for
 
 INSIDE = "Inside the four lines of that face only."
 
@@ -193,31 +193,14 @@ def _housing_tasks(shape: MortiseShape) -> tuple[Task, ...]:
 
 def _strike_anew(shape: MortiseShape) -> Task:
     """The mortise's lines on the housing's floor, where its ends lie otherwise than at the face."""
-    words = shape.stick.pose.words
-    end, far_end = words(Face.REFERENCE_END), words(Face.FAR_END)
-    across = reference_for(shape.sides.axis)
-    along = f"{end} shoulder line" if shape.stick.near else f"squared {end}"
-    ends, (near, far) = shape.ends(shape.seat), shape.sides.span
-    lines = (
-        ("tail end", along, far_end, ends.tail),
-        ("wedge end", along, far_end, ends.wedge),
-        ("near side", words(across), words(across.opposite), near),
-        ("far side", words(across), words(across.opposite), far),
-    )
+    floor = shape.ends(shape.seat)
+    ends = (("tail end", floor.tail), ("wedge end", floor.wedge))
     return Task(
         id="strike-floor",
         stage=Stage.CUT,
         title="Strike the mortise anew on the housing floor, knife its ends",
         faces=(shape.entry,),
-        readings=tuple(
-            Reading(
-                value=at,
-                hook=hook,
-                way=f"towards the {way}, {name} line",
-                key=f"{name} of the mortise",
-            )
-            for name, hook, way, at in lines
-        ),
+        readings=struck_anew(shape.sides, ends),
         waste="Inside the four lines only.",
         why="Cutting the housing took its lines away. On the floor the ends lie where the slopes "
         "pass it.",
