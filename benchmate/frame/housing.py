@@ -7,9 +7,10 @@ as far from the reference face on every stick.
 
 from dataclasses import dataclass
 
+from benchmate.frame.anew import first_struck
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.practice import CHISEL, SAW
-from benchmate.frame.reduction import lies_in_words, measured_words, unmeasured
+from benchmate.frame.reduction import lies_in_words, measured_words, unmeasured_recess
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
@@ -246,8 +247,7 @@ def _knife(shape: Housing) -> Task:
 
 
 def _cut(shape: Housing) -> Task:
-    follows = shape.stick.inner is not None and not shape.entry.is_reference
-    caution = unmeasured(shape.stick, shape.into, (shape.feature,)) if follows else ""
+    caution = unmeasured_recess(shape.stick, shape.entry, shape.feature)
     return Task(
         id="cut-housing",
         stage=Stage.CUT,
@@ -277,13 +277,7 @@ def _pare(shape: Housing, counts: str) -> Task:
 
 def _strike_anew(shape: Housing, noun: str, lines: tuple[Line, ...]) -> Task:
     """Striking on the floor what cutting the housing took away, each from where it first was."""
-    words, stick = shape.stick.pose.words, shape.stick
-    start, far_end = words(Face.REFERENCE_END), words(Face.FAR_END)
-    reference = reference_for(shape.sides)
-    hooks = {
-        Axis.ALONG: (f"{start} shoulder line" if stick.near else f"squared {start}", far_end),
-        shape.sides: (words(reference), words(reference.opposite)),
-    }
+    hooks = {axis: first_struck(shape.stick, axis) for axis in (Axis.ALONG, shape.sides)}
     return Task(
         id="strike-floor",
         stage=Stage.CUT,

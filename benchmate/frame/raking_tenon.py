@@ -10,8 +10,8 @@ from benchmate.frame.practice import CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import Face
-from benchmate.model.feature import Line, Reading, Stage, Task
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.feature import Asks, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis, Cut, Plane, above
@@ -115,6 +115,35 @@ def cheek_lines(tenon: RakingTenon) -> tuple[Line, ...]:
     return cheeks.cheek_lines(tenon.between, reduced=False)
 
 
+def knife(tenon: RakingTenon, what: str, draws: str, hold_up: str) -> Task:
+    """Knifing `what` bears all round; `hold_up` names what shows whether it is the right way."""
+    return Task(
+        id="knife",
+        stage=Stage.KNIFE,
+        title=f"Knife {what}, hatch the waste",
+        draws=draws,
+        faces=LONG_FACES,
+        waste=f"Towards the {tenon.end_words}, outside the tenon's own lines.",
+        why="Knifed lines stay crisp, and hatching on every face shows which side goes.",
+        caution=f"Hold it up as it will stand before the first cut: {hold_up}.",
+    )
+
+
+def saw_tip(tenon: RakingTenon, draws: str, parallel: str, setting: str) -> Task:
+    """Sawing off the tenon's end right across, `parallel` to the line it is measured from."""
+    return Task(
+        id="saw-end",
+        stage=Stage.CUT,
+        title="Saw the tenon's end",
+        draws=draws,
+        faces=LONG_FACES,
+        waste=f"Towards the {tenon.end_words}, beyond the line.",
+        why=f"Parallel to the {parallel}. It need not be fine: the tenon never touches bottom.",
+        caution=SAW,
+        setting=setting,
+    )
+
+
 def saw_side_tasks(
     tenon: RakingTenon, title: str, draws: str, setting: str, faces: tuple[Face, ...] = ()
 ) -> tuple[Task, ...]:
@@ -154,6 +183,41 @@ def saw_cheeks(tenon: RakingTenon) -> tuple[Task, ...]:
     edges = (tenon.edge_face, tenon.edge_face.opposite)
     tasks = cheeks.saw_cheeks(tenon.between, reduced=False)
     return tuple(replace(task, faces=edges) for task in tasks)
+
+
+def pare(tenon: RakingTenon, what: str, why: str) -> Task:
+    """Paring `what` to its lines, and its thickness."""
+    return Task(
+        id="pare",
+        stage=Stage.PARE,
+        title=f"Pare {what}, check them flat",
+        faces=(tenon.edge_face, reference_for(tenon.cheeks)),
+        readings=(Reading(value=tenon.thickness, hook=tenon.near_cheek, way="to the far cheek"),),
+        waste="Only what stands proud of the lines.",
+        why=why,
+        caution=CHISEL,
+    )
+
+
+def measure_as_cut(tenon: RakingTenon, hook: str) -> Task:
+    """Typing the tenon's thickness as cut, and its length square to the `hook`."""
+    return Task(
+        id=AS_CUT,
+        stage=Stage.AS_CUT,
+        title="Measure the tenon as cut",
+        faces=(tenon.end,),
+        readings=(
+            Reading(value=tenon.real("thickness"), hook=tenon.near_cheek, way="to the far cheek"),
+            Reading(value=tenon.real("length"), hook=hook, way="square to it, to the tenon's end"),
+        ),
+        why="The mortise is cut to the tenon that was really made.",
+        caution=(
+            "The thickness counts from the near cheek. If that was overcut, move its line in the "
+            "mortise as well."
+        ),
+        asks=Asks.AS_CUT,
+        lasting=False,
+    )
 
 
 def reduced_line(axis: Axis) -> str:

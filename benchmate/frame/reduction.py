@@ -16,7 +16,7 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.solids import Axis, Cut, above, below
-from benchmate.model.stick import Stick, Wood, reference_for
+from benchmate.model.stick import Stick, Wood, axis_from, reference_for
 
 STOP_LINE = "reduction-stop"
 """The line across the timber where a reduction ends."""
@@ -198,6 +198,16 @@ def unmeasured(wood: Wood, axis: Axis, places: tuple[str, ...]) -> str:
     if wood.measured_depth(axis, *places) is not None:
         return ""
     return "Not measured here yet: measure first, as this depth follows the stick. "
+
+
+def unmeasured_recess(stick: Stick, entry: Face, place: str) -> str:
+    """The caution for a recess as deep as the stick is over its inner timber, or nothing.
+
+    Only one that goes in from a far face by square rule is.
+    """
+    if entry.is_reference or stick.inner is None:
+        return ""
+    return unmeasured(stick, axis_from(entry), (place,))
 
 
 def under_inner(

@@ -6,20 +6,26 @@ import pytest
 
 from benchmate.frame.cheeks import FAR, NEAR
 from benchmate.frame.raking_tenon import (
+    AS_CUT,
     RakingTenon,
     cheek_cuts,
     cheek_lines,
     cheek_outside,
+    knife,
+    measure_as_cut,
+    pare,
     reduce_tasks,
     reduced_cuts,
     reduced_line,
     reduced_lines,
     saw_cheeks,
     saw_side_tasks,
+    saw_tip,
 )
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Graduation, Style, Tape
-from benchmate.model.directions import Face
+from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.feature import Asks
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis, Plane
 from tests.builders import frame, length, real, timber
@@ -157,3 +163,37 @@ def test_nothing_is_clamped() -> None:
     thin = tenon(measured={"second": "2"})
     assert cheek_lines(thin)[1].at == length("2-1/2")
     assert cheek_lines(thin)[1].beside[1].value == -length("1/2")
+
+
+def test_all_of_it_is_knifed_before_the_first_cut() -> None:
+    """What bears is named, and what shows whether it lies the right way."""
+    task = knife(tenon(), "the sole", "sole", "which end is the foot")
+    assert (task.title, task.draws) == ("Knife the sole, hatch the waste", "sole")
+    assert task.faces == LONG_FACES
+    assert task.caution.endswith("first cut: which end is the foot.")
+    assert task.waste == "Towards the foot, outside the tenon's own lines."
+
+
+def test_its_end_is_sawn_parallel_to_what_it_is_measured_from() -> None:
+    """No figure: it is sawn to its line, the saw set to it."""
+    task = saw_tip(tenon(), "tip", "face line", "set to 12")
+    assert (task.draws, task.setting, task.readings) == ("tip", "set to 12", ())
+    assert task.why.startswith("Parallel to the face line.")
+
+
+def test_it_is_pared_to_its_thickness() -> None:
+    """As laid out, from the near cheek."""
+    task = pare(tenon(), "the tenon and the nose", "Both bear.")
+    assert (task.title, task.why) == ("Pare the tenon and the nose, check them flat", "Both bear.")
+    assert [each.value for each in task.readings] == [length("1-1/2")]
+    assert task.faces == (Face.FIRST, Face.SECOND)
+
+
+def test_it_is_measured_as_cut() -> None:
+    """Both sizes that the mortise follows, one of them as it was typed before."""
+    task = measure_as_cut(replace(tenon(), as_cut=AsCut(length=length("3-7/8"))), "shoulder")
+    assert (task.id, task.asks, task.lasting) == (AS_CUT, Asks.AS_CUT, False)
+    assert [(each.value, each.hook) for each in task.readings] == [
+        (length("1-1/2"), "near cheek, by the South face"),
+        (length("3-7/8"), "shoulder"),
+    ]

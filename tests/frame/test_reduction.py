@@ -15,6 +15,8 @@ from benchmate.frame.reduction import (
     reduction_lines,
     reduction_tasks,
     under_inner,
+    unmeasured,
+    unmeasured_recess,
 )
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Graduation, Style, Tape
@@ -240,3 +242,23 @@ def test_one_from_the_shoulder_itself_says_no_distance_back() -> None:
     assert line(reduction_lines(found), STOP_LINE).beside == ()
     back = line(reduction_lines(reduced(wood)), STOP_LINE).beside
     assert [beside.value for beside in back] == [HOUSED]
+
+
+@pytest.mark.parametrize(
+    ("entry", "told"), [(Face.FIRST, False), (Face.FAR_FIRST, True), (Face.FAR_SECOND, False)]
+)
+def test_a_recess_in_a_far_face_waits_for_its_measure(entry: Face, *, told: bool) -> None:
+    """By square rule it is as deep as the stick is over there; 8-1/4" the second way is known."""
+    rough = stick(hole={"second": "8-1/4"})
+    found = unmeasured_recess(rough, entry, "hole")
+    assert found == (unmeasured(rough, Axis.FIRST, ("hole",)) if told else "")
+    assert bool(found) == told
+
+
+def test_by_mill_rule_a_recess_is_as_deep_on_every_stick() -> None:
+    """Nothing is to be measured first, whatever face it goes in from."""
+    mill = frame(timber("post", section="8 x 8")).stick("post")
+    assert [unmeasured_recess(mill, face, "hole") for face in (Face.FIRST, Face.FAR_FIRST)] == [
+        "",
+        "",
+    ]

@@ -2,8 +2,9 @@
 
 from functools import partial
 
+from benchmate.frame.chopping import Depth, Mouth, bore, never_bottom, pare_sides, try_depth
 from benchmate.frame.marking import Says, square_mark
-from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
+from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.raking_hole import (
     WALL_FAR,
     WALL_NEAR,
@@ -14,7 +15,7 @@ from benchmate.frame.raking_hole import (
     wall_lines,
     walls,
 )
-from benchmate.frame.reduction import measured_words, unmeasured
+from benchmate.frame.reduction import measured_words, unmeasured_recess
 from benchmate.joinery.brace.legs import Legs
 from benchmate.joinery.brace.shape import HoleShape
 from benchmate.measure.printing import Tape
@@ -25,6 +26,8 @@ from benchmate.model.stick import reference_for
 NOSE_END, HEEL_END, DEPTH, FLOOR = ("nose-end", "heel-end", "depth", "housing-floor")
 
 INSIDE = "Inside the four lines only."
+
+BEARS = "shoulder and nose bear"
 
 
 def hole_cuts(shape: HoleShape) -> tuple[Cut, ...]:
@@ -144,10 +147,7 @@ def _depth(shape: HoleShape, tape: Tape) -> Line:
             Beside(shape.left_below, f"left to the {other}"),
         ),
         waste="Inside the four lines, down to this depth. Write it in the waste.",
-        why=(
-            "The tenon must never bottom out: shoulder and nose bear. "
-            f"{follows_words(shape.tenon, 'length', tape)}"
-        ),
+        why=f"{never_bottom(BEARS)} {follows_words(shape.tenon, 'length', tape)}",
         caution="Measure after the chips are out.",
     )
 
@@ -161,8 +161,9 @@ def hole_tasks(shape: HoleShape) -> tuple[Task, ...]:
     """What to do at the mortise besides striking lines: one figure to one task."""
     start, finish = shape.along
     near, far = shape.across
-    task = partial(Task, faces=(shape.entry,), waste=INSIDE)
-    down = Reading(value=shape.depth, hook=opening(shape), way="down")
+    mouth = Mouth(faces=(shape.entry,), waste=INSIDE)
+    task = partial(Task, faces=mouth.faces, waste=mouth.waste)
+    depth = Depth(down=Reading(value=shape.depth, hook=opening(shape), way="down"))
     return (
         measure_task(shape.stick, shape.feature),
         task(
@@ -172,22 +173,8 @@ def hole_tasks(shape: HoleShape) -> tuple[Task, ...]:
             why="The nose end shows beside the brace and bears: a knifed line keeps it crisp.",
         ),
         *_housing_tasks(shape),
-        task(
-            id="bore",
-            stage=Stage.CUT,
-            title="Bore or rough out the mortise",
-            readings=(down,),
-            why="Stay inside the lines; the walls are pared afterwards.",
-            caution=DRILL,
-        ),
-        task(
-            id="pare-sides",
-            stage=Stage.PARE,
-            title="Pare the mortise sides",
-            readings=(Reading(value=far - near, hook="near side", way="to the far side"),),
-            why="Square to the face: the tenon slides in by hand, without pounding.",
-            caution=CHISEL,
-        ),
+        bore(mouth, depth),
+        pare_sides(mouth, far - near),
         task(
             id="pare-ends",
             stage=Stage.PARE,
@@ -196,13 +183,7 @@ def hole_tasks(shape: HoleShape) -> tuple[Task, ...]:
             why="The nose bears on all of its end: square to the face, and no proud spot.",
             caution=CHISEL,
         ),
-        task(
-            id="try-depth",
-            stage=Stage.PARE,
-            title="Try the mortise depth",
-            readings=(down,),
-            why="The tenon must never bottom out: shoulder and nose bear.",
-        ),
+        try_depth(mouth, depth, bears=BEARS),
     )
 
 
@@ -210,6 +191,7 @@ def _housing_tasks(shape: HoleShape) -> tuple[Task, ...]:
     if not shape.recess:
         return ()
     entry = shape.stick.pose.words(shape.entry)
+    first = unmeasured_recess(shape.stick, shape.entry, shape.feature)
     return (
         Task(
             id="cut-housing",
@@ -222,12 +204,6 @@ def _housing_tasks(shape: HoleShape) -> tuple[Task, ...]:
             ),
             waste="Inside the housing's lines only.",
             why="Pare the floor flat, then strike the mortise's sides on it again from the face.",
-            caution=f"{_follows_stick(shape)}{SAW} {CHISEL}",
+            caution=f"{first}{SAW} {CHISEL}",
         ),
     )
-
-
-def _follows_stick(shape: HoleShape) -> str:
-    if shape.entry.is_reference or shape.stick.inner is None:
-        return ""
-    return unmeasured(shape.stick, shape.into, (shape.feature,))

@@ -2,14 +2,14 @@
 
 from functools import partial
 
-from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
-from benchmate.frame.reduction import unmeasured
+from benchmate.frame.anew import struck_anew
+from benchmate.frame.chopping import Depth, Mouth, bore, pare_ends, pare_sides, try_depth
+from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.reduction import unmeasured_recess
 from benchmate.frame.tapers import slope_setting
 from benchmate.joinery.diminished.mortise import open_faces
 from benchmate.joinery.diminished.mortise_shape import LEDGE, TOP, MortiseShape
-from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Reading, Stage, Task
-from benchmate.model.stick import reference_for
 
 INSIDE = "Inside the four lines only."
 
@@ -35,8 +35,7 @@ def _housing_tasks(shape: MortiseShape) -> tuple[Task, ...]:
         waste=INSIDE_HOUSING,
         setting=slope_setting(made.deep.nm, made.housing.nm),
     )
-    follows = shape.stick.inner is not None and not shape.entry.is_reference
-    first = unmeasured(shape.stick, shape.into, (shape.feature,)) if follows else ""
+    first = unmeasured_recess(shape.stick, shape.entry, shape.feature)
     full = Reading(value=made.recess, hook=entry, way="straight in, at the ledge")
     at_top = (Beside(made.over, f"deep from the {entry}, at its top"),)
     return (
@@ -73,30 +72,14 @@ def _housing_tasks(shape: MortiseShape) -> tuple[Task, ...]:
 
 def _strike_anew(shape: MortiseShape) -> Task:
     """The mortise's four lines on the housing's floor, each from where it was first struck."""
-    words = shape.stick.pose.words
-    end, far_end = words(Face.REFERENCE_END), words(Face.FAR_END)
-    across = reference_for(shape.sides.axis)
-    along = f"{end} shoulder line" if shape.stick.near else f"squared {end}"
-    lines = (
-        ("start", along, far_end, shape.along[0]),
-        ("finish", along, far_end, shape.along[1]),
-        ("near side", words(across), words(across.opposite), shape.sides.span[0]),
-        ("far side", words(across), words(across.opposite), shape.sides.span[1]),
-    )
+    start, finish = shape.along
+    ends = (("start", start), ("finish", finish))
     return Task(
         id="strike-floor",
         stage=Stage.CUT,
         title="Strike the mortise anew on the housing's floor, knife its ends",
         faces=(shape.entry,),
-        readings=tuple(
-            Reading(
-                value=at,
-                hook=hook,
-                way=f"towards the {way}, {name} line",
-                key=f"{name} of the mortise",
-            )
-            for name, hook, way, at in lines
-        ),
+        readings=struck_anew(shape.sides, ends),
         waste=INSIDE,
         why=(
             "Cutting the housing took its lines away. Measure each as it was first struck, square "
@@ -110,37 +93,14 @@ def _mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
     down = Reading(
         value=shape.depth, hook=shape.stick.pose.words(shape.entry), way="in, square to it"
     )
-    task = partial(Task, faces=(shape.entry,), waste=INSIDE)
+    mouth, depth = Mouth(faces=(shape.entry,), waste=INSIDE), Depth(down=down)
     return (
-        task(
-            id="bore",
-            stage=Stage.CUT,
-            title="Bore or rough out the mortise",
-            readings=(down,),
+        bore(
+            mouth,
+            depth,
             why="From the face, a straight edge laid over the housing. The walls are pared later.",
-            caution=DRILL,
         ),
-        task(
-            id="pare-sides",
-            stage=Stage.PARE,
-            title="Pare the mortise sides",
-            readings=(Reading(value=shape.sides.width, hook="near side", way="to the far side"),),
-            why="Square to the face: the tenon slides in by hand, without pounding.",
-            caution=CHISEL,
-        ),
-        task(
-            id="pare-ends",
-            stage=Stage.PARE,
-            title="Pare the mortise ends",
-            readings=(Reading(value=finish - start, hook="start", way="to the finish"),),
-            why="Square to the face, and no shorter at the bottom.",
-            caution=CHISEL,
-        ),
-        task(
-            id="try-depth",
-            stage=Stage.PARE,
-            title="Try the mortise depth",
-            readings=(down,),
-            why="The tenon must never bottom out: the shoulder bears, not the end.",
-        ),
+        pare_sides(mouth, shape.sides.width),
+        pare_ends(mouth, finish - start),
+        try_depth(mouth, depth, bears="the shoulder bears, not the end"),
     )

@@ -2,20 +2,18 @@
 
 from functools import partial
 
+from benchmate.frame.anew import struck_anew
+from benchmate.frame.chopping import FROM_BOTH, Mouth, pare_sides
 from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
-from benchmate.frame.reduction import unmeasured
+from benchmate.frame.reduction import unmeasured_recess
 from benchmate.frame.tapers import slope_setting
 from benchmate.joinery.half_dovetail.mortise import open_faces, wedge_beside
 from benchmate.joinery.half_dovetail.mortise_shape import FLOOR, TAIL_END, WEDGE_END, MortiseShape
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Reading, Stage, Task
-from benchmate.model.stick import reference_for
 
 INSIDE = "Inside the four lines of that face only."
-
-FROM_BOTH = "Never right through from one side: the bit splinters the face it comes out on."
-"""Boring from both faces and meeting in the middle: common practice, no source."""
 
 ENGINEER = (
     "A mortise so tall weakens the post, and the tie pulls on what is left above it: whether that "
@@ -36,7 +34,11 @@ def mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
         _knife(shape),
         *_housing_tasks(shape),
         *_bores(shape),
-        _pare_sides(shape),
+        pare_sides(
+            Mouth(faces=_mouths(shape), waste=INSIDE),
+            shape.sides.width,
+            how="Square to the face, right through",
+        ),
         *_slopes(shape),
         _make_wedge(shape),
         _drive(shape),
@@ -92,19 +94,6 @@ def _bores(shape: MortiseShape) -> tuple[Task, ...]:
                 f"{words(shape.entry)}, or the bit goes through the slope the tail bears on."
             ),
         ),
-    )
-
-
-def _pare_sides(shape: MortiseShape) -> Task:
-    return Task(
-        id="pare-sides",
-        stage=Stage.PARE,
-        title="Pare the mortise sides",
-        faces=_mouths(shape),
-        readings=(Reading(value=shape.sides.width, hook="near side", way="to the far side"),),
-        waste=INSIDE,
-        why="Square to the face, right through: the tenon slides in by hand, without pounding.",
-        caution=CHISEL,
     )
 
 
@@ -185,8 +174,7 @@ def _housing_tasks(shape: MortiseShape) -> tuple[Task, ...]:
     if not shape.recess:
         return ()
     entry = shape.stick.pose.words(shape.entry)
-    follows = shape.stick.inner is not None and not shape.entry.is_reference
-    first = unmeasured(shape.stick, shape.into, (shape.feature,)) if follows else ""
+    first = unmeasured_recess(shape.stick, shape.entry, shape.feature)
     return (
         Task(
             id="cut-housing",
@@ -205,31 +193,14 @@ def _housing_tasks(shape: MortiseShape) -> tuple[Task, ...]:
 
 def _strike_anew(shape: MortiseShape) -> Task:
     """The mortise's lines on the housing's floor, where its ends lie otherwise than at the face."""
-    words = shape.stick.pose.words
-    end, far_end = words(Face.REFERENCE_END), words(Face.FAR_END)
-    across = reference_for(shape.sides.axis)
-    along = f"{end} shoulder line" if shape.stick.near else f"squared {end}"
-    ends, (near, far) = shape.ends(shape.seat), shape.sides.span
-    lines = (
-        ("tail end", along, far_end, ends.tail),
-        ("wedge end", along, far_end, ends.wedge),
-        ("near side", words(across), words(across.opposite), near),
-        ("far side", words(across), words(across.opposite), far),
-    )
+    floor = shape.ends(shape.seat)
+    ends = (("tail end", floor.tail), ("wedge end", floor.wedge))
     return Task(
         id="strike-floor",
         stage=Stage.CUT,
         title="Strike the mortise anew on the housing floor, knife its ends",
         faces=(shape.entry,),
-        readings=tuple(
-            Reading(
-                value=at,
-                hook=hook,
-                way=f"towards the {way}, {name} line",
-                key=f"{name} of the mortise",
-            )
-            for name, hook, way, at in lines
-        ),
+        readings=struck_anew(shape.sides, ends),
         waste="Inside the four lines only.",
         why="Cutting the housing took its lines away. On the floor the ends lie where the slopes "
         "pass it.",

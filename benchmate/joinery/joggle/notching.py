@@ -1,10 +1,9 @@
 """What to do at the notch besides striking lines: one figure to one task."""
 
-from functools import partial
-
-from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
+from benchmate.frame.chopping import Depth, Mouth, bore, pare_sides, try_depth
+from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.raking_hole import open_faces
-from benchmate.frame.reduction import unmeasured
+from benchmate.frame.reduction import unmeasured_recess
 from benchmate.frame.settings import plane_setting
 from benchmate.joinery.joggle.hole import DEPTH
 from benchmate.joinery.joggle.shape import ABUTMENT, SOLE, HoleShape
@@ -49,6 +48,7 @@ def _knife(shape: HoleShape) -> Task:
 def _saw(shape: HoleShape, tape: Tape) -> Task:
     """Sawn where the notch runs out to both sides; a kerf across a closed one cuts its walls."""
     through = len(open_faces(shape)) == len(("entry", "near side", "far side"))
+    first = unmeasured_recess(shape.stick, shape.entry, shape.feature)
     leaned = ", leaned to the bevel" if any(shape.abutment.normal[1:]) else ""
     return Task(
         id="saw-abutment",
@@ -63,16 +63,9 @@ def _saw(shape: HoleShape, tape: Tape) -> Task:
         ),
         waste="Keep the kerf on the notch's side of the knifed line.",
         why="Stop at the depth: deeper cuts into the wood that takes the thrust.",
-        caution=f"{_follows_stick(shape)}{SAW if through else _CLOSED}",
+        caution=f"{first}{SAW if through else _CLOSED}",
         setting=plane_setting(shape.abutment, shape.into, tape),
     )
-
-
-def _follows_stick(shape: HoleShape) -> str:
-    """The caution for a depth that differs with what the stick is over, or nothing."""
-    if shape.entry.is_reference or shape.stick.inner is None:
-        return ""
-    return unmeasured(shape.stick, shape.into, (shape.feature,))
 
 
 def _chop(shape: HoleShape) -> Task:
@@ -98,34 +91,13 @@ def _chop(shape: HoleShape) -> Task:
 
 def _mortise(shape: HoleShape) -> tuple[Task, ...]:
     near, far = shape.across
+    mouth = Mouth(faces=(shape.entry,), waste=_INSIDE)
     down = Reading(value=shape.depth, hook=_entry(shape), way="down, from a straightedge across")
-    task = partial(Task, faces=(shape.entry,), waste=_INSIDE)
+    depth = Depth(down=down, draws=DEPTH)
     return (
-        task(
-            id="bore",
-            stage=Stage.CUT,
-            title="Bore or rough out the mortise",
-            draws=DEPTH,
-            readings=(down,),
-            why="Stay inside the lines; the walls are pared afterwards.",
-            caution=DRILL,
-        ),
-        task(
-            id="pare-sides",
-            stage=Stage.PARE,
-            title="Pare the mortise sides",
-            readings=(Reading(value=far - near, hook="near side", way="to the far side"),),
-            why="Square to the face: the tenon slides in by hand, without pounding.",
-            caution=CHISEL,
-        ),
-        task(
-            id="try-depth",
-            stage=Stage.PARE,
-            title="Try the mortise depth",
-            draws=DEPTH,
-            readings=(down,),
-            why="The tenon must never bottom out: abutment and sole bear.",
-        ),
+        bore(mouth, depth),
+        pare_sides(mouth, far - near),
+        try_depth(mouth, depth, bears="abutment and sole bear"),
     )
 
 

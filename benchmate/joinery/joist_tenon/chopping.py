@@ -2,8 +2,9 @@
 
 from functools import partial
 
+from benchmate.frame.chopping import Depth, Mouth, bore, try_depth
 from benchmate.frame.housing import housing_tasks
-from benchmate.frame.practice import CHISEL, DRILL, SAW, measure_task
+from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.joinery.joist_tenon.hole_shape import DEPTH, HAUNCH_FLOOR, TUSK_FLOOR, HoleShape
 from benchmate.joinery.joist_tenon.mortise import own_lines, straight_in
 from benchmate.measure.printing import Tape
@@ -15,7 +16,11 @@ def hole_tasks(shape: HoleShape, tape: Tape) -> tuple[Task, ...]:
     return (
         measure_task(shape.stick, shape.feature),
         *(housing_tasks(shape.housing, "mortise", own_lines(shape, tape)) or (_knife(shape),)),
-        _bore(shape),
+        bore(
+            Mouth(faces=(shape.entry,), waste="Between the upper and the lower side line only."),
+            Depth(down=straight_in(shape, DEPTH), draws=DEPTH),
+            why="The mortise first: the recesses over and under it are not so deep.",
+        ),
         *_haunch(shape),
         *_tusk(shape),
         *_pare(shape),
@@ -31,20 +36,6 @@ def _knife(shape: HoleShape) -> Task:
         faces=(shape.entry,),
         waste="Inside the lines only.",
         why="Its edges show round the joist: knifed lines keep them from tearing.",
-    )
-
-
-def _bore(shape: HoleShape) -> Task:
-    return Task(
-        id="bore",
-        stage=Stage.CUT,
-        title="Bore or rough out the mortise",
-        draws=DEPTH,
-        faces=(shape.entry,),
-        readings=(straight_in(shape, DEPTH),),
-        waste="Between the upper and the lower side line only.",
-        why="The mortise first: the recesses over and under it are not so deep.",
-        caution=DRILL,
     )
 
 
@@ -88,14 +79,13 @@ def _tusk(shape: HoleShape) -> tuple[Task, ...]:
 def _pare(shape: HoleShape) -> tuple[Task, ...]:
     wide = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
     high = Reading(value=abs(shape.lower - shape.upper), hook="upper side", way="to the lower side")
-    task = partial(Task, stage=Stage.PARE, faces=(shape.entry,))
-    waste = "Inside the lines only."
+    mouth = Mouth(faces=(shape.entry,), waste="Inside the lines only.")
+    task = partial(Task, stage=Stage.PARE, faces=mouth.faces, waste=mouth.waste)
     return (
         task(
             id="pare-ends",
             title="Pare the two ends of it all",
             readings=(wide,),
-            waste=waste,
             why="Square to the face: the joist slides in by hand, without pounding.",
             caution=CHISEL,
         ),
@@ -103,15 +93,10 @@ def _pare(shape: HoleShape) -> tuple[Task, ...]:
             id="pare-sides",
             title="Pare the bearing faces flat and level",
             readings=(high,),
-            waste=waste,
             why="Tenon and tusk bear on all of their lower sides at once: no proud spot.",
             caution=CHISEL,
         ),
-        task(
-            id="try-depth",
-            title="Try the mortise depth",
-            readings=(straight_in(shape, DEPTH),),
-            waste=waste,
-            why="The tenon must never bottom out: the shoulder comes up to the beam.",
+        try_depth(
+            mouth, Depth(down=straight_in(shape, DEPTH)), bears="the shoulder comes up to the beam"
         ),
     )

@@ -8,12 +8,12 @@ no source).
 
 from functools import partial
 
+from benchmate.frame.chopping import FROM_BOTH
 from benchmate.frame.peg_steps import FINGERS
 from benchmate.frame.practice import CHISEL, DRILL, SAW
 from benchmate.frame.reduction import side_words
 from benchmate.joinery.tenon.hole import Hole
 from benchmate.joinery.tenon.hole_lines import end_words, opening, what
-from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.measure.length import ZERO
 from benchmate.model.feature import Reading, Stage, Task
 from benchmate.model.stick import reference_for

@@ -1,9 +1,17 @@
 """The receiving side: the mortise, cut to the tenon as it really came out."""
 
-from functools import partial
-
+from benchmate.frame.chopping import (
+    TRY_DEPTH,
+    Depth,
+    Mouth,
+    bore,
+    never_bottom,
+    pare_ends,
+    pare_sides,
+    try_depth,
+)
 from benchmate.frame.housing import housing_cuts, housing_lines, housing_tasks
-from benchmate.frame.practice import CHISEL, DRILL, measure_task
+from benchmate.frame.practice import measure_task
 from benchmate.joinery.tenon.housing import housing
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.past import (
@@ -20,12 +28,9 @@ from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import reference_for
 
-TRY_DEPTH = "try-depth"
-"""The last task at a mortise that stops inside its timber."""
-
 INSIDE = "Inside the four lines only."
 
-BOTTOM = "The tenon must never bottom out: the shoulder bears, not the end."
+BEARS = "the shoulder bears, not the end"
 
 
 def cuts(shape: MortiseShape) -> tuple[Cut, ...]:
@@ -157,7 +162,7 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
             Beside(shape.left_below, f"left to the {other}"),
         ),
         waste="Inside the four lines, down to this depth. Write it in the waste.",
-        why=f"{BOTTOM} {_follows(shape, 'length', tape)}",
+        why=f"{never_bottom(BEARS)} {_follows(shape, 'length', tape)}",
         caution=f"{from_the_face(shape)}Measure after the chips are out.",
     )
 
@@ -185,10 +190,7 @@ def tasks(shape: MortiseShape, tape: Tape, meets: tuple[str, ...] = ()) -> tuple
 
     `meets` are the timbers whose own mortises it runs into.
     """
-    wide = Reading(value=shape.across[1] - shape.across[0], hook="near side", way="to the far side")
-    long = Reading(value=shape.along[1] - shape.along[0], hook="start", way="to the finish")
-    task = partial(Task, faces=shape.mouths, waste=INSIDE)
-    passage = shape.passage
+    mouth, passage = _mouth(shape), shape.passage
     return (
         measure_task(shape.stick, shape.feature),
         *housing_tasks(
@@ -199,23 +201,13 @@ def tasks(shape: MortiseShape, tape: Tape, meets: tuple[str, ...] = ()) -> tuple
         ),
         *_knife(shape),
         *_boring(shape, meets),
-        task(
-            id="pare-sides",
-            stage=Stage.PARE,
-            title="Pare the mortise sides",
-            readings=(wide,),
-            why="Square to the face: the tenon slides in by hand, without pounding.",
-            caution=CHISEL,
+        pare_sides(mouth, shape.across[1] - shape.across[0]),
+        pare_ends(
+            mouth, shape.along[1] - shape.along[0], where="inside" if passage else "at the bottom"
         ),
-        task(
-            id="pare-ends",
-            stage=Stage.PARE,
-            title="Pare the mortise ends",
-            readings=(long,),
-            why=f"Square to the face, and no shorter {'inside' if passage else 'at the bottom'}.",
-            caution=CHISEL,
-        ),
-        through_try(shape) if passage else _try_depth(shape),
+        through_try(shape)
+        if passage
+        else try_depth(mouth, _down(shape), bears=BEARS, beware=from_the_face(shape).rstrip()),
     )
 
 
@@ -227,39 +219,16 @@ def _boring(shape: MortiseShape, meets: tuple[str, ...]) -> tuple[Task, ...]:
     )
     if shape.passage:
         return through_bore(shape, shape.passage, opening(shape), waste=INSIDE, beware=breaks)
-    return (_bore(shape, breaks),)
+    return (bore(_mouth(shape), _down(shape), beware=f"{from_the_face(shape)}{breaks}"),)
 
 
-def _bore(shape: MortiseShape, breaks: str) -> Task:
-    return Task(
-        id="bore",
-        stage=Stage.CUT,
-        title="Bore or rough out the mortise",
-        faces=shape.mouths,
-        readings=(_down(shape),),
-        waste=INSIDE,
-        beside=under_the_notch(shape),
-        why="Stay inside the lines; the walls are pared afterwards.",
-        caution=f"{from_the_face(shape)}{breaks}{DRILL}",
-    )
+def _mouth(shape: MortiseShape) -> Mouth:
+    return Mouth(faces=shape.mouths, waste=INSIDE)
 
 
-def _try_depth(shape: MortiseShape) -> Task:
-    return Task(
-        id=TRY_DEPTH,
-        stage=Stage.PARE,
-        title="Try the mortise depth",
-        faces=shape.mouths,
-        readings=(_down(shape),),
-        beside=under_the_notch(shape),
-        waste=INSIDE,
-        why=BOTTOM,
-        caution=from_the_face(shape).rstrip(),
-    )
-
-
-def _down(shape: MortiseShape) -> Reading:
-    return Reading(value=shape.depth, hook=opening(shape), way="down")
+def _down(shape: MortiseShape) -> Depth:
+    down = Reading(value=shape.depth, hook=opening(shape), way="down")
+    return Depth(down=down, beside=under_the_notch(shape))
 
 
 def _knife(shape: MortiseShape) -> tuple[Task, ...]:

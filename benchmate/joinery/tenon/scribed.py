@@ -4,11 +4,11 @@ Scribing lays the timbers over one another and marks each joint from its real ma
 reckoned here would be true (trade notes 1.1, scribe rule: TFHQ-rules, Underhill).
 """
 
+from benchmate.frame.chopping import FROM_BOTH
 from benchmate.frame.peg_steps import FINGERS
 from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import TenonShape
-from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Stage, Task
 

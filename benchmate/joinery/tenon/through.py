@@ -6,6 +6,7 @@ It is as long as the timber it passes, and usually held short of flush so that i
 
 from functools import partial
 
+from benchmate.frame.chopping import BORE, FROM_BOTH
 from benchmate.frame.practice import CHISEL, DRILL
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import Passage, TenonShape
@@ -14,9 +15,6 @@ from benchmate.model.feature import Beside, Reading, Stage, Task
 
 TRY_THROUGH = "try-through"
 """The last task at a mortise that goes right through."""
-
-FROM_BOTH = "Never right through from one side: the bit splinters the face it comes out on."
-"""Boring from both faces and meeting in the middle: common practice, no source."""
 
 
 def end_beside(passage: Passage | None, length: Length) -> tuple[Beside, ...]:
@@ -50,7 +48,7 @@ def through_bore(
     task = partial(Task, stage=Stage.CUT, waste=waste, caution=f"{FROM_BOTH} {beware}{DRILL}")
     return (
         task(
-            id="bore",
+            id=BORE,
             title=f"Bore half the mortise from the {words(shape.entry)}",
             faces=(shape.entry,),
             readings=(Reading(value=half, hook=opening, way="in, to the middle"),),

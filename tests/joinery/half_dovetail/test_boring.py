@@ -2,8 +2,9 @@
 
 import pytest
 
+from benchmate.frame.chopping import FROM_BOTH
 from benchmate.frame.practice import CHISEL, DRILL, SAW
-from benchmate.joinery.half_dovetail.boring import DRIVE, ENGINEER, FROM_BOTH, mortise_tasks
+from benchmate.joinery.half_dovetail.boring import DRIVE, ENGINEER, mortise_tasks
 from benchmate.model.directions import Face
 from benchmate.model.feature import Stage, Task
 from tests.builders import length, real

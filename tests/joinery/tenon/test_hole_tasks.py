@@ -2,10 +2,10 @@
 
 import pytest
 
+from benchmate.frame.chopping import FROM_BOTH
 from benchmate.frame.frame import Frame
 from benchmate.frame.peg_steps import FINGERS
 from benchmate.frame.practice import CHISEL, DRILL, SAW
-from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
 from benchmate.model.feature import Stage

@@ -2,10 +2,10 @@
 
 import pytest
 
+from benchmate.frame.chopping import FROM_BOTH
 from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.scribed import FITTED
-from benchmate.joinery.tenon.through import FROM_BOTH
 from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
 from benchmate.model.directions import LONG_FACES, Face

@@ -3,11 +3,11 @@
 import pytest
 from hypothesis import given, settings
 
+from benchmate.frame.chopping import FROM_BOTH
 from benchmate.frame.frame import Frame
 from benchmate.frame.practice import CHISEL, DRILL
 from benchmate.joinery.tenon.shape import Passage, TenonShape, shape
 from benchmate.joinery.tenon.through import (
-    FROM_BOTH,
     end_beside,
     through_words,
 )
