@@ -49,7 +49,7 @@ def test_without_arguments_the_demos_are_offered(environ: dict[str, str], tmp_pa
     """A first start anywhere asks which; a demo is a working copy in the user's data folder."""
     with Terminal(environ=environ, size=(120, 40)) as run:
         run.wait_for("hillside-wood-store")
-        run.type("j\r")
+        run.type("jj\r")
         run.wait_for("Far cheek line")
         run.type("q")
         assert run.finish() == 0
