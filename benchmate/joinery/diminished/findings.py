@@ -138,7 +138,7 @@ def told(made: EndShape, mortise: MortiseShape, tape: Tape) -> tuple[Finding, ..
         outside_the_side(mortise.sides, "diminished-mortise-outside", tape),
         open_at_the_side(mortise.sides, "diminished-mortise-open"),
         _past_the_side(mortise, tape),
-        *under_inner(made.stick, made.feature, made.cheeks.places, tape),
+        *under_inner(made.stick, made.feature, made.places, tape),
         *under_inner(mortise.stick, mortise.feature, (mortise.feature,), tape),
     ]
     return tuple(finding for finding in found if finding)

@@ -172,7 +172,7 @@ def _walls(
     """
     here, there = places
     level = across(made.plumb)
-    wide = made.stick.framed(level, *made.cheeks.places)
+    wide = made.stick.framed(level, *made.places)
     found = []
     for plane in (above(level, ZERO), below(level, wide)):
         wall = carried(built(plane, here), there)

@@ -155,7 +155,7 @@ def mortise_shape(joint: HalfDovetail, tail: TailShape, frame: Frame) -> Mortise
     )
     tail_end, wedge_end = (carried(built(plane, here), there, name) for name, plane in slopes)
     sides = _sides(joint, tail, frame, met)
-    lowest = tail.outside(ZERO if joint.wedged == "top" else tail.framed)
+    lowest = tail.outside(ZERO if joint.wedged == "top" else tail.framed_edges)
     top = carried(built(lowest, here), there)
     return MortiseShape(
         stick=post,
@@ -205,7 +205,7 @@ def _walls(
     near, far = met.across_span(ZERO, tail.cheeks.framed)
     ease = Length(-(-tail.flare.nm * tail.recess.nm // tail.run.nm))
     found = [above(sides.axis, near, NEAR), below(sides.axis, far, FAR)]
-    for plane in (tail.outside(-ease), reversed_plane(tail.outside(tail.framed))):
+    for plane in (tail.outside(-ease), reversed_plane(tail.outside(tail.framed_edges))):
         wall = carried(built(plane, here), there)
         found.append(replace(wall, line=FINISH if wall.normal[0] > 0 else START))
     order = (START, FINISH, NEAR, FAR)

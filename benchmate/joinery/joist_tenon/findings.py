@@ -55,7 +55,7 @@ def below_the_joist(shape: EndShape, tape: Tape) -> Finding | None:
     a smaller tusk, or a deeper joist.
     """
     inner = shape.stick.inner is not None
-    room = shape.deep if inner else shape.real_deep
+    room = shape.framed if inner else shape.real_deep
     if shape.part.lowest <= room:
         return None
     what = "tusk" if shape.part.tusk else "tenon"
