@@ -1,0 +1,78 @@
+"""The two sides of a joint that is made first at an end and then cut to it in another stick.
+
+Each function gives what every family says alike; the family adds its cuts, lines, tasks and sizes.
+"""
+
+from typing import Protocol
+
+from benchmate.frame.practice import awaits_measuring
+from benchmate.frame.stick_end import StickEnd
+from benchmate.measure.length import Length
+from benchmate.model.directions import Face
+from benchmate.model.feature import Awaits, Feature
+from benchmate.model.findings import Finding, told_on
+from benchmate.model.stick import Stick
+
+
+def end_side(
+    made: StickEnd, kind: str, told: tuple[Finding, ...], *, passes: bool = False
+) -> Feature:
+    """The side of the end that is made: `West end tenon` for a `kind` of "tenon".
+
+    `told` is all that is told of the joint. At the far end it waits for whatever settles the length
+    of its stick; one that `passes` right through a timber waits for that one at either end.
+    """
+    return Feature(
+        id=made.feature,
+        timber=made.stick.id,
+        title=f"{made.stick.pose.words(made.end).capitalize()} {kind}",
+        at=made.shoulder,
+        place=made.places,
+        awaits=_lengths_first(made, passes=passes),
+        findings=told_on(made.stick.id, made.feature, told),
+    )
+
+
+def _lengths_first(made: StickEnd, *, passes: bool) -> tuple[Awaits, ...]:
+    """The measuring an end waits for: at the reference end only what its own length follows."""
+    if made.end is Face.FAR_END:
+        return awaits_measuring(made.stick)
+    return awaits_measuring(made.stick, beyond=made.end) if passes else ()
+
+
+class Received(Protocol):
+    """What is cut to a finished end: a mortise, a notch, a pocket or a socket."""
+
+    @property
+    def stick(self) -> Stick:
+        """The stick it is cut in."""
+
+    @property
+    def feature(self) -> str:
+        """Its id there."""
+
+
+def mated_side(
+    received: Received,
+    made: StickEnd,
+    told: tuple[Finding, ...],
+    *,
+    noun: str,
+    at: Length,
+    after: str,
+) -> Feature:
+    """The side that is cut to the end `made`: `Mortise for Tie` for a `noun` of "Mortise".
+
+    It starts `at` a reading along its stick. `after` is the task after which the real sizes of that
+    end are known, and `told` all that is told of the joint.
+    """
+    return Feature(
+        id=received.feature,
+        timber=received.stick.id,
+        title=f"{noun} for {made.stick.name}",
+        at=at,
+        place=(received.feature,),
+        awaits=(Awaits(made.stick.id, f"{made.feature}/{after}"),),
+        mated=True,
+        findings=told_on(received.stick.id, received.feature, told),
+    )
