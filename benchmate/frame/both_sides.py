@@ -6,8 +6,10 @@ Each function gives what every family says alike; the family adds its cuts, line
 from typing import Protocol
 
 from benchmate.frame.practice import awaits_measuring
+from benchmate.frame.reduction import under_inner
 from benchmate.frame.stick_end import StickEnd
 from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
 from benchmate.model.findings import Finding, told_on
@@ -75,4 +77,12 @@ def mated_side(
         awaits=(Awaits(made.stick.id, f"{made.feature}/{after}"),),
         mated=True,
         findings=told_on(received.stick.id, received.feature, told),
+    )
+
+
+def both_under_inner(made: StickEnd, received: Received, tape: Tape) -> tuple[Finding, ...]:
+    """What to tell of sticks that are smaller here than their inner timber, the end's first."""
+    return (
+        *under_inner(made.stick, made.feature, made.places, tape),
+        *under_inner(received.stick, received.feature, (received.feature,), tape),
     )

@@ -1,14 +1,15 @@
 """The two sides of a joint that is made at an end and then cut to it in another stick."""
 
-from benchmate.frame.both_sides import end_side, mated_side
+from benchmate.frame.both_sides import both_under_inner, end_side, mated_side
 from benchmate.frame.stick_end import StickEnd
 from benchmate.joinery.tenon.mortise_shape import mortise_of
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import TenonShape, shape
+from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits
 from benchmate.model.findings import look, stop
-from tests.builders import frame, length, sill, tenon, timber
+from tests.builders import frame, length, real, sill, tenon, timber
 from tests.joinery.tenon.girts import girt_through
 
 TOLD = (
@@ -67,3 +68,20 @@ def test_an_end_at_the_datum_waits_only_for_what_it_passes() -> None:
     assert {each.timber for each in end_side(near, "tenon", (), passes=True).awaits} == {"post"}
     assert {each.timber for each in end_side(far, "tenon", ()).awaits} == {"post"}
     assert end_side(far, "tenon", ()) == end_side(far, "tenon", (), passes=True)
+
+
+def test_sticks_under_their_inner_timber_are_told_the_end_first() -> None:
+    """Each on its own timber, where it was measured."""
+    joint = tenon(into="sill", at="4'")
+    ruled = {"rule": "square", "inner": "5-1/2 x 5-1/2"}
+    small = {"first": "5", "second": "5"}
+    sizes = {
+        "post": real({"foot-tenon": small}),
+        "sill": real({"post-foot-mortise": small}),
+    }
+    built = frame(timber("post", **ruled), sill(**ruled), joint, real=sizes)
+    made = shape(joint, built)
+    received = mortise_of(joint, made, built)
+    assert received is not None
+    told = both_under_inner(made, received, Tape())
+    assert [each.timber for each in told] == ["post", "post", "sill", "sill"]

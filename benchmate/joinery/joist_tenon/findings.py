@@ -1,6 +1,6 @@
 """What can be wrong with a joist's tenon or its mortise, one function and one code each."""
 
-from benchmate.frame.reduction import under_inner
+from benchmate.frame.both_sides import both_under_inner
 from benchmate.joinery.joist_tenon.hole_shape import HoleShape
 from benchmate.joinery.joist_tenon.shape import EndShape
 from benchmate.measure.length import ZERO
@@ -210,6 +210,5 @@ def told(end: EndShape, hole: HoleShape, tape: Tape) -> tuple[Finding, ...]:
     found += [check(hole, tape) for check in HOLE_CHECKS]
     return (
         *(finding for finding in found if finding),
-        *under_inner(end.stick, end.feature, end.places, tape),
-        *under_inner(hole.stick, hole.feature, (hole.feature,), tape),
+        *both_under_inner(end, hole, tape),
     )
