@@ -5,10 +5,12 @@ Each function gives what every family says alike; the family adds its cuts, line
 
 from typing import Protocol
 
+from benchmate.frame.mated import Sides, follows_words
+from benchmate.frame.meeting import Meeting
 from benchmate.frame.practice import awaits_measuring
 from benchmate.frame.reduction import under_inner
-from benchmate.frame.stick_end import StickEnd
-from benchmate.measure.length import Length
+from benchmate.frame.stick_end import CheekedEnd, StickEnd
+from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits, Feature
@@ -85,4 +87,21 @@ def both_under_inner(made: StickEnd, received: Received, tape: Tape) -> tuple[Fi
     return (
         *under_inner(made.stick, made.feature, made.places, tape),
         *under_inner(received.stick, received.feature, (received.feature,), tape),
+    )
+
+
+def sides_for(made: CheekedEnd, met: Meeting, stick: Stick, feature: str, tape: Tape) -> Sides:
+    """The two sides of the mortise `feature` in a stick, as wide as the tenon was cut."""
+    cheeks, name = made.cheeks, made.stick.name
+    as_cut = made.as_cut.get("thickness")
+    return Sides(
+        stick=stick,
+        feature=feature,
+        axis=met.across,
+        span=met.across_span(cheeks.near, cheeks.near + made.real("thickness")),
+        end=met.across_span(ZERO, cheeks.framed),
+        same_side=met.same_side,
+        set_back=cheeks.near,
+        mate=name,
+        follows=follows_words(f"{name}'s tenon", "thick", as_cut, cheeks.thickness, tape),
     )

@@ -1,7 +1,10 @@
 """The two sides of a joint that is made at an end and then cut to it in another stick."""
 
-from benchmate.frame.both_sides import both_under_inner, end_side, mated_side
+from dataclasses import replace
+
+from benchmate.frame.both_sides import both_under_inner, end_side, mated_side, sides_for
 from benchmate.frame.stick_end import StickEnd
+from benchmate.joinery.diminished.shape import meeting
 from benchmate.joinery.tenon.mortise_shape import mortise_of
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import TenonShape, shape
@@ -9,7 +12,9 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Awaits
 from benchmate.model.findings import look, stop
+from benchmate.model.progress import AsCut
 from tests.builders import frame, length, real, sill, tenon, timber
+from tests.joinery.diminished.ledges import end_of, joint_in, ledge
 from tests.joinery.tenon.girts import girt_through
 
 TOLD = (
@@ -85,3 +90,18 @@ def test_sticks_under_their_inner_timber_are_told_the_end_first() -> None:
     assert received is not None
     told = both_under_inner(made, received, Tape())
     assert [each.timber for each in told] == ["post", "post", "sill", "sill"]
+
+
+def test_a_mortise_is_as_wide_as_its_tenon_was_cut() -> None:
+    """Held by the set-back, and it says what its width goes by."""
+    built = ledge()
+    joint = joint_in(built)
+    made, met, post = end_of(built), meeting(joint, built), built.stick(joint.into)
+    sides = sides_for(made, met, post, "hole", Tape())
+    assert (sides.stick, sides.feature) == (post, "hole")
+    assert (sides.mate, sides.set_back) == (made.stick.name, made.near)
+    assert sides.width == made.cheeks.thickness
+    thin = replace(made, as_cut=AsCut(thickness=length("1-7/16")))
+    cut = sides_for(thin, met, post, "hole", Tape())
+    assert cut.width == length("1-7/16")
+    assert cut.follows != sides.follows

@@ -2,10 +2,11 @@
 
 from dataclasses import dataclass, replace
 
+from benchmate.frame.both_sides import sides_for
 from benchmate.frame.flats import built, carried, reversed_plane
 from benchmate.frame.frame import Frame
-from benchmate.frame.mated import Sides, follows_words, inside
-from benchmate.frame.meeting import Meeting, Span
+from benchmate.frame.mated import Sides, inside
+from benchmate.frame.meeting import Span
 from benchmate.frame.place import Place
 from benchmate.joinery.diminished.record import DiminishedTenon
 from benchmate.joinery.diminished.shape import EndShape, meeting
@@ -129,7 +130,7 @@ def mortise_shape(joint: DiminishedTenon, made: EndShape, frame: Frame) -> Morti
     return MortiseShape(
         stick=stick,
         made=made,
-        sides=_sides(joint, made, frame, met),
+        sides=sides_for(made, met, stick, joint.mortise, frame.project.tape),
         entry=met.entry,
         along=met.along_span(made.edge, made.edge + made.real("width")),
         slope=replace(slope, line=TOP),
@@ -144,23 +145,6 @@ def _top_and_bottom(made: EndShape) -> tuple[Plane, Plane]:
     """The end's top and underside in its own readings, with the end itself behind both."""
     over, under = (above, below) if made.top_is_reference else (below, above)
     return over(made.plumb, made.top), under(made.plumb, made.bottom)
-
-
-def _sides(joint: DiminishedTenon, made: EndShape, frame: Frame, met: Meeting) -> Sides:
-    cheeks, name = made.cheeks, made.stick.name
-    as_cut = made.as_cut.get("thickness")
-    tape = frame.project.tape
-    return Sides(
-        stick=frame.stick(joint.into),
-        feature=joint.mortise,
-        axis=met.across,
-        span=met.across_span(cheeks.near, cheeks.near + made.real("thickness")),
-        end=met.across_span(ZERO, cheeks.framed),
-        same_side=met.same_side,
-        set_back=cheeks.near,
-        mate=name,
-        follows=follows_words(f"{name}'s tenon", "thick", as_cut, cheeks.thickness, tape),
-    )
 
 
 def _walls(
