@@ -1,21 +1,20 @@
 """What every joint of a joist's end in the side of a beam has in common: both lie level."""
 
 from collections.abc import Mapping
-from typing import Self
-
-from pydantic import model_validator
+from typing import ClassVar
 
 from benchmate.measure.sums import Sum, read_sum
 from benchmate.model.directions import Direction
-from benchmate.model.fields import EndDirection, Id, Position
+from benchmate.model.fields import Position
 from benchmate.model.project import Timber
-from benchmate.model.work import Fault, Work, meeting_faults
+from benchmate.model.two_timbers import EndAtTimber
+from benchmate.model.work import Fault, meeting_faults
 
 NO_DROP = read_sum("0")
 """A joist whose top is level with the reference face of the timber it bears in."""
 
 
-class LevelEnd(Work):
+class LevelEnd(EndAtTimber):
     """An end of a level timber, measured from its top, in the side of another level timber `into`.
 
     Where both have places, those say where they meet. Otherwise `at` is where the joist's side
@@ -23,22 +22,10 @@ class LevelEnd(Work):
     far in from that timber's upper or lower reference face the joist's top lies.
     """
 
-    family: str
-    timber: Id
-    end: EndDirection
-    into: Id
+    itself: ClassVar[str] = "cannot bear on its own timber; name another in into"
+
     at: Position | None = None
     drop: Position = NO_DROP
-
-    @model_validator(mode="after")
-    def _two_timbers(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot bear on its own timber; name another in into")
-        return self
-
-    def timbers(self) -> dict[str, str]:
-        """The joist, and the timber it bears in."""
-        return {"timber": self.timber, "into": self.into}
 
     def sums(self) -> dict[str, Sum]:
         """Where the joist crosses the timber it bears in."""

@@ -8,21 +8,21 @@ from benchmate.frame.cheeks import Cheeks
 from benchmate.frame.marking import Says, square_mark
 from benchmate.frame.practice import CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
+from benchmate.frame.stick_end import StickEnd
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding
-from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis, Cut, Plane, above
-from benchmate.model.stick import Stick, across, reference_for
+from benchmate.model.stick import across, reference_for
 
 AS_CUT = "as-cut"
 """The task after which the tenon's real sizes are known."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class RakingTenon:
+class RakingTenon(StickEnd):
     """A tenon on an end of a raking timber, on its real stick.
 
     `plumb` is the axis in from the reference edge in the plane it rakes in; its cheeks lie `near`
@@ -31,9 +31,6 @@ class RakingTenon:
     as it is measured once it is cut.
     """
 
-    stick: Stick
-    end: Face
-    feature: str
     plumb: Axis
     outside: Plane
     length: Length
@@ -41,7 +38,6 @@ class RakingTenon:
     far: Length
     deep: Length
     wide: Length
-    as_cut: AsCut
 
     @property
     def cheeks(self) -> Axis:
@@ -49,19 +45,9 @@ class RakingTenon:
         return across(self.plumb)
 
     @property
-    def shoulder(self) -> Length:
-        """The reading of the point where its reference edge meets the face it enters."""
-        return self.stick.shoulder(self.end)
-
-    @property
     def thickness(self) -> Length:
         """From cheek to cheek as laid out."""
         return self.far - self.near
-
-    @property
-    def places(self) -> tuple[str, ...]:
-        """Where its section may have been measured, the nearest place first."""
-        return (self.feature, self.stick.place_at(self.end))
 
     @property
     def real_wide(self) -> Length:
@@ -100,9 +86,10 @@ class RakingTenon:
         """What its thickness is measured from: the face itself where the tenon is barefaced."""
         return self.between.near_words
 
-    def real(self, size: str) -> Length:
-        """A size as cut if it was typed, otherwise as laid out."""
-        return self.as_cut.get(size) or {"thickness": self.thickness, "length": self.length}[size]
+    @property
+    def laid_out(self) -> Mapping[str, Length]:
+        """The sizes that are typed once it is cut, as they are laid out."""
+        return {"thickness": self.thickness, "length": self.length}
 
 
 def cheek_cuts(tenon: RakingTenon, shoulder: Plane) -> tuple[Cut, ...]:

@@ -1,19 +1,18 @@
 """The stored parameters of a brace's end and its mortise."""
 
 from collections.abc import Mapping
-from typing import Literal, Self
-
-from pydantic import model_validator
+from typing import Literal
 
 from benchmate.frame.pegs import Pegs
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Face, face_words
-from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
+from benchmate.model.fields import PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing, Extension, Fault, Work, raking_faults
+from benchmate.model.two_timbers import EndAtTimber
+from benchmate.model.work import Bearing, Extension, Fault, raking_faults
 
 
-class BraceJoint(Work):
+class BraceJoint(EndAtTimber):
     """One end of a brace, and the mortise in the post, beam or sill it enters.
 
     The brace is measured from its long edge, the one away from the corner it closes: that is the
@@ -30,9 +29,6 @@ class BraceJoint(Work):
     """
 
     family: Literal["brace"]
-    timber: Id
-    end: EndDirection
-    into: Id
     housing: Size = ZERO
     length: PositiveSize
     thickness: PositiveSize
@@ -41,16 +37,6 @@ class BraceJoint(Work):
     ease: Size | None = None
     bottom_clearance: Size | None = None
     pegs: Pegs | None = None
-
-    @model_validator(mode="after")
-    def _two_timbers(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot enter its own timber; name another in into")
-        return self
-
-    def timbers(self) -> dict[str, str]:
-        """The brace, and the timber that receives it."""
-        return {"timber": self.timber, "into": self.into}
 
     def extensions(self) -> tuple[Extension, ...]:
         """Housed end and tenon together, square to the face they enter."""

@@ -25,7 +25,7 @@ def tenon_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
     reduced, setting = shape.cheeks.axis in shape.reduction.to, shoulder_setting(shape, tape)
     sides = shape.cheeks.sides(reduced=reduced) | edge_sides(shape)
     return (
-        measure_task(shape.stick, *shape.cheeks.places),
+        measure_task(shape.stick, *shape.places),
         _knife(shape),
         *reduction_knife(shape.reduction),
         *(_saw_shoulder(shape, face, deep, setting) for face, deep in sides.items()),

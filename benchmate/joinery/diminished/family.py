@@ -1,16 +1,16 @@
 """The diminished tenon as the catalogue knows it: both sides of the joint from one record."""
 
+from dataclasses import replace
+
+from benchmate.frame.both_sides import end_side, mated_side
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.diminished import boring, cutting, findings, mortise, tenoned
 from benchmate.joinery.diminished.between import between
 from benchmate.joinery.diminished.mortise_shape import mortise_shape
 from benchmate.joinery.diminished.record import DiminishedTenon
 from benchmate.joinery.diminished.shape import end_shape
-from benchmate.model.directions import Face
-from benchmate.model.feature import Awaits, Feature
-from benchmate.model.findings import told_on
+from benchmate.model.feature import Feature
 
 
 def features(joint: DiminishedTenon, frame: Frame) -> tuple[Feature, ...]:
@@ -19,31 +19,18 @@ def features(joint: DiminishedTenon, frame: Frame) -> tuple[Feature, ...]:
     made = end_shape(joint, frame)
     received = mortise_shape(joint, made, frame)
     told = findings.told(made, received, tape)
-    tenon_side = Feature(
-        id=made.feature,
-        timber=made.stick.id,
-        title=f"{made.stick.pose.words(made.end).capitalize()} tenon",
-        at=made.stick.shoulder(made.end),
-        place=made.cheeks.places,
+    tenon_side = replace(
+        end_side(made, "tenon", told),
         cuts=tenoned.tenon_cuts(made),
         lines=tenoned.tenon_lines(made, between(joint, frame), tape),
         tasks=cutting.tenon_tasks(made, tape),
         sizes=cutting.tenon_sizes(made),
-        awaits=awaits_measuring(made.stick) if made.end is Face.FAR_END else (),
-        findings=told_on(made.stick.id, made.feature, told),
     )
-    mortise_side = Feature(
-        id=received.feature,
-        timber=received.stick.id,
-        title=f"Mortise for {made.stick.name}",
-        at=received.span[0],
-        place=(received.feature,),
+    mortise_side = replace(
+        mated_side(received, made, told, noun="Mortise", at=received.span[0], after=cutting.AS_CUT),
         cuts=mortise.mortise_cuts(received),
         lines=mortise.mortise_lines(received, tape),
         tasks=boring.mortise_tasks(received),
-        awaits=(Awaits(made.stick.id, f"{made.feature}/{cutting.AS_CUT}"),),
-        mated=True,
-        findings=told_on(received.stick.id, received.feature, told),
     )
     return (tenon_side, mortise_side)
 

@@ -1,8 +1,9 @@
 """What can be wrong with a diminished housing and its tenon, one function and one code each."""
 
+from benchmate.frame.both_sides import both_under_inner
 from benchmate.frame.cheeks import cheek_outside
 from benchmate.frame.mated import end_past_the_side, open_at_the_side, outside_the_side
-from benchmate.frame.reduction import side_words, under_inner
+from benchmate.frame.reduction import side_words
 from benchmate.joinery.diminished.mortise_shape import MortiseShape
 from benchmate.joinery.diminished.shape import EndShape
 from benchmate.measure.length import ZERO
@@ -138,7 +139,6 @@ def told(made: EndShape, mortise: MortiseShape, tape: Tape) -> tuple[Finding, ..
         outside_the_side(mortise.sides, "diminished-mortise-outside", tape),
         open_at_the_side(mortise.sides, "diminished-mortise-open"),
         _past_the_side(mortise, tape),
-        *under_inner(made.stick, made.feature, made.cheeks.places, tape),
-        *under_inner(mortise.stick, mortise.feature, (mortise.feature,), tape),
+        *both_under_inner(made, mortise, tape),
     ]
     return tuple(finding for finding in found if finding)

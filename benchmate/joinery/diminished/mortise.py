@@ -97,7 +97,7 @@ def _ledge(shape: MortiseShape) -> Line:
         beside=(Beside(made.recess, f"deep here, from the {entry}"),),
         why=(
             f"The underside of {made.stick.name} bears on this ledge, so that the end does not "
-            f"hang on its tenon. {lies_in_words(made.stick, made.plumb, made.cheeks.places)}"
+            f"hang on its tenon. {lies_in_words(made.stick, made.plumb, made.places)}"
         ),
         caution=ENGINEER,
     )
@@ -108,7 +108,7 @@ def _says(shape: MortiseShape, wall: Plane) -> Says:
     _, _, side = str(wall.line).partition("-")
     other = shape.stick.pose.words(reference_for(shape.sides.axis).opposite)
     made = shape.made
-    known = lies_in_words(made.stick, across(made.plumb), made.cheeks.places)
+    known = lies_in_words(made.stick, across(made.plumb), made.places)
     return Says(
         title=f"Housing {side} line",
         why=f"The whole end of {made.stick.name} goes in. {known}",

@@ -2,10 +2,11 @@
 
 from dataclasses import dataclass, replace
 
+from benchmate.frame.both_sides import sides_for
 from benchmate.frame.flats import built, carried, reversed_plane
 from benchmate.frame.frame import Frame
-from benchmate.frame.mated import Sides, follows_words, inside
-from benchmate.frame.meeting import Meeting, Span
+from benchmate.frame.mated import Sides, inside
+from benchmate.frame.meeting import Span
 from benchmate.frame.place import Place
 from benchmate.joinery.diminished.record import DiminishedTenon
 from benchmate.joinery.diminished.shape import EndShape, meeting
@@ -129,7 +130,7 @@ def mortise_shape(joint: DiminishedTenon, made: EndShape, frame: Frame) -> Morti
     return MortiseShape(
         stick=stick,
         made=made,
-        sides=_sides(joint, made, frame, met),
+        sides=sides_for(made, met, stick, joint.mortise, frame.project.tape),
         entry=met.entry,
         along=met.along_span(made.edge, made.edge + made.real("width")),
         slope=replace(slope, line=TOP),
@@ -146,23 +147,6 @@ def _top_and_bottom(made: EndShape) -> tuple[Plane, Plane]:
     return over(made.plumb, made.top), under(made.plumb, made.bottom)
 
 
-def _sides(joint: DiminishedTenon, made: EndShape, frame: Frame, met: Meeting) -> Sides:
-    cheeks, name = made.cheeks, made.stick.name
-    as_cut = made.as_cut.get("thickness")
-    tape = frame.project.tape
-    return Sides(
-        stick=frame.stick(joint.into),
-        feature=joint.mortise,
-        axis=met.across,
-        span=met.across_span(cheeks.near, cheeks.near + made.real("thickness")),
-        end=met.across_span(ZERO, cheeks.framed),
-        same_side=met.same_side,
-        set_back=cheeks.near,
-        mate=name,
-        follows=follows_words(f"{name}'s tenon", "thick", as_cut, cheeks.thickness, tape),
-    )
-
-
 def _walls(
     joint: DiminishedTenon, made: EndShape, stick: Stick, places: tuple[Place, Place]
 ) -> tuple[Plane, ...]:
@@ -172,7 +156,7 @@ def _walls(
     """
     here, there = places
     level = across(made.plumb)
-    wide = made.stick.framed(level, *made.cheeks.places)
+    wide = made.stick.framed(level, *made.places)
     found = []
     for plane in (above(level, ZERO), below(level, wide)):
         wall = carried(built(plane, here), there)

@@ -1,17 +1,16 @@
 """The stored parameters of a tenon with a diminished housing, and of its mortise."""
 
 from collections.abc import Mapping
-from typing import Literal, Self
-
-from pydantic import model_validator
+from typing import Literal
 
 from benchmate.measure.length import ZERO
-from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
+from benchmate.model.fields import PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing, Extension, Fault, Work, not_level_fault, placed_faults
+from benchmate.model.two_timbers import EndAtTimber
+from benchmate.model.work import Bearing, Extension, Fault, not_level_fault, placed_faults
 
 
-class DiminishedTenon(Work):
+class DiminishedTenon(EndAtTimber):
     """An end of a level tie, girt or joist, tenoned and let into the side of another timber.
 
     Its shoulder slopes: at the top it comes to the face of `into` and no further, at the underside
@@ -26,9 +25,6 @@ class DiminishedTenon(Work):
     """
 
     family: Literal["diminished tenon"]
-    timber: Id
-    end: EndDirection
-    into: Id
     housing: PositiveSize
     length: PositiveSize
     thickness: PositiveSize
@@ -36,16 +32,6 @@ class DiminishedTenon(Work):
     relief_reference: Size = ZERO
     relief_far: Size = ZERO
     bottom_clearance: Size | None = None
-
-    @model_validator(mode="after")
-    def _two_timbers(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot enter its own timber; name another in into")
-        return self
-
-    def timbers(self) -> dict[str, str]:
-        """The tenoned timber, and the one that receives it."""
-        return {"timber": self.timber, "into": self.into}
 
     def extensions(self) -> tuple[Extension, ...]:
         """What goes into the housing and the tenon: both lie beyond the shoulder at the top."""

@@ -5,12 +5,14 @@ at the underside `housing` past it. What stands on the bearing is the end as the
 so the slope runs from top to underside of that, whatever the stick has over.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
-from benchmate.frame.cheeks import SHOULDER, Cheeks
+from benchmate.frame.cheeks import SHOULDER
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting
 from benchmate.frame.reduction import Reduction
+from benchmate.frame.stick_end import CheekedEnd
 from benchmate.frame.tapers import leaning, towards_end
 from benchmate.joinery.diminished.record import DiminishedTenon
 from benchmate.measure.length import ZERO, Length
@@ -19,14 +21,14 @@ from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Spot
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis, Plane
-from benchmate.model.stick import Stick, across, axis_from, end_place
+from benchmate.model.stick import across, axis_from, end_place
 
 REFERENCE_EDGE, FAR_EDGE = ("reference-edge", "far-edge")
 """The lines of the tenon's narrow edges."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class EndShape:
+class EndShape(CheekedEnd):
     """A tenon with a sloping shoulder on its stick.
 
     `plumb` is the axis from its top to its underside, `top_is_reference` whether depths on it count
@@ -35,7 +37,6 @@ class EndShape:
     frame counts on.
     """
 
-    cheeks: Cheeks
     plumb: Axis
     top_is_reference: bool
     housing: Length
@@ -44,37 +45,6 @@ class EndShape:
     edge: Length
     far_edge: Length
     far_edge_struck: bool
-    as_cut: AsCut
-
-    @property
-    def stick(self) -> Stick:
-        """The tenoned timber."""
-        return self.cheeks.stick
-
-    @property
-    def end(self) -> Face:
-        """The end it is on."""
-        return self.cheeks.end
-
-    @property
-    def feature(self) -> str:
-        """Its id on its timber."""
-        return self.cheeks.feature
-
-    @property
-    def edges(self) -> Axis:
-        """The axis its narrow edges lie on."""
-        return across(self.cheeks.axis)
-
-    @property
-    def real_edges(self) -> Length:
-        """How deep the stick really is from narrow edge to narrow edge."""
-        return self.stick.depth(self.edges, *self.cheeks.places)
-
-    @property
-    def framed_edges(self) -> Length:
-        """How deep the frame counts on it being there."""
-        return self.stick.framed(self.edges, *self.cheeks.places)
 
     @property
     def width(self) -> Length:
@@ -84,7 +54,7 @@ class EndShape:
     @property
     def deep(self) -> Length:
         """From the top of the end to its underside, as the frame counts on it."""
-        return self.stick.framed(self.plumb, *self.cheeks.places)
+        return self.stick.framed(self.plumb, *self.places)
 
     @property
     def top(self) -> Length:
@@ -124,22 +94,13 @@ class EndShape:
             length=self.over,
             to={axis: at for axis, at in framed.items() if real[axis] > at},
             struck=struck,
-            places=self.cheeks.places,
+            places=self.places,
         )
 
-    def along(self, beyond: Length) -> Length:
-        """The reading of a place so far beyond the shoulder at the top."""
-        sense = -1 if self.end is Face.REFERENCE_END else 1
-        return self.stick.shoulder(self.end) + sense * beyond
-
-    def real(self, size: str) -> Length:
-        """A size as cut if it was typed, otherwise as laid out."""
-        laid_out = {
-            "thickness": self.cheeks.thickness,
-            "width": self.width,
-            "length": self.length,
-        }
-        return self.as_cut.get(size) or laid_out[size]
+    @property
+    def laid_out(self) -> Mapping[str, Length]:
+        """The sizes that are typed once it is cut, as they are laid out."""
+        return {"thickness": self.cheeks.thickness, "width": self.width, "length": self.length}
 
 
 def feature_id(joint: DiminishedTenon) -> str:
@@ -161,20 +122,18 @@ def end_shape(joint: DiminishedTenon, frame: Frame) -> EndShape:
     """
     stick, met = frame.stick(joint.timber), meeting(joint, frame)
     end, feature = stick.pose.face(joint.end), feature_id(joint)
-    cheeks = Cheeks(
+    places = (feature, stick.place_at(end))
+    edges, up = across(met.cheeks), stick.pose.face(Direction.UP)
+    struck = bool(joint.relief_far) or stick.inner is not None
+    far_edge = stick.held(edges) if struck else stick.depth(edges, *places)
+    (bearing,) = joint.bearings()
+    return EndShape(
         stick=stick,
         end=end,
         feature=feature,
-        axis=met.cheeks,
+        cheek_axis=met.cheeks,
         near=joint.set_back,
         far=joint.set_back + joint.thickness,
-    )
-    edges, up = across(met.cheeks), stick.pose.face(Direction.UP)
-    struck = bool(joint.relief_far) or stick.inner is not None
-    far_edge = stick.held(edges) if struck else stick.depth(edges, *cheeks.places)
-    (bearing,) = joint.bearings()
-    return EndShape(
-        cheeks=cheeks,
         plumb=axis_from(up),
         top_is_reference=up.is_reference,
         housing=joint.housing,

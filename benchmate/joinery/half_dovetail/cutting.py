@@ -24,7 +24,7 @@ def tail_tasks(shape: TailShape, tape: Tape) -> tuple[Task, ...]:
     reduced = shape.cheeks.axis in shape.reduction.to
     sides = shape.cheeks.sides(reduced=reduced)
     return (
-        measure_task(shape.stick, *shape.cheeks.places),
+        measure_task(shape.stick, *shape.places),
         _knife(shape),
         *reduction_knife(shape.reduction),
         *(saw_shoulder(shape.cheeks, face, deep) for face, deep in sides.items()),

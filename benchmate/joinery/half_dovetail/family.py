@@ -1,17 +1,22 @@
 """The wedged half-dovetail as the catalogue knows it: both sides of the joint from one record."""
 
+from dataclasses import replace
+
+from benchmate.frame.both_sides import end_side, mated_side
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.practice import awaits_measuring, measure_task
+from benchmate.frame.practice import measure_task
 from benchmate.joinery.half_dovetail import boring, cutting, findings, mortise, tail
 from benchmate.joinery.half_dovetail.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.half_dovetail.record import HalfDovetail
 from benchmate.joinery.half_dovetail.shape import TailShape, tail_shape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import Face
-from benchmate.model.feature import Awaits, Feature
+from benchmate.model.feature import Feature
 from benchmate.model.findings import Finding, told_on
+
+KIND = "half-dovetail"
+"""What the end of the tie is called."""
 
 
 def features(joint: HalfDovetail, frame: Frame) -> tuple[Feature, ...]:
@@ -25,40 +30,23 @@ def features(joint: HalfDovetail, frame: Frame) -> tuple[Feature, ...]:
 
 
 def _tail(made: TailShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
-    reference = made.end is Face.REFERENCE_END
-    return Feature(
-        id=made.feature,
-        timber=made.stick.id,
-        title=_tail_title(made),
-        at=made.shoulder,
-        place=made.cheeks.places,
+    return replace(
+        end_side(made, KIND, told, passes=True),
         cuts=tail.tail_cuts(made),
         lines=tail.tail_lines(made, tape),
         tasks=cutting.tail_tasks(made, tape),
         sizes=cutting.tail_sizes(made),
-        awaits=awaits_measuring(made.stick, beyond=made.end if reference else None),
-        findings=told_on(made.stick.id, made.feature, told),
     )
 
 
-def _tail_title(made: TailShape) -> str:
-    return f"{made.stick.pose.words(made.end).capitalize()} half-dovetail"
-
-
 def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
-    made = received.tail
-    return Feature(
-        id=received.feature,
-        timber=received.stick.id,
-        title=f"Mortise for {made.stick.name}",
-        at=received.span[0],
-        place=(received.feature,),
+    return replace(
+        mated_side(
+            received, received.tail, told, noun="Mortise", at=received.span[0], after=cutting.AS_CUT
+        ),
         cuts=mortise.mortise_cuts(received),
         lines=mortise.mortise_lines(received, tape),
         tasks=boring.mortise_tasks(received),
-        awaits=(Awaits(made.stick.id, f"{made.feature}/{cutting.AS_CUT}"),),
-        mated=True,
-        findings=told_on(received.stick.id, received.feature, told),
     )
 
 
@@ -66,14 +54,10 @@ def _without_length(joint: HalfDovetail, made: TailShape, frame: Frame) -> tuple
     """Both sides of a tenon that has no length: nothing to lay out until a size is put right."""
     told, post = findings.told(made, None, frame.project.tape), frame.stick(joint.into)
     return (
-        Feature(
-            id=made.feature,
-            timber=made.stick.id,
-            title=_tail_title(made),
-            at=made.shoulder,
-            place=made.cheeks.places,
-            tasks=(measure_task(made.stick, *made.cheeks.places),),
-            findings=told_on(made.stick.id, made.feature, told),
+        replace(
+            end_side(made, KIND, told),
+            tasks=(measure_task(made.stick, *made.places),),
+            awaits=(),
         ),
         Feature(
             id=joint.mortise,

@@ -56,7 +56,7 @@ def out_of_the_tie(shape: TailShape, tape: Tape) -> Finding | None:
     It would come out short of its flare, and lie loose on the mortise's slope. Example: 7" at the
     shoulder and a 1" flare in a tie that measures 7-7/8". Remedy: another stick, or less of either.
     """
-    if shape.tail <= shape.framed:
+    if shape.tail <= shape.framed_edges:
         return None
     inner = "inner timber" if shape.stick.inner is not None else "tie"
     return stop(
@@ -64,7 +64,7 @@ def out_of_the_tie(shape: TailShape, tape: Tape) -> Finding | None:
         shape.stick.id,
         shape.feature,
         f"At its end the tail is {tape.text(shape.tail)} deep, but the {inner} is only "
-        f"{tape.text(shape.framed)} there",
+        f"{tape.text(shape.framed_edges)} there",
         "choose another stick, or make depth or flare less",
     )
 
@@ -165,5 +165,5 @@ def told(tail: TailShape, mortise: MortiseShape | None, tape: Tape) -> tuple[Fin
         found.append(open_at_the_side(mortise.sides, "half-dovetail-mortise-open"))
         found.append(end_past_the_side(mortise.sides, "half-dovetail-end-past-side", tape))
         found += under_inner(mortise.stick, mortise.feature, (mortise.feature,), tape)
-    found += under_inner(tail.stick, tail.feature, tail.cheeks.places, tape)
+    found += under_inner(tail.stick, tail.feature, tail.places, tape)
     return tuple(finding for finding in found if finding)

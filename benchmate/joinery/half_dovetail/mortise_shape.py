@@ -11,9 +11,10 @@ How it works
 from dataclasses import dataclass, replace
 from typing import NamedTuple
 
+from benchmate.frame.both_sides import sides_for
 from benchmate.frame.flats import along_at, built, carried, nearest, reversed_plane
 from benchmate.frame.frame import Frame
-from benchmate.frame.mated import Sides, follows_words, inside
+from benchmate.frame.mated import Sides, inside
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.place import Place
 from benchmate.joinery.half_dovetail.record import HalfDovetail
@@ -154,8 +155,8 @@ def mortise_shape(joint: HalfDovetail, tail: TailShape, frame: Frame) -> Mortise
         (WEDGE_END, tail.slope(-thin, -thin - tail.flare, WEDGE_END)),
     )
     tail_end, wedge_end = (carried(built(plane, here), there, name) for name, plane in slopes)
-    sides = _sides(joint, tail, frame, met)
-    lowest = tail.outside(ZERO if joint.wedged == "top" else tail.framed)
+    sides = sides_for(tail, met, post, joint.mortise, frame.project.tape)
+    lowest = tail.outside(ZERO if joint.wedged == "top" else tail.framed_edges)
     top = carried(built(lowest, here), there)
     return MortiseShape(
         stick=post,
@@ -176,27 +177,6 @@ def _taper(tail: TailShape, over: Length) -> Length:
     return Length(nearest(tail.flare.nm * over.nm, tail.run.nm))
 
 
-def _sides(joint: HalfDovetail, tail: TailShape, frame: Frame, met: Meeting) -> Sides:
-    cheeks, tie = tail.cheeks, tail.stick
-    return Sides(
-        stick=frame.stick(joint.into),
-        feature=joint.mortise,
-        axis=met.across,
-        span=met.across_span(cheeks.near, cheeks.near + tail.real("thickness")),
-        end=met.across_span(ZERO, cheeks.framed),
-        same_side=met.same_side,
-        set_back=cheeks.near,
-        mate=tie.name,
-        follows=follows_words(
-            f"{tie.name}'s tenon",
-            "thick",
-            tail.as_cut.get("thickness"),
-            cheeks.thickness,
-            frame.project.tape,
-        ),
-    )
-
-
 def _walls(
     tail: TailShape, sides: Sides, met: Meeting, places: tuple[Place, Place]
 ) -> tuple[Plane, ...]:
@@ -205,7 +185,7 @@ def _walls(
     near, far = met.across_span(ZERO, tail.cheeks.framed)
     ease = Length(-(-tail.flare.nm * tail.recess.nm // tail.run.nm))
     found = [above(sides.axis, near, NEAR), below(sides.axis, far, FAR)]
-    for plane in (tail.outside(-ease), reversed_plane(tail.outside(tail.framed))):
+    for plane in (tail.outside(-ease), reversed_plane(tail.outside(tail.framed_edges))):
         wall = carried(built(plane, here), there)
         found.append(replace(wall, line=FINISH if wall.normal[0] > 0 else START))
     order = (START, FINISH, NEAR, FAR)

@@ -1,17 +1,18 @@
 """The stored parameters of a wedged half-dovetail and its mortise."""
 
 from collections.abc import Mapping
-from typing import Literal, Self
+from typing import ClassVar, Literal, Self
 
 from pydantic import model_validator
 
 from benchmate.measure.length import ZERO
-from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
+from benchmate.model.fields import PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing, Extension, Fault, Work, not_level_fault, placed_faults
+from benchmate.model.two_timbers import EndAtTimber
+from benchmate.model.work import Bearing, Extension, Fault, not_level_fault, placed_faults
 
 
-class HalfDovetail(Work):
+class HalfDovetail(EndAtTimber):
     """An end of a level tie or girt right through a post, as a half-dovetail that a wedge holds.
 
     Of the tenon's two narrow edges the `wedged` one is straight, and runs on from the tie's own
@@ -29,10 +30,9 @@ class HalfDovetail(Work):
     come in.
     """
 
+    itself: ClassVar[str] = "cannot go through its own timber; name another in into"
+
     family: Literal["wedged half-dovetail"]
-    timber: Id
-    end: EndDirection
-    into: Id
     housing: Size = ZERO
     thickness: PositiveSize
     set_back: Size
@@ -46,22 +46,12 @@ class HalfDovetail(Work):
     held_short: Size = ZERO
 
     @model_validator(mode="after")
-    def _two_timbers(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot go through its own timber; name another in into")
-        return self
-
-    @model_validator(mode="after")
     def _ends_one_way(self) -> Self:
         if self.past and self.held_short:
             raise ValueError(
                 'stands "past" the far face and is "held_short" of it as well; keep one of them'
             )
         return self
-
-    def timbers(self) -> dict[str, str]:
-        """The tie or girt, and the post it goes through."""
-        return {"timber": self.timber, "into": self.into}
 
     def extensions(self) -> tuple[Extension, ...]:
         """All the wood it passes, and what stands past it."""

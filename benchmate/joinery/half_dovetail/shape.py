@@ -8,12 +8,13 @@ How it works
 3. The slope is the plane through those two points; the mortise has the same one, carried across.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
-from benchmate.frame.cheeks import Cheeks
 from benchmate.frame.flats import reversed_plane
 from benchmate.frame.frame import Frame
 from benchmate.frame.reduction import Reduction, reduction
+from benchmate.frame.stick_end import CheekedEnd
 from benchmate.frame.tapers import leaning
 from benchmate.frame.through import exit_face, wood_passed
 from benchmate.joinery.half_dovetail.record import HalfDovetail
@@ -21,15 +22,15 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Spot
 from benchmate.model.progress import AsCut
-from benchmate.model.solids import Axis, Plane, above, below
-from benchmate.model.stick import Stick, across, axis_from, end_place
+from benchmate.model.solids import Plane, above, below
+from benchmate.model.stick import across, axis_from, end_place
 
 TAIL, STRAIGHT, LAND, FAR_FACE = ("tail", "straight-edge", "tail-edge", "far-face")
 """The lines on the tie besides its shoulder and its cheeks."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TailShape:
+class TailShape(CheekedEnd):
     """A tail on its real stick.
 
     `straight` is the reading of the straight edge, along the face `wedged`; depths from there grow
@@ -38,7 +39,6 @@ class TailShape:
     goes in through the real face of the post; `post` is its name, `way_out` its far face in words.
     """
 
-    cheeks: Cheeks
     wedged: Face
     straight: Length
     sense: int
@@ -49,32 +49,6 @@ class TailShape:
     recess: Length
     post: str
     way_out: str
-    as_cut: AsCut
-
-    @property
-    def stick(self) -> Stick:
-        """The tie."""
-        return self.cheeks.stick
-
-    @property
-    def end(self) -> Face:
-        """The end it is on."""
-        return self.cheeks.end
-
-    @property
-    def feature(self) -> str:
-        """Its id on the tie."""
-        return self.cheeks.feature
-
-    @property
-    def edges(self) -> Axis:
-        """The plumb axis of the tie, that the narrow edges lie on."""
-        return across(self.cheeks.axis)
-
-    @property
-    def shoulder(self) -> Length:
-        """The reading of its shoulder."""
-        return self.stick.shoulder(self.end)
 
     @property
     def length(self) -> Length:
@@ -90,16 +64,6 @@ class TailShape:
     def tail(self) -> Length:
         """How deep it is where the slope ends."""
         return self.root + self.flare
-
-    @property
-    def framed(self) -> Length:
-        """How deep the tie is there, as the frame counts on it."""
-        return self.stick.framed(self.edges, *self.cheeks.places)
-
-    @property
-    def real_edges(self) -> Length:
-        """How deep the tie really is there."""
-        return self.stick.depth(self.edges, *self.cheeks.places)
 
     @property
     def surface(self) -> Length:
@@ -124,27 +88,22 @@ class TailShape:
             struck[self.cheeks.axis] = "far-cheek"
         if self.straightened:
             struck[self.edges] = STRAIGHT
-        elif self.landed and self.sense > 0 and self.tail == self.framed:
+        elif self.landed and self.sense > 0 and self.tail == self.framed_edges:
             struck[self.edges] = LAND
-        to = {self.cheeks.axis: self.cheeks.framed, self.edges: self.framed}
-        places = self.cheeks.places
-        return reduction(self.stick, self.end, self.recess, to, places=places, struck=struck)
+        to = {self.cheeks.axis: self.cheeks.framed, self.edges: self.framed_edges}
+        return reduction(self.stick, self.end, self.recess, to, places=self.places, struck=struck)
 
     def at(self, deep: Length) -> Length:
         """The reading of a depth from the straight edge."""
         return self.straight + self.sense * deep
 
-    def along(self, beyond: Length) -> Length:
-        """The reading of a place so far beyond the shoulder, towards the tenon's end."""
-        return self.shoulder + (-1 if self.end is Face.REFERENCE_END else 1) * beyond
-
-    def real(self, size: str) -> Length:
-        """A size as cut if it was typed, otherwise as laid out.
+    @property
+    def laid_out(self) -> Mapping[str, Length]:
+        """The sizes that are typed once it is cut, as they are laid out.
 
         `thickness` is between the cheeks, `width` the depth at the shoulder, `length` the tail's.
         """
-        laid_out = {"thickness": self.cheeks.thickness, "width": self.root, "length": self.tail}
-        return self.as_cut.get(size) or laid_out[size]
+        return {"thickness": self.cheeks.thickness, "width": self.root, "length": self.tail}
 
     def slope(self, root: Length, tail: Length, line: str) -> Plane:
         """The plane through a depth at the shoulder and one where the slope ends.
@@ -176,14 +135,12 @@ def tail_shape(joint: HalfDovetail, frame: Frame) -> TailShape:
     entry = frame.entry(bearing)
     over = ZERO if entry.is_reference else post.over(axis_from(entry), joint.mortise)
     return TailShape(
-        cheeks=Cheeks(
-            stick=stick,
-            end=end,
-            feature=feature,
-            axis=across(edges),
-            near=joint.set_back,
-            far=joint.set_back + joint.thickness,
-        ),
+        stick=stick,
+        end=end,
+        feature=feature,
+        cheek_axis=across(edges),
+        near=joint.set_back,
+        far=joint.set_back + joint.thickness,
         wedged=wedged,
         straight=ZERO if wedged.is_reference else framed,
         sense=1 if wedged.is_reference else -1,

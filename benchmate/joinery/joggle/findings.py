@@ -2,9 +2,9 @@
 
 from functools import partial
 
+from benchmate.frame.both_sides import both_under_inner
 from benchmate.frame.raking_hole import open_at_the_side, outside_the_side
 from benchmate.frame.raking_tenon import cheek_outside
-from benchmate.frame.reduction import under_inner
 from benchmate.joinery.joggle.shape import EndShape, HoleShape
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
@@ -130,6 +130,5 @@ def told(end: EndShape, hole: HoleShape, tape: Tape) -> tuple[Finding, ...]:
     found += [check(hole, tape) for check in HOLE_CHECKS]
     return (
         *(finding for finding in found if finding),
-        *under_inner(end.stick, end.feature, end.places, tape),
-        *under_inner(hole.stick, hole.feature, (hole.feature,), tape),
+        *both_under_inner(end, hole, tape),
     )

@@ -1,17 +1,16 @@
 """The stored parameters of an end that is let in to abut, and its notch."""
 
 from collections.abc import Mapping
-from typing import Literal, Self
-
-from pydantic import model_validator
+from typing import Literal
 
 from benchmate.measure.length import ZERO
-from benchmate.model.fields import EndDirection, Id, PositiveSize, Size
+from benchmate.model.fields import PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing, Extension, Fault, Front, Work, raking_faults
+from benchmate.model.two_timbers import EndAtTimber
+from benchmate.model.work import Bearing, Extension, Fault, Front, raking_faults
 
 
-class JoggleJoint(Work):
+class JoggleJoint(EndAtTimber):
     """One end of a raking timber that thrusts, and the notch it abuts in.
 
     It is the heel of a principal rafter on its tie, the foot of a strut or the head of a rafter on
@@ -33,9 +32,6 @@ class JoggleJoint(Work):
     """
 
     family: Literal["joggle"]
-    timber: Id
-    end: EndDirection
-    into: Id
     notch: PositiveSize
     abutment: Front = "bisecting"
     length: PositiveSize
@@ -43,16 +39,6 @@ class JoggleJoint(Work):
     set_back: Size
     ease: Size | None = None
     bottom_clearance: Size | None = None
-
-    @model_validator(mode="after")
-    def _two_timbers(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot enter its own timber; name another in into")
-        return self
-
-    def timbers(self) -> dict[str, str]:
-        """The timber that thrusts, and the one that receives it."""
-        return {"timber": self.timber, "into": self.into}
 
     def extensions(self) -> tuple[Extension, ...]:
         """What goes in and the tenon together, square to the face they enter."""

@@ -1,6 +1,6 @@
 """What can be wrong with a joist's end or its pocket, one function and one code each."""
 
-from benchmate.frame.reduction import under_inner
+from benchmate.frame.both_sides import both_under_inner
 from benchmate.joinery.joist.shape import EndShape, Notch, PocketShape
 from benchmate.joinery.joist.tail_shape import SocketShape, TailShape
 from benchmate.measure.length import ZERO
@@ -156,7 +156,7 @@ POCKET_CHECKS = (no_pocket, through_below, through_behind, past_a_shoulder)
 def told(end: EndShape, pocket: PocketShape, tape: Tape) -> tuple[Finding, ...]:
     """Everything to tell of a joist's end in its pocket."""
     found = (*(check(end, tape) for check in END_CHECKS), *_of_notch(pocket, tape))
-    return (*(each for each in found if each), *_under_inner(end, pocket, tape))
+    return (*(each for each in found if each), *both_under_inner(end, pocket, tape))
 
 
 def tail_told(tail: TailShape, socket: SocketShape, tape: Tape) -> tuple[Finding, ...]:
@@ -166,15 +166,8 @@ def tail_told(tail: TailShape, socket: SocketShape, tape: Tape) -> tuple[Finding
         *_of_notch(socket, tape),
         wedge_over_flare(socket, tape),
     )
-    return (*(each for each in found if each), *_under_inner(tail, socket, tape))
+    return (*(each for each in found if each), *both_under_inner(tail, socket, tape))
 
 
 def _of_notch(notch: Notch, tape: Tape) -> tuple[Finding | None, ...]:
     return tuple(check(notch, tape) for check in POCKET_CHECKS)
-
-
-def _under_inner(end: EndShape | TailShape, notch: Notch, tape: Tape) -> tuple[Finding, ...]:
-    return (
-        *under_inner(end.stick, end.feature, end.places, tape),
-        *under_inner(notch.stick, notch.feature, (notch.feature,), tape),
-    )

@@ -1,11 +1,13 @@
 """Where a joist's end and its pocket lie on the real sticks."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import ClassVar
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.reduction import Reduction, reduction
+from benchmate.frame.stick_end import JoistEnd
 from benchmate.joinery.joist.record import JoistPocket
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Face
@@ -15,27 +17,15 @@ from benchmate.model.stick import Stick, across, axis_from
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class EndShape:
-    """The end of a joist: `deep` from its top on the `plumb` axis, `wide` on the other.
+class EndShape(JoistEnd):
+    """The end of a joist that lies in a pocket, `deep` from its top.
 
-    `recess` is how far it goes in through the real face of the timber it bears on, and `diminished`
-    how far back from there its underside starts to slope up to its depth: nothing for a notch.
+    `diminished` is how far back from the real face of the timber it bears on its underside starts
+    to slope up to its depth: nothing for a notch.
     """
 
-    stick: Stick
-    end: Face
-    feature: str
-    plumb: Axis
     deep: Length
-    wide: Length
-    recess: Length
     diminished: Length
-    as_cut: AsCut
-
-    @property
-    def places(self) -> tuple[str, ...]:
-        """Where its section may have been measured, the nearest place first."""
-        return (self.feature, self.stick.place_at(self.end))
 
     @property
     def reduction(self) -> Reduction:
@@ -43,25 +33,20 @@ class EndShape:
 
         An underside that slopes up to its depth is not brought down to it here.
         """
-        to = {self.plumb: self.deep, across(self.plumb): self.wide}
+        to = {self.plumb: self.deep, self.sides: self.wide}
         if self.sloped:
             del to[self.plumb]
         return reduction(self.stick, self.end, self.recess, to, places=self.places)
-
-    @property
-    def real_deep(self) -> Length:
-        """The real depth of the stick from its top."""
-        return self.stick.depth(self.plumb, *self.places)
 
     @property
     def sloped(self) -> bool:
         """Whether its underside slopes up to its depth."""
         return bool(self.diminished) and self.real_deep > self.deep
 
-    def real(self, size: str) -> Length:
-        """The depth (`thickness`) or width as cut if it was typed, otherwise as laid out."""
-        laid_out = {"thickness": self.deep, "width": self.wide}
-        return self.as_cut.get(size) or laid_out[size]
+    @property
+    def laid_out(self) -> Mapping[str, Length]:
+        """The depth (`thickness`) and the width, as they are laid out."""
+        return {"thickness": self.deep, "width": self.wide}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -155,7 +140,6 @@ def _end(joint: JoistPocket, stick: Stick, recess: Length) -> EndShape:
         feature=feature,
         plumb=plumb,
         deep=joint.end_depth or stick.framed(plumb, *places),
-        wide=stick.framed(across(plumb), *places),
         recess=recess,
         diminished=joint.diminished or ZERO,
         as_cut=stick.as_cut.get(feature, AsCut()),

@@ -7,14 +7,16 @@ How it works
    may stand further out by the room for a wedge.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import ClassVar
 
 from benchmate.frame.flats import along_at, leaning
 from benchmate.frame.frame import Frame
-from benchmate.frame.housing import Guest, Housing, housing_for
+from benchmate.frame.housing import Housing, housing_for
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.reduction import Reduction, reduction
+from benchmate.frame.stick_end import JoistEnd
 from benchmate.joinery.joist.record import DovetailJoist
 from benchmate.joinery.joist.shape import Notch
 from benchmate.measure.length import ZERO, Length
@@ -28,62 +30,27 @@ SHOULDER, UNDER, NEAR, FAR = ("shoulder", "tail-underside", "near-flank", "far-f
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TailShape:
-    """A dovetailed end of a joist: `deep` from its top on the `plumb` axis, `wide` at its tip.
+class TailShape(JoistEnd):
+    """A dovetailed end of a joist, `deep` from its top and as wide at its tip as the joist.
 
     `flares` is how far the flank on the reference side comes in at the shoulder, and the one on the
-    far side: nothing for a straight one. `framed` is how deep the joist is as the frame counts on
-    it, and `recess` how far it goes in through the beam's real face before its shoulder bears.
+    far side: nothing for a straight one.
     """
 
-    stick: Stick
-    end: Face
-    feature: str
-    plumb: Axis
     deep: Length
-    framed: Length
-    wide: Length
     length: Length
     flares: Span
-    recess: Length
-    as_cut: AsCut
-
-    @property
-    def sides(self) -> Axis:
-        """The axis across the joist."""
-        return across(self.plumb)
-
-    @property
-    def places(self) -> tuple[str, ...]:
-        """Where its section may have been measured, the nearest place first."""
-        return (self.feature, self.stick.place_at(self.end))
-
-    @property
-    def shoulder(self) -> Length:
-        """The reading of the shoulder."""
-        return self.stick.shoulder(self.end)
 
     @property
     def tip(self) -> Length:
         """The reading of the tail's end."""
-        ahead = self.end is Face.FAR_END
-        return self.shoulder + self.length if ahead else self.shoulder - self.length
+        return self.along(self.length)
 
     @property
     def neck(self) -> Length:
         """How wide the tail is at the shoulder."""
         near, far = self.flares
         return self.wide - near - far
-
-    @property
-    def real_deep(self) -> Length:
-        """The real depth of the stick from its top."""
-        return self.stick.depth(self.plumb, *self.places)
-
-    @property
-    def real_wide(self) -> Length:
-        """The real width of the stick."""
-        return self.stick.depth(self.sides, *self.places)
 
     @property
     def reduction(self) -> Reduction:
@@ -121,27 +88,15 @@ class TailShape:
         )
         return one, other
 
-    @property
-    def guest(self) -> Guest:
-        """Its end as a housing takes it."""
-        return Guest(
-            stick=self.stick,
-            places=self.places,
-            along=self.sides,
-            cheeks=self.framed,
-            edges=self.wide,
-            recess=self.recess,
-        )
-
     def looks(self, line: str) -> Direction:
         """Where the joist's side along a flank looks."""
         near = reference_for(self.sides)
         return self.stick.pose.direction(near if line == NEAR else near.opposite)
 
-    def real(self, size: str) -> Length:
-        """A size as cut if it was typed, otherwise as laid out; the width is that at the tip."""
-        laid_out = {"thickness": self.deep, "width": self.wide, "length": self.length}
-        return self.as_cut.get(size) or laid_out[size]
+    @property
+    def laid_out(self) -> Mapping[str, Length]:
+        """Its depth (`thickness`), its width at the tip and its length, as they are laid out."""
+        return {"thickness": self.deep, "width": self.wide, "length": self.length}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -183,15 +138,12 @@ def _tail(joint: DovetailJoist, stick: Stick, recess: Length) -> TailShape:
     feature = f"{place}-dovetail"
     plumb = axis_from(stick.pose.face(Direction.UP))
     near = stick.pose.direction(reference_for(across(plumb)))
-    framed = stick.framed(plumb, feature, place)
     return TailShape(
         stick=stick,
         end=end,
         feature=feature,
         plumb=plumb,
-        deep=joint.end_depth or framed,
-        framed=framed,
-        wide=stick.framed(across(plumb), feature, place),
+        deep=joint.end_depth or stick.framed(plumb, feature, place),
         length=joint.length,
         flares=(
             ZERO if joint.straight is near else joint.flare,

@@ -43,7 +43,7 @@ def end_cuts(shape: EndShape) -> tuple[Cut, ...]:
 
 def flush(shape: EndShape) -> bool:
     """Whether all that goes in comes down to the underside that the frame counts on."""
-    return shape.part.lowest == shape.deep
+    return shape.part.lowest == shape.framed
 
 
 def edged(shape: EndShape) -> bool:

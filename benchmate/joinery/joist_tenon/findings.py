@@ -1,6 +1,6 @@
 """What can be wrong with a joist's tenon or its mortise, one function and one code each."""
 
-from benchmate.frame.reduction import under_inner
+from benchmate.frame.both_sides import both_under_inner
 from benchmate.joinery.joist_tenon.hole_shape import HoleShape
 from benchmate.joinery.joist_tenon.shape import EndShape
 from benchmate.measure.length import ZERO
@@ -55,7 +55,7 @@ def below_the_joist(shape: EndShape, tape: Tape) -> Finding | None:
     a smaller tusk, or a deeper joist.
     """
     inner = shape.stick.inner is not None
-    room = shape.deep if inner else shape.real_deep
+    room = shape.framed if inner else shape.real_deep
     if shape.part.lowest <= room:
         return None
     what = "tusk" if shape.part.tusk else "tenon"
@@ -210,6 +210,5 @@ def told(end: EndShape, hole: HoleShape, tape: Tape) -> tuple[Finding, ...]:
     found += [check(hole, tape) for check in HOLE_CHECKS]
     return (
         *(finding for finding in found if finding),
-        *under_inner(end.stick, end.feature, end.places, tape),
-        *under_inner(hole.stick, hole.feature, (hole.feature,), tape),
+        *both_under_inner(end, hole, tape),
     )

@@ -8,20 +8,21 @@ How it works
    whatever the sticks measure. Sizes along it are taken from the shoulder, on the beam's face.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from benchmate.frame.flats import leaning
 from benchmate.frame.frame import Frame
-from benchmate.frame.housing import Guest
 from benchmate.frame.meeting import Meeting
 from benchmate.frame.reduction import Reduction, reduction
+from benchmate.frame.stick_end import JoistEnd
 from benchmate.joinery.joist_tenon.proportions import Tusk, plumb_depth, published
 from benchmate.joinery.joist_tenon.record import JoistTenon, SoffitTenon, TuskTenon
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Face
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis, Plane, above, below
-from benchmate.model.stick import Stick, Wood, across, axis_from
+from benchmate.model.stick import Wood, axis_from
 
 SHOULDER, HAUNCH, NEAR, FAR, TUSK_END, TUSK_UNDER, EDGE = (
     "shoulder",
@@ -54,38 +55,10 @@ class Part:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class EndShape:
-    """A joist's end on its real stick.
+class EndShape(JoistEnd):
+    """A joist's end with its tenon, on its real stick; it goes in as deep as its shoulder bears."""
 
-    `plumb` is the axis down from its top. `deep` and `wide` are the section its shoulder has, which
-    the frame counts on; `recess` is how deep the end goes in through the beam's real face before
-    its shoulder bears.
-    """
-
-    stick: Stick
-    end: Face
-    feature: str
-    plumb: Axis
     part: Part
-    deep: Length
-    wide: Length
-    recess: Length
-    as_cut: AsCut
-
-    @property
-    def sides(self) -> Axis:
-        """The axis across the joist."""
-        return across(self.plumb)
-
-    @property
-    def places(self) -> tuple[str, ...]:
-        """Where its section may have been measured, the nearest place first."""
-        return (self.feature, self.stick.place_at(self.end))
-
-    @property
-    def shoulder(self) -> Length:
-        """The reading of the shoulder."""
-        return self.stick.shoulder(self.end)
 
     @property
     def haunch_word(self) -> str:
@@ -96,16 +69,6 @@ class EndShape:
     def thickness(self) -> Length:
         """How deep the tenon is as laid out."""
         return self.part.far - self.part.near
-
-    @property
-    def real_deep(self) -> Length:
-        """The real depth of the stick from its top."""
-        return self.stick.depth(self.plumb, *self.places)
-
-    @property
-    def real_wide(self) -> Length:
-        """The real width of the stick."""
-        return self.stick.depth(self.sides, *self.places)
 
     @property
     def below(self) -> Length:
@@ -121,22 +84,10 @@ class EndShape:
     def reduction(self) -> Reduction:
         """What the end loses on its far faces so that it goes into a beam over its size."""
         struck = {self.sides: EDGE} if self.stick.inner is not None else {}
-        if self.part.lowest == self.deep:
+        if self.part.lowest == self.framed:
             struck[self.plumb] = self.under_line
-        to = {self.plumb: self.deep, self.sides: self.wide}
+        to = {self.plumb: self.framed, self.sides: self.wide}
         return reduction(self.stick, self.end, self.recess, to, places=self.places, struck=struck)
-
-    @property
-    def guest(self) -> Guest:
-        """Its end as a housing takes it."""
-        return Guest(
-            stick=self.stick,
-            places=self.places,
-            along=self.sides,
-            cheeks=self.deep,
-            edges=self.wide,
-            recess=self.recess,
-        )
 
     @property
     def haunched(self) -> bool:
@@ -151,24 +102,19 @@ class EndShape:
         """
         if not self.haunched:
             return self.beyond(ZERO, SHOULDER)
-        near, tip = self.part.near, self.out(self.part.haunch)
+        near, tip = self.part.near, self.along(self.part.haunch)
         start, finish = (self.shoulder, ZERO), (tip, near)
         return leaning((Axis.ALONG, self.plumb), start, finish, (tip, ZERO), HAUNCH)
-
-    def out(self, distance: Length) -> Length:
-        """The reading of a place so far beyond the shoulder."""
-        ahead = self.end is Face.FAR_END
-        return self.shoulder + distance if ahead else self.shoulder - distance
 
     def beyond(self, distance: Length, line: str) -> Plane:
         """The plane square across the joist so far beyond the shoulder, all past it waste."""
         bound = above if self.end is Face.FAR_END else below
-        return bound(Axis.ALONG, self.out(distance), line)
+        return bound(Axis.ALONG, self.along(distance), line)
 
-    def real(self, size: str) -> Length:
-        """A size as cut if it was typed, otherwise as laid out."""
-        laid_out = {"thickness": self.thickness, "width": self.wide, "length": self.part.length}
-        return self.as_cut.get(size) or laid_out[size]
+    @property
+    def laid_out(self) -> Mapping[str, Length]:
+        """The sizes that are typed once it is cut, as they are laid out."""
+        return {"thickness": self.thickness, "width": self.wide, "length": self.part.length}
 
 
 def meeting(joint: JoistTenon, frame: Frame) -> Meeting:
@@ -197,8 +143,6 @@ def end_shape(joint: SoffitTenon | TuskTenon, frame: Frame) -> EndShape:
         feature=feature,
         plumb=plumb,
         part=part,
-        deep=deep,
-        wide=stick.framed(across(plumb), *places),
         recess=frame.recess(bearing, met),
         as_cut=stick.as_cut.get(feature, AsCut()),
     )

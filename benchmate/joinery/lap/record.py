@@ -1,7 +1,7 @@
 """The stored parameters of a lap: two timbers, each cut away to let the other by."""
 
 from collections.abc import Iterator, Mapping
-from typing import Literal, Self
+from typing import ClassVar, Literal, Self
 
 from pydantic import model_validator
 
@@ -11,13 +11,14 @@ from benchmate.model.directions import Direction
 from benchmate.model.fields import EndDirection, FaceDirection, Id, Position, PositiveSize, Size
 from benchmate.model.project import Timber
 from benchmate.model.stick import end_place
-from benchmate.model.work import Bearing, Extension, Fault, Work, end_fault, slope_words
+from benchmate.model.two_timbers import TwoTimbers
+from benchmate.model.work import Bearing, Extension, Fault, end_fault, slope_words
 
 _ONLY_AT_AN_END = ("past", "flare", "flare_reference", "flare_far", "into_end")
 _NOT_AT_A_CORNER = ("past", "flare", "flare_reference", "flare_far", "cog")
 
 
-class LapJoint(Work):
+class LapJoint(TwoTimbers):
     """A timber let in from one side of another that it crosses or ends at.
 
     `timber` is cut first and `into` to what it came out as. Both stand or lie square to one
@@ -35,6 +36,8 @@ class LapJoint(Work):
     not given), and the timber slotted to go over it.
     """
 
+    itself: ClassVar[str] = "cannot lap its own timber; name another in into"
+
     family: Literal["lap"]
     timber: Id
     end: EndDirection | None = None
@@ -51,8 +54,6 @@ class LapJoint(Work):
 
     @model_validator(mode="after")
     def _one_joint(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot lap its own timber; name another in into")
         given = [key for key in type(self).model_fields if getattr(self, key)]
         for key in _ONLY_AT_AN_END:
             if self.end is None and key in given:

@@ -1,5 +1,6 @@
 """A level timber that a rafter crosses or bears on, seen in the plane the rafter rakes in."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from benchmate.frame.flats import Flat, built, carried
@@ -8,9 +9,11 @@ from benchmate.frame.place import Place
 from benchmate.frame.practice import unsure_of
 from benchmate.joinery.rafter.raking import Rafter
 from benchmate.measure.length import ZERO, Length
+from benchmate.measure.printing import Tape
 from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Awaits
-from benchmate.model.solids import Plane, above, below
+from benchmate.model.findings import Finding, stop
+from benchmate.model.solids import Cut, Plane, above, below
 from benchmate.model.stick import Stick, axis_from
 
 START, FINISH = "start", "finish"
@@ -98,6 +101,32 @@ class Lying:
     def carried(self, flat: Flat, line: str | None = None) -> Plane:
         """A plane of the building in this timber's own readings."""
         return carried(flat, self.place, line)
+
+    def cuts(
+        self, planes: Mapping[str, Plane], pieces: Mapping[str, tuple[str, ...]]
+    ) -> tuple[Cut, ...]:
+        """The wood between the rafter's sides that comes off, in pieces.
+
+        Each piece is bounded by those of its lines that have planes, and comes off where the line
+        it is named after has one.
+        """
+        return tuple(
+            Cut((*self.sides.values(), *(planes[name] for name in names if name in planes)))
+            for piece, names in pieces.items()
+            if piece in planes
+        )
+
+    def off_the_end(self, code: str, tape: Tape) -> Finding | None:
+        """The rafter stands past an end of it. Remedy: check where the rafter stands along it."""
+        if self.past_an_end <= ZERO:
+            return None
+        return stop(
+            code,
+            self.stick.id,
+            self.feature,
+            f"{self.rafter} stands {tape.text(self.past_an_end)} past an end of {self.stick.name}",
+            f"check where {self.rafter} stands along {self.stick.name}",
+        )
 
     def words(self, face: Face) -> str:
         """What a framer calls one of its faces."""

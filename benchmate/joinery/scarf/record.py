@@ -9,16 +9,15 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction, end_words, face_words
 from benchmate.model.fields import (
-    EndDirection,
     FaceDirection,
-    Id,
     Position,
     PositiveRun,
     PositiveSize,
     Size,
 )
 from benchmate.model.project import Timber
-from benchmate.model.work import Abutment, Extension, Fault, Work, end_fault, slope_words
+from benchmate.model.two_timbers import EndAtTimber
+from benchmate.model.work import Abutment, Extension, Fault, end_fault, slope_words
 
 Kind = Literal["half lap", "stop-splayed", "under-squinted", "bridled"]
 
@@ -39,7 +38,7 @@ MAY: dict[Kind, tuple[str, ...]] = {
 """The keys that each kind may have."""
 
 
-class ScarfJoint(Work):
+class ScarfJoint(EndAtTimber):
     """Two sticks of one line, joined end to end: an end of `timber` and the end of `into` it meets.
 
     They lap over `length`, from the tip of the one to the tip of the other, tongues and squints
@@ -55,12 +54,11 @@ class ScarfJoint(Work):
     in an open slot that is `bottom_clearance` longer, the shop's own if not given.
     """
 
+    itself: ClassVar[str] = "cannot join a timber to itself; name another in into"
+
     settling: ClassVar[tuple[str, ...]] = ("timber", "into")
 
     family: Literal["scarf"]
-    timber: Id
-    end: EndDirection
-    into: Id
     kind: Kind
     at: Position
     length: PositiveRun
@@ -72,12 +70,6 @@ class ScarfJoint(Work):
     tongue_length: PositiveSize | None = None
     set_back: PositiveSize | None = None
     bottom_clearance: Size | None = None
-
-    @model_validator(mode="after")
-    def _two_timbers(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot join a timber to itself; name another in into")
-        return self
 
     @model_validator(mode="after")
     def _its_own_kind(self) -> Self:
@@ -92,10 +84,6 @@ class ScarfJoint(Work):
         if surplus:
             raise ValueError(f'is "{self.kind}", which has no {_listed(surplus)}; take it out')
         return self
-
-    def timbers(self) -> dict[str, str]:
-        """The two sticks."""
-        return {"timber": self.timber, "into": self.into}
 
     def sums(self) -> dict[str, Sum]:
         """Where along the line the middle of the scarf lies."""

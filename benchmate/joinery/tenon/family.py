@@ -1,8 +1,10 @@
 """The tenon as the catalogue knows it: every side of the joint from one record."""
 
+from dataclasses import replace
+
+from benchmate.frame.both_sides import end_side, mated_side
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
 from benchmate.joinery.tenon.beyond import mortise_beyond
 from benchmate.joinery.tenon.beyond_findings import BEYOND_CHECKS
@@ -19,9 +21,8 @@ from benchmate.joinery.tenon.pegged import pegged
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import TenonShape, meeting, shape
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import Face
-from benchmate.model.feature import Awaits, Feature
-from benchmate.model.findings import Finding, told_on
+from benchmate.model.feature import Feature
+from benchmate.model.findings import Finding
 
 
 def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
@@ -118,25 +119,13 @@ def _scribed(made: TenonShape, received: tuple[MortiseShape, ...]) -> tuple[Feat
 
 
 def _tenon(joint: TenonJoint, made: TenonShape, told: tuple[Finding, ...]) -> Feature:
-    return Feature(
-        id=made.feature,
-        timber=joint.timber,
-        title=f"{made.stick.pose.words(made.end).capitalize()} tenon",
-        at=made.shoulder,
-        place=made.places,
+    return replace(
+        end_side(made, "tenon", told, passes=True),
         cuts=tenoned.cuts(made, joint.end_allowance),
         lines=tenoned.lines(made, joint.end_allowance),
         tasks=cutting.tasks(made, joint.end_allowance, received=joint.into is not None),
         sizes=cutting.sizes(made, joint.end_allowance),
-        awaits=_lengths_first(made),
-        findings=told_on(joint.timber, made.feature, told),
     )
-
-
-def _lengths_first(made: TenonShape) -> tuple[Awaits, ...]:
-    """The measuring a tenon waits for: at the reference end only what its own length follows."""
-    reference = made.end is Face.REFERENCE_END
-    return awaits_measuring(made.stick, beyond=made.end if reference else None)
 
 
 def _meets(joint: TenonJoint, shape: MortiseShape, frame: Frame) -> tuple[str, ...]:
@@ -147,19 +136,14 @@ def _meets(joint: TenonJoint, shape: MortiseShape, frame: Frame) -> tuple[str, .
 def _mortise(
     shape: MortiseShape, meets: tuple[str, ...], told: tuple[Finding, ...], tape: Tape
 ) -> Feature:
-    tenon = shape.tenon
-    return Feature(
-        id=shape.feature,
-        timber=shape.stick.id,
+    return replace(
+        mated_side(
+            shape, shape.tenon, told, noun="Mortise", at=shape.along[0], after=cutting.AS_CUT
+        ),
         title=_mortise_title(shape),
-        at=shape.along[0],
-        place=(shape.feature,),
         cuts=mortise.cuts(shape),
         lines=mortise.lines(shape, tape),
         tasks=mortise.tasks(shape, tape, meets),
-        awaits=(Awaits(tenon.stick.id, f"{tenon.feature}/{cutting.AS_CUT}"),),
-        mated=True,
-        findings=told_on(shape.stick.id, shape.feature, told),
     )
 
 

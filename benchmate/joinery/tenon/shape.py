@@ -1,18 +1,19 @@
 """The tenon as it comes out on the real stick, in the stick's own readings."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting
 from benchmate.frame.reduction import Reduction, reduction
+from benchmate.frame.stick_end import StickEnd
 from benchmate.frame.through import exit_face, wood_passed
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.measure.length import ZERO, Length
-from benchmate.model.directions import Face
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis
-from benchmate.model.stick import Stick, across, end_place
+from benchmate.model.stick import across, end_place
 
 
 class Passage(NamedTuple):
@@ -24,20 +25,15 @@ class Passage(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TenonShape:
+class TenonShape(StickEnd):
     """Where a tenon lies on a stick, before and after it is cut.
 
     `near`, `far` are the cheeks on the `cheeks` axis; `edge`, `far_edge` the narrow edges on the
     `edges` axis; `far_edge_struck` is False where the tenon runs out to the stick's far face.
-    `framed_cheeks` and `framed_edges` are the section its shoulder has, which the frame counts on.
     `recess` is how deep the end goes in through the real face of the receiving timber; a tenon that
     goes right through it has a `passage`, and one that goes on into another says which: `goes_on`.
     """
 
-    stick: Stick
-    end: Face
-    feature: str
-    shoulder: Length
     length: Length
     cheeks: Axis
     edges: Axis
@@ -46,14 +42,9 @@ class TenonShape:
     edge: Length
     far_edge: Length
     far_edge_struck: bool
-    real_cheeks: Length
-    real_edges: Length
-    framed_cheeks: Length
-    framed_edges: Length
     recess: Length
     passage: Passage | None
     goes_on: str = ""
-    as_cut: AsCut
 
     @property
     def width(self) -> Length:
@@ -66,9 +57,24 @@ class TenonShape:
         return self.far - self.near
 
     @property
-    def places(self) -> tuple[str, ...]:
-        """Where its section may have been measured, the nearest place first."""
-        return (self.feature, self.stick.place_at(self.end))
+    def real_cheeks(self) -> Length:
+        """The real depth of the stick across the cheeks."""
+        return self.stick.depth(self.cheeks, *self.places)
+
+    @property
+    def real_edges(self) -> Length:
+        """The real depth of the stick from narrow edge to narrow edge."""
+        return self.stick.depth(self.edges, *self.places)
+
+    @property
+    def framed_cheeks(self) -> Length:
+        """How deep its shoulder is across the cheeks, as the frame counts on it."""
+        return self.stick.framed(self.cheeks, *self.places)
+
+    @property
+    def framed_edges(self) -> Length:
+        """How deep its shoulder is from narrow edge to narrow edge, as the frame counts on it."""
+        return self.stick.framed(self.edges, *self.places)
 
     @property
     def reduction(self) -> Reduction:
@@ -81,16 +87,10 @@ class TenonShape:
             struck[self.edges] = "far-edge"
         return reduction(self.stick, self.end, self.recess, to, places=self.places, struck=struck)
 
-    def real(self, size: str) -> Length:
-        """A size as cut if it was typed, otherwise as laid out."""
-        laid_out = {"thickness": self.thickness, "width": self.width, "length": self.length}
-        return self.as_cut.get(size) or laid_out[size]
-
-    def along(self, beyond: Length) -> Length:
-        """The reading of a place `beyond` the shoulder, towards the tenon's end."""
-        if self.end is Face.REFERENCE_END:
-            return self.shoulder - beyond
-        return self.shoulder + beyond
+    @property
+    def laid_out(self) -> Mapping[str, Length]:
+        """The sizes that are typed once it is cut, as they are laid out."""
+        return {"thickness": self.thickness, "width": self.width, "length": self.length}
 
 
 def feature_id(joint: TenonJoint) -> str:
@@ -125,7 +125,6 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
         stick=stick,
         end=end,
         feature=feature,
-        shoulder=stick.shoulder(end),
         length=_length(joint, passage),
         cheeks=cheeks,
         edges=edges,
@@ -134,10 +133,6 @@ def shape(joint: TenonJoint, frame: Frame) -> TenonShape:
         edge=joint.reference_cut_back(),
         far_edge=(stick.held(edges) if struck else stick.depth(edges, *places)) - far_cut_back,
         far_edge_struck=struck,
-        real_cheeks=stick.depth(cheeks, *places),
-        real_edges=stick.depth(edges, *places),
-        framed_cheeks=stick.framed(cheeks, *places),
-        framed_edges=stick.framed(edges, *places),
         recess=frame.recess(joint.bearings()[0], met) if met else joint.housing,
         passage=passage,
         goes_on="" if joint.beyond is None else frame.wood(joint.beyond).name,

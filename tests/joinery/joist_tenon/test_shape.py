@@ -59,7 +59,7 @@ def test_an_odd_stick_changes_only_what_lies_at_the_underside(
 def test_by_square_rule_a_flush_tenon_comes_to_the_inner_underside() -> None:
     """1/2" over below and 1/4" over at the side come off past the shoulder."""
     found = end(over(Floor(), (0, 0, 16, 8), "square"))
-    assert (found.part.far, found.deep, found.wide) == lengths("7", "7", "4")
+    assert (found.part.far, found.framed, found.wide) == lengths("7", "7", "4")
     assert (found.below, found.real_wide) == lengths("1/2", "4-1/4")
     assert found.reduction.to == {}, "the beam's reference face has no excess to go through"
 
@@ -86,7 +86,7 @@ def test_at_its_far_end_it_leans_the_other_way() -> None:
     """Out past the shoulder there too."""
     found = end(Floor(other=True))
     assert (found.end, found.shoulder) == (Face.FAR_END, length("8'"))
-    assert found.out(length("1")) == length("8' 1")
+    assert found.along(length("1")) == length("8' 1")
     assert found.upper.holds(length("8' 1").nm, length("3").nm, 0)
     assert not found.upper.holds(length("8' 1").nm, length("4").nm, 0)
 

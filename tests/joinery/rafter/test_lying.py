@@ -1,10 +1,14 @@
 """A level timber as a rafter meets it."""
 
+from dataclasses import replace
+
 from benchmate.frame.frame import Frame
 from benchmate.joinery.rafter.lying import FINISH, START, Lying, lying
 from benchmate.joinery.rafter.raking import rafter, under
 from benchmate.measure.length import ZERO, Length
+from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
+from benchmate.model.solids import Axis, Cut, above
 from tests.builders import length, real
 from tests.joinery.rafter.roofs import Roof, Words, built, seat
 
@@ -99,3 +103,25 @@ def test_a_face_nobody_has_measured() -> None:
     inner = plate(built(Roof(plate_faces=FAR, own=ruled("8 x 6")), seat()))
     assert inner.awaited(inner.top_face) == ()
     assert inner.near_face is Face.FAR_SECOND
+
+
+def test_pieces_come_off_between_the_sides_where_their_planes_are() -> None:
+    """A piece without its own plane is none; of its other lines only those that are there count."""
+    found = plate(built(Roof(), seat()))
+    floor, end = above(Axis.FIRST, length("1"), "floor"), above(Axis.FIRST, length("2"), "end")
+    pieces = {"floor": ("floor", "step", "end"), "face": ("face", "end")}
+    assert found.cuts({"floor": floor, "end": end}, pieces) == (
+        Cut((found.start, found.finish, floor, end)),
+    )
+
+
+def test_a_rafter_past_an_end_is_told_by_how_much() -> None:
+    """Beyond the end by anything at all is a stop; flush with it is not."""
+    found = plate(built(Roof(), seat()))
+    moved = replace(found, stick=replace(found.stick, body=found.along[1]))
+    assert moved.off_the_end("off", Tape()) is None
+    short = replace(found, stick=replace(found.stick, body=found.along[1] - length("1-1/2")))
+    told = short.off_the_end("off", Tape())
+    assert told is not None
+    assert (told.code, told.timber, told.feature) == ("off", "plate", "wall-seat")
+    assert told.message == 'Rafter stands 1-1/2" past an end of Plate'

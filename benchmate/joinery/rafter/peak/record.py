@@ -1,7 +1,7 @@
 """The stored parameters of the peak where the heads of two rafters meet without a ridge."""
 
 from collections.abc import Mapping
-from typing import Literal, Self
+from typing import ClassVar, Literal, Self
 
 from pydantic import model_validator
 
@@ -10,13 +10,14 @@ from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
 from benchmate.model.fields import Id, PositiveSize, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import EndShape, Extension, Fault, Work
+from benchmate.model.two_timbers import TwoTimbers
+from benchmate.model.work import EndShape, Extension, Fault
 
 PeakCut = Literal["butt", "half lap", "bridle"]
 """How a pair of rafters meets at the peak."""
 
 
-class RafterPeak(Work):
+class RafterPeak(TwoTimbers):
     """The heads of a pair of rafters at the peak, where both their inclines end.
 
     Butted, both are cut plumb on the centre line. Half-lapped, `timber` keeps the half by its own
@@ -25,6 +26,8 @@ class RafterPeak(Work):
     Lapped or bridled, the shoulder of each runs along the underside of the other, and its end along
     the other's top; the pitches may differ.
     """
+
+    itself: ClassVar[str] = "cannot meet itself; name the other rafter in into"
 
     family: Literal["rafter peak"]
     timber: Id
@@ -35,8 +38,6 @@ class RafterPeak(Work):
 
     @model_validator(mode="after")
     def _sound(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot meet itself; name the other rafter in into")
         if self.cut == "bridle" and self.thickness is None:
             raise ValueError('does not say how thick its tongue is; give "thickness"')
         if self.cut != "bridle" and (self.thickness or self.set_back) is not None:

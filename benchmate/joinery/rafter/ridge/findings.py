@@ -33,16 +33,7 @@ def past_an_end(shape: HeadShape, tape: Tape) -> Finding | None:
 
     Remedy: check where the rafter stands along it.
     """
-    stick, over = shape.ridge.stick, shape.ridge.past_an_end
-    if over <= ZERO:
-        return None
-    return stop(
-        "ridge-off-the-end",
-        stick.id,
-        shape.ridge.feature,
-        f"{shape.rafter.stick.name} stands {tape.text(over)} past an end of {stick.name}",
-        f"check where {shape.rafter.stick.name} stands along {stick.name}",
-    )
+    return shape.ridge.off_the_end("ridge-off-the-end", tape)
 
 
 def through_ridge(shape: HeadShape, tape: Tape) -> Finding | None:

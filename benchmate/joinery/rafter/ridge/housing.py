@@ -21,13 +21,8 @@ rule the inner timber's face, and how far down that goes."""
 
 def housing_cuts(shape: HeadShape) -> tuple[Cut, ...]:
     """The housing, and what goes by square rule in front of it."""
-    sides, planes = tuple(shape.ridge.sides.values()), housing_planes(shape)
-    pieces = ((FLOOR, (FLOOR, SEAT, TOP)), (FACE, (FACE, LIP, TOP)))
-    return tuple(
-        Cut((*sides, *(planes[name] for name in names if name in planes)))
-        for piece, names in pieces
-        if piece in planes
-    )
+    pieces = {FLOOR: (FLOOR, SEAT, TOP), FACE: (FACE, LIP, TOP)}
+    return shape.ridge.cuts(housing_planes(shape), pieces)
 
 
 def housing_planes(shape: HeadShape) -> dict[str, Plane]:

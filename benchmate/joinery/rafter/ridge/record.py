@@ -1,19 +1,18 @@
 """The stored parameters of a rafter's head at a ridge."""
 
 from collections.abc import Mapping
-from typing import Literal, Self
-
-from pydantic import model_validator
+from typing import ClassVar, Literal
 
 from benchmate.joinery.rafter.faults import crossed_faults
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
 from benchmate.model.fields import Id, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Bearing, Fault, Work
+from benchmate.model.two_timbers import TwoTimbers
+from benchmate.model.work import Bearing, Fault
 
 
-class RafterRidge(Work):
+class RafterRidge(TwoTimbers):
     """The head of a rafter, cut plumb against the side of a ridge or another level timber.
 
     The rafter's incline runs to the peak on the centre line; the side of `into` cuts it short, and
@@ -21,16 +20,12 @@ class RafterRidge(Work):
     on a level seat as long as it is let in.
     """
 
+    itself: ClassVar[str] = "cannot bear on its own timber; name another in into"
+
     family: Literal["rafter ridge"]
     timber: Id
     into: Id
     let_in: Size = ZERO
-
-    @model_validator(mode="after")
-    def _two_timbers(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot bear on its own timber; name another in into")
-        return self
 
     def timbers(self) -> dict[str, str]:
         """The rafter, and the ridge."""

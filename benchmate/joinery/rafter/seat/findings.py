@@ -73,16 +73,7 @@ def off_the_end(shape: SeatShape, tape: Tape) -> Finding | None:
 
     Remedy: check where the rafter stands along it.
     """
-    stick, over = shape.plate.stick, shape.plate.past_an_end
-    if over <= ZERO:
-        return None
-    return stop(
-        "seat-off-the-end",
-        stick.id,
-        shape.plate.feature,
-        f"{shape.rafter.stick.name} stands {tape.text(over)} past an end of {stick.name}",
-        f"check where {shape.rafter.stick.name} stands along {stick.name}",
-    )
+    return shape.plate.off_the_end("seat-off-the-end", tape)
 
 
 def no_step_left(shape: SeatShape, tape: Tape) -> Finding | None:

@@ -21,13 +21,8 @@ inner timber's top and face, and how far down the face goes."""
 
 def plate_cuts(shape: SeatShape) -> tuple[Cut, ...]:
     """The recess in the top, and what goes by square rule over a step and on the face."""
-    sides, planes = tuple(shape.plate.sides.values()), recess_planes(shape)
-    pieces = ((FLOOR, (FLOOR, WALL, END)), (TOP, (TOP, END)), (FACE, (FACE, LIP)))
-    return tuple(
-        Cut((*sides, *(planes[name] for name in names if name in planes)))
-        for piece, names in pieces
-        if piece in planes
-    )
+    pieces = {FLOOR: (FLOOR, WALL, END), TOP: (TOP, END), FACE: (FACE, LIP)}
+    return shape.plate.cuts(recess_planes(shape), pieces)
 
 
 def recess_planes(shape: SeatShape) -> dict[str, Plane]:

@@ -1,7 +1,7 @@
 """The stored parameters of a rafter's seat on a level timber."""
 
 from collections.abc import Mapping
-from typing import Literal, Self
+from typing import ClassVar, Literal, Self
 
 from pydantic import model_validator
 
@@ -9,10 +9,11 @@ from benchmate.joinery.rafter.faults import crossed_faults
 from benchmate.measure.length import ZERO
 from benchmate.model.fields import Id, Size
 from benchmate.model.project import Timber
-from benchmate.model.work import Fault, Work
+from benchmate.model.two_timbers import TwoTimbers
+from benchmate.model.work import Fault
 
 
-class RafterSeat(Work):
+class RafterSeat(TwoTimbers):
     """A rafter that bears on a plate, a purlin or any other level timber it crosses.
 
     A birdsmouth: a level cut, the seat, stands on the top of `into`, and a plumb cut, the heel,
@@ -22,6 +23,8 @@ class RafterSeat(Work):
     thrust against: a step seat. A rafter that ends at the timber's face has a seat and no heel.
     """
 
+    itself: ClassVar[str] = "cannot bear on its own timber; name another in into"
+
     family: Literal["rafter seat"]
     timber: Id
     into: Id
@@ -30,8 +33,6 @@ class RafterSeat(Work):
 
     @model_validator(mode="after")
     def _sound(self) -> Self:
-        if self.into == self.timber:
-            raise ValueError("cannot bear on its own timber; name another in into")
         if self.step and not self.let_in:
             raise ValueError(
                 'has a "step" to thrust against, but its seat is not let in; give "let_in" as '
