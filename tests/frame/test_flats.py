@@ -177,3 +177,24 @@ def test_a_plane_needs_points_that_are_not_on_one_line() -> None:
     spot = (Length(1), Length(1))
     with pytest.raises(ValueError, match="slope"):
         leaning(axes, spot, spot, (Length(5), Length(0)), "slope")
+
+
+def test_a_slope_is_as_high_as_the_square_scales_it() -> None:
+    """10-9 of run and 7-0 of rise: at 7-0 of run it is 4.5581 ft up, 4 7/12 ft to the nearest inch.
+
+    The Seabee (US Navy) training manual reads 4 7/12 on the twelfths scale (wood-data 109, 110).
+    """
+    run, rise, there = (Length.feet(10, 9), Length.feet(7), Length.feet(7))
+    place = rafter(run.nm, rise.nm)
+    along = along_at(carried(behind(Direction.EAST, there.nm), place), Axis.FIRST, Length(0))
+    east, _, up = place.point(along, Length(0), Length(0))
+    assert abs(east - there.nm) <= 1
+    assert abs(up / Length.feet(1).nm - 4.5581) <= 0.0001
+    assert Fraction(round(up / Length.inches(1).nm), 12) == 4 + Fraction(7, 12)
+
+
+def test_a_foot_of_run_at_8_in_12() -> None:
+    """14.422 inches along the rafter (wood-data 108, exact)."""
+    plumb = carried(behind(Direction.EAST, Length.feet(1).nm), rafter(12 * 10**9, 8 * 10**9))
+    along = along_at(plumb, Axis.FIRST, Length(0))
+    assert abs(along.nm / Length.inches(1).nm - 14.422) <= 0.0005

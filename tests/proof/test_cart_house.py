@@ -5,6 +5,7 @@ sticks of any size by mill rule, and by square rule.
 """
 
 from functools import cache
+from graphlib import TopologicalSorter
 
 import pytest
 from hypothesis import given, settings
@@ -13,6 +14,7 @@ from hypothesis import strategies as st
 from benchmate.checks.joints import near_joints
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery import FAMILIES, family_of
+from benchmate.layout.waiting import awaited
 from benchmate.layout.walk import lay_out
 from benchmate.measure.length import NM_PER_SIXTYFOURTH, Length
 from benchmate.measure.section import Section
@@ -75,6 +77,19 @@ def test_it_has_nothing_to_look_at() -> None:
         layout = lay_out(frame, timber.id)
         assert [f.findings for f in layout.features if f.findings] == [], timber.id
         assert near_joints(layout) == (), timber.id
+
+
+def test_no_two_timbers_wait_for_one_another() -> None:
+    """What every step waits for is there, and comes before it without a circle."""
+    frame = Frame(cart_house(), {})
+    layouts = [lay_out(frame, timber.id) for timber in cart_house().timbers]
+    waits = {
+        (layout.stick.id, step.id): {tuple(each) for each in awaited(layout, step)}
+        for layout in layouts
+        for step in layout.steps
+    }
+    assert {each for found in waits.values() for each in found} <= set(waits)
+    assert len(tuple(TopologicalSorter(waits).static_order())) == len(waits)
 
 
 @pytest.mark.parametrize("project", [cart_house, square_ruled])

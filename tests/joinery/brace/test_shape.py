@@ -19,6 +19,7 @@ TABLE = {
     ("36", "36"): ("50.91", "Hodgson, ABC of the Steel Square, 11"),
     ("51", "51"): ("72.12", "Hodgson, 21: printed 6 ft 0.12 in"),
     ("99", "99"): ("140.01", "Hodgson, 21: printed 11 ft 8 in for 8 ft 3 in"),
+    ("57", "57"): ("80.61", "Building Trades Pocketbook, brace scale (wood-data 107)"),
     ("36", "48"): ("60", "Hodgson, 21"),
     ("24", "48"): ("53.67", "Hodgson, 39: 12 and 6 stepped four times"),
     ("24", "36"): ("43.27", "trade notes 7.1 [CALC]"),
