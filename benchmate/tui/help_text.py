@@ -13,9 +13,17 @@ if TYPE_CHECKING:
 WORDS = (
     ("arris", "the shared edge of the two reference faces; everything is measured from it"),
     ("from", "what to hook on or measure from, and which way to go from there"),
+    ("to", "where a line that slants comes out, on the far edge or the end grain"),
+    (
+        "square",
+        "the arm to strike along, what to set on blade and tongue held to the edge the"
+        " line starts on, and the saw's bevel off square",
+    ),
     ("on", "the faces and end grain the line is struck on"),
     ("waste", "the side of the line that goes; hatched in the drawing"),
     ("relief", "a narrow edge of a tenon cut back so that it is hidden or clears"),
+    ("nose", "the tip of a brace's end, cut square to the timber it enters"),
+    ("draw", "how much nearer the shoulder a peg's hole in the tenon lies, so that it pulls up"),
     ("relish", "the wood left between a mortise and the end of its timber"),
     ("+ or -", "behind a figure: the true length is a little more, or less, than shown"),
     ("again", "a ticked mark that no longer reads as it did: look at it again, then tick it anew"),
@@ -38,6 +46,7 @@ def help_sayings(glyphs: Glyphs) -> tuple[Saying, ...]:
         (glyphs.hatch * 4, "in a drawing: the waste of the line or task in hand"),
         (glyphs.light_hatch * 4, "the rest of the same joint's waste"),
         (glyphs.dot * 4, "the waste of other joints on that face"),
+        (glyphs.slant * 4, "a line of the same joint that slants"),
     )
     return (
         Saying(label="", text="Keys", strong=True),
