@@ -14,11 +14,7 @@ WORDS = (
     ("arris", "the shared edge of the two reference faces; everything is measured from it"),
     ("from", "what to hook on or measure from, and which way to go from there"),
     ("to", "where a line that slants comes out, on the far edge or the end grain"),
-    (
-        "square",
-        "the arm to strike along, what to set on blade and tongue held to the edge the"
-        " line starts on, and the saw's bevel off square",
-    ),
+    ("square", "the arm to strike along, and what to set on both, held to the line's own edge"),
     ("on", "the faces and end grain the line is struck on"),
     ("waste", "the side of the line that goes; hatched in the drawing"),
     ("relief", "a narrow edge of a tenon cut back so that it is hidden or clears"),
