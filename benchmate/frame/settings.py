@@ -54,18 +54,22 @@ def taper_setting(along: int, fall: int, tape: Tape) -> str:
     )
 
 
-def blade_lies(setting: str, ahead: str, behind: str) -> str:
-    """The setting with the end that the blade lies towards, so that the square is not turned over.
+def blade_lies(setting: str, ahead: str, behind: str, edge: str) -> str:
+    """The setting with how the square lies, so that it is not turned over.
 
-    `ahead` is the end that the line leans to as it leaves its edge, `behind` the other. Struck
-    along the tongue a line leans towards the blade, struck along the blade away from it.
+    Both figures lie on the edge of the face `edge`. `ahead` is the end that the line leans to as it
+    leaves that edge, `behind` the other. Struck along the tongue a line leans towards the blade,
+    struck along the blade away from it.
     """
     figures, strike, rest = setting.partition(_STRIKE)
     if not strike:
         return setting
     arm, _, saw = rest.partition("; ")
     end = ahead if arm == "tongue" else behind
-    return f"strike along the {arm}, {figures}, the blade towards the {end}; {saw}"
+    return (
+        f"strike along the {arm}, the blade towards the {end}, {figures}, both on the edge of the "
+        f"{edge}; {saw}"
+    )
 
 
 def leans_in(setting: str) -> str:
@@ -73,8 +77,11 @@ def leans_in(setting: str) -> str:
     figures, strike, rest = setting.partition(_STRIKE)
     if not strike:
         return setting
-    off = rest.partition("; ")[2].removeprefix("saw ")
-    return f"strike it square across; a bevel set to {figures} leans going in, {off}"
+    arm, _, off = rest.partition("; ")
+    return (
+        f"strike it square across; going in it leans: a bevel set along the {arm}, {figures}, "
+        f"{off.removeprefix('saw ')}"
+    )
 
 
 def _figures(run: int, rise: int, tape: Tape) -> str:

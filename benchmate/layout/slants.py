@@ -51,11 +51,13 @@ def setting_words(stick: Stick, line: Line, faces: tuple[Face, ...]) -> str:
     """
     if line.slant is None or line.slant.start.along == line.slant.finish.along:
         return line.slant.setting if line.slant else ""
-    ahead = _leans_to(line.slant)
-    words = stick.pose.words
     if inside(line, faces):
         return leans_in(line.slant.setting)
-    return blade_lies(line.slant.setting, words(ahead), words(ahead.opposite))
+    start, finish = line.slant.start, line.slant.finish
+    along = finish.along > start.along
+    ahead = Face.FAR_END if along is (finish.deep >= start.deep) else Face.REFERENCE_END
+    edge, words = reference_for(line.slant.axis), stick.pose.words
+    return blade_lies(line.slant.setting, words(ahead), words(ahead.opposite), words(edge))
 
 
 def _leans_to(slant: Slant) -> Face:

@@ -86,10 +86,10 @@ def test_a_square_has_no_feet() -> None:
 def test_the_square_is_not_turned_over() -> None:
     """Along the tongue a line leans towards the blade, along the blade away from it."""
     plumb, level = (rake_setting(48, 36, INCHES, plumb=plumb) for plumb in (True, False))
-    figures = '12" on the blade and 9" on the tongue'
-    found = [blade_lies(each, "head", "foot").split("; ")[0] for each in (plumb, level)]
-    assert found == [
-        f"strike along the tongue, {figures}, the blade towards the head",
-        f"strike along the blade, {figures}, the blade towards the foot",
+    figures = '12" on the blade and 9" on the tongue, both on the edge of the top face'
+    lies = [blade_lies(each, "head", "foot", "top face").split("; ")[0] for each in (plumb, level)]
+    assert lies == [
+        f"strike along the tongue, the blade towards the head, {figures}",
+        f"strike along the blade, the blade towards the foot, {figures}",
     ]
-    assert blade_lies("a bevel alone", "head", "foot") == "a bevel alone"
+    assert blade_lies("a bevel alone", "head", "foot", "top face") == "a bevel alone"

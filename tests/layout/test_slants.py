@@ -100,8 +100,8 @@ def test_a_line_that_leans_only_going_in_is_struck_square_across() -> None:
     line = slanting_mark(STICK, AHEAD, (ZERO, Length(9)), says, ("West face", "sole line"))
     on_top = (Face.SECOND,)
     assert setting_words(STICK, line, on_top) == (
-        'strike it square across; a bevel set to 12" on the blade and 9" on the tongue leans going '
-        "in, 36.9° off square"
+        "strike it square across; going in it leans: a bevel set along the tongue, "
+        '12" on the blade and 9" on the tongue, 36.9° off square'
     )
     assert other_end(STICK, line, on_top)[0].words == (
         "towards the head it leans, going in to the sole line"

@@ -26,8 +26,15 @@ ROUNDED = 1.5
 """How far a side may lie outside the round it touches, in nanometres: a rounding up or two."""
 
 
-SQUARE_FROM = {"shoulder line": ("seat", "shoulder"), "nose line": ("nose",)}
+SQUARE_FROM = {
+    "shoulder line": ("shoulder",),
+    "seat line": ("seat",),
+    "nose line": ("nose",),
+}
 """The lines of a raking tenon that its own holes are set off square from."""
+
+SQUARE_TO_ONE_ANOTHER = ({"shoulder line", "nose line"}, {"seat line", "nose line"})
+"""The pairs of them that place a hole between them."""
 
 NEAR_ENOUGH = 4.0
 """How far such a hole may lie from where its step puts it, in nanometres: a few roundings."""
@@ -97,7 +104,7 @@ def misbored(log: Log, feature: Feature) -> Iterator[str]:
             yield from _off_centre(log, feature, step, prism)
             if [axis_from(face).value.index(1) for face in step.faces] != [prism.into]:
                 yield f"{where} is struck on a face it is not bored from"
-        if _ways(log, feature, lines) not in (prism.middle.keys(), SQUARE_FROM.keys()):
+        if _ways(log, feature, lines) not in (prism.middle.keys(), *SQUARE_TO_ONE_ANOTHER):
             yield f"{where} has lines that do not cross"
         (bit,) = steps[f"{feature.id}/bore-pegs"].readings
         if not 0 <= 2 * prism.radius - bit.value.nm <= 1 or not prism.round():

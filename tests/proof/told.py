@@ -41,8 +41,7 @@ TOP_EDGE = "top edge"
 """Where a rafter's plumb lines start, and its heights are measured down from."""
 
 OPENINGS = {
-    "face line": ("shoulder",),
-    "shoulder line": ("seat", "shoulder"),
+    "shoulder line": ("shoulder",),
     "housing floor": ("housing-floor",),
     "seat line": ("seat",),
 }

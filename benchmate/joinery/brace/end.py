@@ -61,7 +61,7 @@ def _shoulder(shape: EndShape, legs: Legs | None, tape: Tape) -> Line:
     housed = bool(shape.housing)
     edge = _words(shape, shape.edge_face)
     says = Says(
-        title="Face line" if housed else "Shoulder line",
+        title="Shoulder line, at the face" if housed else "Shoulder line",
         beside=(
             *(legs.beside() if legs else ()),
             Beside(shape.foot_length, "long along it, from the long edge to the short one"),
@@ -113,20 +113,25 @@ def _nose(shape: EndShape, tape: Tape) -> Line:
         where = (_words(shape, shape.edge_face), "tenon end line")
         return slanting_mark(shape.stick, shape.nose, (ZERO, tip), says, where)
     start = crossing(shape.nose, shape.face, shape.plumb)[1]
-    line = "face line" if shape.housing else "shoulder line"
+    line = "shoulder line"
     reading = Reading(
         value=shape.nose_in, hook="long edge", way=f"along the {line}, towards the short edge"
     )
     return parallel_mark(shape.nose, (start, tip), reading, says)
 
 
+def bears_on_line(shape: EndShape) -> str:
+    """What the line it bears on is called: the seat line in a housing, else the shoulder line."""
+    return "seat line" if shape.housing else "shoulder line"
+
+
 def _seat(shape: EndShape, tape: Tape) -> Line:
     foot = shape.stick.pose.words(shape.end)
     reading = Reading(
-        value=shape.housing, hook="face line", way=f"square to it, towards the {foot}"
+        value=shape.housing, hook="shoulder line", way=f"square to it, towards the {foot}"
     )
     says = Says(
-        title="Shoulder line, at the housing's floor",
+        title="Seat line, at the housing's floor",
         why="The whole end goes in so far: the brace bears here, not on the face.",
         waste=f"Towards the {foot}, beside the tenon.",
         setting=line_setting(shape, tape, like_the_face=True),
@@ -138,7 +143,7 @@ def _seat(shape: EndShape, tape: Tape) -> Line:
 def _tip(shape: EndShape, tape: Tape) -> Line:
     foot = shape.stick.pose.words(shape.end)
     reading = Reading(
-        value=shape.length, hook="shoulder line", way=f"square to it, towards the {foot}"
+        value=shape.length, hook=bears_on_line(shape), way=f"square to it, towards the {foot}"
     )
     says = Says(
         title="Tenon end line",

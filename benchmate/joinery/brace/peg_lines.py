@@ -6,7 +6,7 @@ from benchmate.frame.marking import Says, parallel_mark
 from benchmate.frame.peg_steps import ENGINEER, PEG_LINE, depth_line, peg_id, peg_title, wood_left
 from benchmate.frame.reach import crossing
 from benchmate.frame.reduction import unmeasured
-from benchmate.joinery.brace.end import line_setting
+from benchmate.joinery.brace.end import bears_on_line, line_setting
 from benchmate.joinery.brace.hole import opening
 from benchmate.joinery.brace.pegged import Pegged
 from benchmate.measure.length import Length
@@ -101,7 +101,7 @@ def own_lines(shape: Pegged, tape: Tape) -> tuple[Line, ...]:
     )
     reading = Reading(
         value=pegs.drawn,
-        hook="shoulder line",
+        hook=bears_on_line(brace),
         way=f"square to it, towards the {brace.end_words}, on the tenon",
     )
     start = crossing(shape.line, brace.nose, brace.plumb)[1]

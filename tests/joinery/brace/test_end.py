@@ -72,11 +72,11 @@ def test_the_face_line_starts_on_the_long_edge() -> None:
 
 
 def test_seat_and_tip_are_set_off_square() -> None:
-    """1/2" from the face line, then 4" from the shoulder line: never along the edge."""
+    """1/2" from the shoulder line, then 4" from the seat line: never along the edge."""
     seat, tip = line(lines(), "seat"), line(lines(), "tenon-end")
     assert [(each.value, each.hook) for each in (*seat.readings, *tip.readings)] == [
-        (length("1/2"), "face line"),
-        (length("4"), "shoulder line"),
+        (length("1/2"), "shoulder line"),
+        (length("4"), "seat line"),
     ]
     assert all("square to it" in each.readings[0].way for each in (seat, tip))
 
@@ -88,7 +88,7 @@ def test_barefaced_is_told_and_has_no_near_cheek() -> None:
     assert line(found, "far-cheek").why.startswith("Barefaced")
 
 
-@pytest.mark.parametrize(("housing", "line_on"), [("0", "shoulder line"), ("1/2", "face line")])
+@pytest.mark.parametrize(("housing", "line_on"), [("0", "shoulder line"), ("1/2", "shoulder line")])
 def test_a_nose_that_is_set_in_is_measured_where_the_long_edge_meets_the_face(
     housing: str, line_on: str
 ) -> None:

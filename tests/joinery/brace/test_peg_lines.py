@@ -55,7 +55,7 @@ def test_the_brace_is_marked_square_from_shoulder_and_nose() -> None:
     """Shifted both ways, with the setting of each line; struck only once the joint was fitted."""
     found = _own()
     readings = [(each.readings[0].value, each.readings[0].hook) for each in found]
-    assert readings == [(length("1-3/8"), "shoulder line"), (length("2-1/8"), "nose line")]
+    assert readings == [(length("1-3/8"), "seat line"), (length("2-1/8"), "nose line")]
     assert all("square to it" in each.readings[0].way for each in found)
     settings = [each.slant.setting for each in found if each.slant]
     assert ["tongue" in settings[0].split(";")[0][-8:], "blade;" in settings[1]] == [True, True]
