@@ -53,8 +53,8 @@ def notched(shape: MortiseShape) -> str:
         return ""
     name = shape.past.name
     return (
-        f"If this timber is notched over {name} here, cut the notch first and strike the mortise "
-        "anew on its floor."
+        f"Where this timber is notched over {name}, cut the notch before the mortise, and strike "
+        "the mortise anew on its floor."
     )
 
 
@@ -68,7 +68,10 @@ def from_the_face(shape: MortiseShape) -> str:
     if shape.past.inside <= ZERO:
         return measured
     face = shape.stick.pose.words(shape.entry)
-    return f"{measured}From the {face} itself: over a notch, lay a straightedge across. "
+    return (
+        f"{measured}Counted from the {face} as it was before any notch: in a notch go so much less "
+        "deep as the notch is, until the wood beside is left. "
+    )
 
 
 def under_the_notch(shape: MortiseShape) -> tuple[Beside, ...]:

@@ -74,22 +74,22 @@ def test_where_the_two_overlap_one_may_be_notched(down: str, overlaps: bool) -> 
     found = made(head_tie(lie=Lie(down=down)))
     assert bool(notched(found)) is overlaps
     assert bool(under_the_notch(found)) is overlaps
-    assert ("lay a straightedge across" in from_the_face(found)) is overlaps
+    assert ("go so much less deep as the notch is" in from_the_face(found)) is overlaps
 
 
 def test_a_notch_is_cut_first_and_the_depth_is_kept() -> None:
     """4-1/8" from the underside of 9" leaves 4-7/8", whatever is cut away in between."""
     steps = _steps("tie", MORTISE)
     strike_anew = (
-        "If this timber is notched over Plate here, cut the notch first and strike the mortise "
-        "anew on its floor."
+        "Where this timber is notched over Plate, cut the notch before the mortise, and strike "
+        "the mortise anew on its floor."
     )
     assert steps["start"].caution == steps["knife"].caution == strike_anew
     left = Beside(length("4-7/8"), "left to the top face, however deep a notch there is")
     for name in ("depth", "bore", "try-depth"):
         assert (read(steps[name]), steps[name].readings[0].hook) == (lengths("4-1/8"), "underside")
         assert length("4-7/8") in [each.value for each in steps[name].beside]
-        assert "From the underside itself: over a notch, lay a straightedge" in steps[name].caution
+        assert "Counted from the underside as it was before any notch" in steps[name].caution
     assert steps["bore"].caution.endswith(DRILL)
     assert steps["bore"].beside == steps["try-depth"].beside == (left,)
 
