@@ -74,14 +74,17 @@ def blade_lies(setting: str, ahead: str, behind: str, edge: str) -> str:
 
 def leans_in(setting: str) -> str:
     """The setting of a line that is struck square across and leans only going in."""
+    bevel = bevel_words(setting)
+    return f"strike it square across; going in it leans: {bevel}" if bevel != setting else setting
+
+
+def bevel_words(setting: str) -> str:
+    """The setting for a sliding bevel in place of the saw: where a saw does not get in."""
     figures, strike, rest = setting.partition(_STRIKE)
     if not strike:
         return setting
     arm, _, off = rest.partition("; ")
-    return (
-        f"strike it square across; going in it leans: a bevel set along the {arm}, {figures}, "
-        f"{off.removeprefix('saw ')}"
-    )
+    return f"a bevel set along the {arm}, {figures}, {off.removeprefix('saw ')}"
 
 
 def _figures(run: int, rise: int, tape: Tape) -> str:

@@ -4,7 +4,7 @@ from benchmate.frame.chopping import Depth, Mouth, bore, pare_sides, try_depth
 from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.raking_hole import open_faces
 from benchmate.frame.reduction import unmeasured_recess
-from benchmate.frame.settings import plane_setting
+from benchmate.frame.settings import bevel_words, plane_setting
 from benchmate.joinery.joggle.hole import DEPTH
 from benchmate.joinery.joggle.shape import ABUTMENT, SOLE, HoleShape
 from benchmate.measure.printing import Tape
@@ -49,6 +49,7 @@ def _saw(shape: HoleShape, tape: Tape) -> Task:
     """Sawn where the notch runs out to both sides; a kerf across a closed one cuts its walls."""
     through = len(open_faces(shape)) == len(("entry", "near side", "far side"))
     first = unmeasured_recess(shape.stick, shape.entry, shape.feature)
+    setting = plane_setting(shape.abutment, shape.into, tape)
     leaned = ", leaned to the bevel" if any(shape.abutment.normal[1:]) else ""
     return Task(
         id="saw-abutment",
@@ -61,10 +62,10 @@ def _saw(shape: HoleShape, tape: Tape) -> Task:
                 value=shape.recess, hook=_entry(shape), way="square to it, to the notch's bottom"
             ),
         ),
-        waste="Keep the kerf on the notch's side of the knifed line.",
+        waste=f"{'Keep the kerf' if through else 'Chop'} on the notch's side of the knifed line.",
         why="Stop at the depth: deeper cuts into the wood that takes the thrust.",
         caution=f"{first}{SAW if through else _CLOSED}",
-        setting=plane_setting(shape.abutment, shape.into, tape),
+        setting=setting if through else bevel_words(setting),
     )
 
 

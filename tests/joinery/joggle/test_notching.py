@@ -69,3 +69,12 @@ def test_a_depth_that_follows_the_stick_waits_for_its_measure() -> None:
     assert not measured.caution.startswith("Not measured")
     assert measured.readings[0].value == length("1-3/4")
     assert not tasks("crown", edges={"post": "east"})["saw-abutment"].caution.startswith("Not")
+
+
+def test_a_notch_that_is_closed_at_a_side_is_chopped_and_not_sawn() -> None:
+    """A kerf across would cut the wood beside it, and no saw gets in to be set."""
+    closed = tasks("strut-foot")["saw-abutment"]
+    assert closed.title == "Chop down the abutment, leaned to the bevel"
+    assert closed.setting.startswith("a bevel set along the ")
+    assert closed.waste == "Chop on the notch's side of the knifed line."
+    assert closed.caution.startswith("Only between the notch's lines: a kerf across would cut")
