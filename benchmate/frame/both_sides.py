@@ -7,7 +7,7 @@ from typing import Protocol
 
 from benchmate.frame.mated import Sides, follows_words
 from benchmate.frame.meeting import Meeting
-from benchmate.frame.practice import awaits_measuring
+from benchmate.frame.practice import AS_CUT, awaits_measuring
 from benchmate.frame.reduction import under_inner
 from benchmate.frame.stick_end import CheekedEnd, StickEnd
 from benchmate.measure.length import ZERO, Length
@@ -63,7 +63,7 @@ def mated_side(
     *,
     noun: str,
     at: Length,
-    after: str,
+    after: str = AS_CUT,
 ) -> Feature:
     """The side that is cut to the end `made`: `Mortise for Tie` for a `noun` of "Mortise".
 

@@ -7,7 +7,7 @@ over or under shows only on the far side.
 from dataclasses import dataclass
 
 from benchmate.frame.marking import Says, square_mark
-from benchmate.frame.practice import SAW
+from benchmate.frame.practice import LEAVE_THE_LINE, SAW
 from benchmate.frame.reduction import unmeasured
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
@@ -22,8 +22,6 @@ NEAR, FAR = ("near-cheek", "far-cheek")
 
 SHOULDER = "shoulder"
 """The line the timber bears on."""
-
-LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
 
 BAREFACED = "Barefaced: no shoulder on the reference side, so left and right are not alike. "
 """Barefaced timbers come in left and right (trade notes 2.1: TFG-bare, TFG-gloss)."""
@@ -162,6 +160,23 @@ def saw_cheeks(cheeks: Cheeks, *, reduced: bool) -> tuple[Task, ...]:
             why=LEAVE_THE_LINE,
             caution=SAW,
         ),
+    )
+
+
+def saw_edges(end: Face, cheek: Face, width: Length, near_edge: str) -> Task:
+    """Cutting the narrow edges down to their lines, from the two faces the cheeks look to.
+
+    `width` is what is left on, measured from the `near_edge`.
+    """
+    return Task(
+        id="saw-edges",
+        stage=Stage.CUT,
+        title="Cut the narrow edges",
+        faces=(end, cheek, cheek.opposite),
+        readings=(Reading(value=width, hook=near_edge, way="to the other narrow edge, left on"),),
+        waste="Outside the lines of the narrow edges.",
+        why=LEAVE_THE_LINE,
+        caution=SAW,
     )
 
 

@@ -1,6 +1,6 @@
 """Lines to strike, made from the planes that bound a cut."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from benchmate.frame.flats import along_at, deep_at
 from benchmate.measure.length import ZERO, Length
@@ -31,17 +31,7 @@ class Says:
 def square_mark(plane: Plane, says: Says) -> Line:
     """A line square to the timber or along it. Raises ValueError for a plane that slants."""
     axis, normal = axis_of(plane)
-    return Line(
-        id=_named(plane),
-        title=says.title,
-        axis=axis,
-        at=Length(plane.offset * normal),
-        faces=says.faces,
-        beside=says.beside,
-        waste=says.waste,
-        why=says.why,
-        caution=says.caution,
-    )
+    return _line(plane, says, axis, Length(plane.offset * normal))
 
 
 def slanting_mark(
@@ -59,26 +49,15 @@ def slanting_mark(
     """
     axis = slant_axis(plane)
     start, finish = (Spot(along_at(plane, axis, each), each) for each in deep)
-    near = reference_for(axis)
-    words = stick.pose.words
-    return Line(
-        id=_named(plane),
-        title=says.title,
-        axis=Axis.ALONG,
-        at=start.along,
-        faces=says.faces,
-        beside=says.beside,
-        waste=says.waste,
-        why=says.why,
-        caution=says.caution,
-        slant=Slant(
-            axis=axis,
-            start=start,
-            finish=finish,
-            where=where or (words(near), words(near.opposite)),
-            setting=says.setting,
-        ),
+    near, words = reference_for(axis), stick.pose.words
+    slant = Slant(
+        axis=axis,
+        start=start,
+        finish=finish,
+        where=where or (words(near), words(near.opposite)),
+        setting=says.setting,
     )
+    return _line(plane, says, Axis.ALONG, start.along, slant)
 
 
 def cross_mark(
@@ -106,37 +85,16 @@ def tapering_mark(
     """
     axis = slant_axis(plane)
     start, finish = (Spot(each, deep_at(plane, axis, each)) for each in along)
-    return Line(
-        id=_named(plane),
-        title=says.title,
-        axis=axis,
-        at=start.deep,
-        faces=says.faces,
-        beside=says.beside,
-        waste=says.waste,
-        why=says.why,
-        caution=says.caution,
-        slant=Slant(axis=axis, start=start, finish=finish, where=where, setting=says.setting),
-    )
+    slant = Slant(axis=axis, start=start, finish=finish, where=where, setting=says.setting)
+    return _line(plane, says, axis, start.deep, slant)
 
 
 def parallel_mark(plane: Plane, deep: tuple[Length, Length], reading: Reading, says: Says) -> Line:
     """A line parallel to another that slants, set off square from that one as the reading says."""
     axis = slant_axis(plane)
     start, finish = (Spot(along_at(plane, axis, each), each) for each in deep)
-    return Line(
-        id=_named(plane),
-        title=says.title,
-        axis=None,
-        at=ZERO,
-        faces=says.faces,
-        readings=(reading,),
-        beside=says.beside,
-        waste=says.waste,
-        why=says.why,
-        caution=says.caution,
-        slant=Slant(axis=axis, start=start, finish=finish, where=("", ""), setting=says.setting),
-    )
+    slant = Slant(axis=axis, start=start, finish=finish, where=("", ""), setting=says.setting)
+    return replace(_line(plane, says, None, ZERO, slant), readings=(reading,))
 
 
 def axis_of(plane: Plane) -> tuple[Axis, int]:
@@ -155,7 +113,20 @@ def slant_axis(plane: Plane) -> Axis:
     return Axis.FIRST if across[0] else Axis.SECOND
 
 
-def _named(plane: Plane) -> str:
+def _line(
+    plane: Plane, says: Says, axis: Axis | None, at: Length, slant: Slant | None = None
+) -> Line:
     if plane.line is None:
         raise ValueError("a line to strike has an id")
-    return plane.line
+    return Line(
+        id=plane.line,
+        title=says.title,
+        axis=axis,
+        at=at,
+        faces=says.faces,
+        beside=says.beside,
+        waste=says.waste,
+        why=says.why,
+        caution=says.caution,
+        slant=slant,
+    )

@@ -25,6 +25,15 @@ CHISEL = "Keep both hands behind the chisel's edge and pare away from yourself."
 DRILL = "A big bit can wrench the drill round: brace it, and clear chips with the bit stopped."
 """Brace large drills against torque: from memory."""
 
+LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
+"""Common practice, no source."""
+
+NOT_OVERALL = "Shoulder to shoulder, not overall: the tenon lies beyond."
+"""Common practice, no source: say which of the two lengths is meant."""
+
+AS_CUT = "as-cut"
+"""The task after which the real sizes of a finished end are known, whatever its family."""
+
 LIFT = "Lift no more than half a timber; roll and lever it, or fetch a second pair of hands."
 """Never more than half a timber: a published framers' methods article (trade notes, TFHQ)."""
 

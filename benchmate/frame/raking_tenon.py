@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from benchmate.frame import cheeks
 from benchmate.frame.cheeks import Cheeks
 from benchmate.frame.marking import Says, square_mark
-from benchmate.frame.practice import CHISEL, SAW
+from benchmate.frame.practice import AS_CUT, CHISEL, SAW, unsure
 from benchmate.frame.reduction import unmeasured
 from benchmate.frame.stick_end import StickEnd
 from benchmate.measure.length import Length
@@ -16,9 +16,6 @@ from benchmate.model.feature import Asks, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding
 from benchmate.model.solids import Axis, Cut, Plane, above
 from benchmate.model.stick import across, reference_for
-
-AS_CUT = "as-cut"
-"""The task after which the tenon's real sizes are known."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -90,6 +87,14 @@ class RakingTenon(StickEnd):
     def laid_out(self) -> Mapping[str, Length]:
         """The sizes that are typed once it is cut, as they are laid out."""
         return {"thickness": self.thickness, "length": self.length}
+
+
+def unsure_of_end(tenon: RakingTenon) -> str:
+    """The caution of a far shoulder that follows faces nobody has measured; empty otherwise.
+
+    A reference shoulder is struck from its own end, whatever the end meets.
+    """
+    return unsure(tenon.stick) if tenon.end is Face.FAR_END else ""
 
 
 def cheek_cuts(tenon: RakingTenon, shoulder: Plane) -> tuple[Cut, ...]:

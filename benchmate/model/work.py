@@ -161,11 +161,14 @@ def not_level_fault(timber: "Timber", what: str) -> Fault | None:
     return Fault("timber", problem, "use a tenon there, or name a timber that lies level")
 
 
+_ROLLED = "is rolled to lie in a slope"
+
+
 def slope_words(timber: "Timber") -> str:
     """How a timber lies in a slope, after its name; empty for one that stands or lies square."""
     if timber.pose.head is None:
         return ""
-    return "rakes" if timber.pose.rakes else "is rolled to lie in a slope"
+    return "rakes" if timber.pose.rakes else _ROLLED
 
 
 def rolled_fault(key: str, timber: "Timber", what: str) -> Fault | None:
@@ -175,7 +178,7 @@ def rolled_fault(key: str, timber: "Timber", what: str) -> Fault | None:
     """
     if timber.roll is None:
         return None
-    problem = f"{timber.name} is rolled to lie in a slope, and {what}"
+    problem = f"{timber.name} {_ROLLED}, and {what}"
     return Fault(key, problem, "take its roll out, or name another timber")
 
 
@@ -193,7 +196,7 @@ def _off_the_slope(timber: "Timber", into: "Timber") -> Fault:
         )
     else:
         rolled = timber if timber.roll is not None else into
-        problem = f"makes a square joint with {rolled.name}, which is rolled to lie in a slope"
+        problem = f"makes a square joint with {rolled.name}, which {_ROLLED}"
         remedy = "name a timber that rakes or is rolled the same way"
     return Fault("into", problem, remedy)
 

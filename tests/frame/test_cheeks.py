@@ -10,6 +10,7 @@ from benchmate.frame.cheeks import (
     cheek_lines,
     cheek_outside,
     saw_cheeks,
+    saw_edges,
     saw_shoulder,
 )
 from benchmate.frame.practice import SAW
@@ -128,6 +129,15 @@ def test_the_cheeks_are_cut_once_if_at_all() -> None:
     assert [reading.value for reading in task.readings] == [length("2")]
     assert task.faces == (Face.REFERENCE_END, Face.SECOND, Face.FAR_SECOND)
     assert saw_cheeks(_cheeks("0", "6"), reduced=False) == ()
+
+
+def test_narrow_edges_are_cut_from_where_the_cheeks_look() -> None:
+    """Down to the width that is left on, hooked on the near edge."""
+    task = saw_edges(Face.FAR_END, Face.SECOND, length("5"), "narrow edge by the top")
+    assert task.faces == (Face.FAR_END, Face.SECOND, Face.SECOND.opposite)
+    (reading,) = task.readings
+    assert (reading.value, reading.hook) == (length("5"), "narrow edge by the top")
+    assert task.caution == SAW
 
 
 @pytest.mark.parametrize(

@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from benchmate.frame.cheeks import FAR, NEAR
+from benchmate.frame.practice import AS_CUT
 from benchmate.frame.raking_tenon import (
-    AS_CUT,
     RakingTenon,
     cheek_cuts,
     cheek_lines,
@@ -21,6 +21,7 @@ from benchmate.frame.raking_tenon import (
     saw_cheeks,
     saw_side_tasks,
     saw_tip,
+    unsure_of_end,
 )
 from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Graduation, Style, Tape
@@ -28,7 +29,7 @@ from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks
 from benchmate.model.progress import AsCut
 from benchmate.model.solids import Axis, Plane
-from tests.builders import frame, length, real, timber
+from tests.builders import frame, girt_between, length, real, timber
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 SEAT = Plane((3, 4, 0), 0, "seat")
@@ -77,6 +78,14 @@ def test_what_it_measures_itself_by() -> None:
     assert (found.thickness, found.shoulder) == (length("1-1/2"), ZERO)
     assert found.near_cheek == "near cheek, by the South face"
     assert replace(found, near=ZERO).near_cheek == "South face"
+
+
+def test_a_far_shoulder_is_unsure_until_what_it_meets_is_measured() -> None:
+    """The reference shoulder is struck from its own end, whatever that meets."""
+    follows = replace(tenon(), stick=girt_between().stick("girt"))
+    assert unsure_of_end(follows) == ""
+    said = unsure_of_end(replace(follows, end=Face.FAR_END))
+    assert said.startswith("Measure West's East face at the joint first")
 
 
 def test_sizes_as_cut_stand_in_for_those_laid_out() -> None:

@@ -1,8 +1,13 @@
 """The brace's own side: the wood that comes off its end, and the lines to strike for it."""
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark
-from benchmate.frame.practice import unsure
-from benchmate.frame.raking_tenon import cheek_cuts, cheek_lines, reduced_cuts, reduced_lines
+from benchmate.frame.raking_tenon import (
+    cheek_cuts,
+    cheek_lines,
+    reduced_cuts,
+    reduced_lines,
+    unsure_of_end,
+)
 from benchmate.frame.reach import crossing
 from benchmate.frame.settings import rake_setting
 from benchmate.joinery.brace.legs import Legs
@@ -75,7 +80,7 @@ def _shoulder(shape: EndShape, legs: Legs | None, tape: Tape) -> Line:
                 else "The brace bears here."
             )
         ),
-        caution=" ".join(filter(None, (_unsure(shape), _sawn(shape), BOTH_ENDS))),
+        caution=" ".join(filter(None, (unsure_of_end(shape), _sawn(shape), BOTH_ENDS))),
         faces=() if shape.sawn_at_face else LONG_FACES,
         setting=line_setting(shape, tape, like_the_face=True),
     )
@@ -89,11 +94,6 @@ def _sawn(shape: EndShape) -> str:
     if not shape.housing:
         return ""
     return "Saw here only from the long edge to the nose line: the rest goes on into its housing."
-
-
-def _unsure(shape: EndShape) -> str:
-    """A reference shoulder is struck from its own end, whatever the brace meets."""
-    return unsure(shape.stick) if shape.end is Face.FAR_END else ""
 
 
 def _nose(shape: EndShape, tape: Tape) -> Line:

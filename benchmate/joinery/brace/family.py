@@ -5,7 +5,6 @@ from dataclasses import replace
 from benchmate.frame.both_sides import end_side, mated_side
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.raking_tenon import AS_CUT
 from benchmate.joinery.brace import cutting, end, findings, hole
 from benchmate.joinery.brace.legs import legs
 from benchmate.joinery.brace.peg_features import peg_features
@@ -30,7 +29,7 @@ def features(joint: BraceJoint, frame: Frame) -> tuple[Feature, ...]:
         sizes=cutting.end_sizes(made),
     )
     hole_side = replace(
-        mated_side(received, made, told, noun="Mortise", at=received.along[0], after=AS_CUT),
+        mated_side(received, made, told, noun="Mortise", at=received.along[0]),
         cuts=hole.hole_cuts(received),
         lines=hole.hole_lines(received, leg, tape),
         tasks=hole.hole_tasks(received),

@@ -5,7 +5,7 @@ They are bored in the one timber after its mortise is made, and in the brace fro
 
 from benchmate.frame.peg_steps import BORE, bore_received, bore_tenon, prick
 from benchmate.frame.pegs import hole_cuts
-from benchmate.frame.raking_tenon import AS_CUT
+from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.brace.peg_findings import peg_findings
 from benchmate.joinery.brace.peg_lines import bored_lines, draw_words, own_lines
 from benchmate.joinery.brace.pegged import Pegged

@@ -1,7 +1,7 @@
 """What to do at the tenon besides striking lines: one figure to one task."""
 
-from benchmate.frame.cheeks import LEAVE_THE_LINE, SHOULDER, saw_cheeks, saw_shoulder
-from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.cheeks import SHOULDER, saw_cheeks, saw_edges, saw_shoulder
+from benchmate.frame.practice import AS_CUT, CHISEL, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.diminished.shape import EndShape
 from benchmate.joinery.diminished.tenoned import edge_sides, shoulder_setting
@@ -10,9 +10,6 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
 from benchmate.model.stick import axis_from, reference_for
-
-AS_CUT = "as-cut"
-"""The task after which the tenon's real sizes are known."""
 
 COUNTED = (
     "Sizes count from the near cheek and the reference edge. If one of those was overcut, move its "
@@ -24,13 +21,18 @@ def tenon_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
     """Every task at the tenon, in the order it is done."""
     reduced, setting = shape.cheeks.axis in shape.reduction.to, shoulder_setting(shape, tape)
     sides = shape.cheeks.sides(reduced=reduced) | edge_sides(shape)
+    edges = (
+        (saw_edges(shape.end, shape.cheeks.face, shape.width, _near_edge(shape)),)
+        if edge_sides(shape)
+        else ()
+    )
     return (
         measure_task(shape.stick, *shape.places),
         _knife(shape),
         *reduction_knife(shape.reduction),
         *(_saw_shoulder(shape, face, deep, setting) for face, deep in sides.items()),
         *saw_cheeks(shape.cheeks, reduced=reduced),
-        *_saw_edges(shape),
+        *edges,
         *reduction_tasks(shape.reduction),
         _pare(shape, tape),
         _as_cut(shape),
@@ -86,30 +88,6 @@ def _flush(shape: EndShape) -> str:
                 "there."
             )
     return " ".join(found)
-
-
-def _saw_edges(shape: EndShape) -> tuple[Task, ...]:
-    if not edge_sides(shape):
-        return ()
-    cheek = shape.cheeks.face
-    return (
-        Task(
-            id="saw-edges",
-            stage=Stage.CUT,
-            title="Cut the narrow edges",
-            faces=(shape.end, cheek, cheek.opposite),
-            readings=(
-                Reading(
-                    value=shape.width,
-                    hook=_near_edge(shape),
-                    way="to the other narrow edge, left on",
-                ),
-            ),
-            waste="Outside the lines of the narrow edges.",
-            why=LEAVE_THE_LINE,
-            caution=SAW,
-        ),
-    )
 
 
 def _pare(shape: EndShape, tape: Tape) -> Task:

@@ -27,7 +27,7 @@ def features(joint: DiminishedTenon, frame: Frame) -> tuple[Feature, ...]:
         sizes=cutting.tenon_sizes(made),
     )
     mortise_side = replace(
-        mated_side(received, made, told, noun="Mortise", at=received.span[0], after=cutting.AS_CUT),
+        mated_side(received, made, told, noun="Mortise", at=received.span[0]),
         cuts=mortise.mortise_cuts(received),
         lines=mortise.mortise_lines(received, tape),
         tasks=boring.mortise_tasks(received),

@@ -1,7 +1,7 @@
 """What to do at the tail besides striking lines: one figure to one task."""
 
-from benchmate.frame.cheeks import LEAVE_THE_LINE, SHOULDER, saw_cheeks, saw_shoulder
-from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
+from benchmate.frame.cheeks import SHOULDER, saw_cheeks, saw_shoulder
+from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.frame.settings import taper_setting
 from benchmate.joinery.half_dovetail.shape import LAND, STRAIGHT, TAIL, TailShape
@@ -9,9 +9,6 @@ from benchmate.joinery.half_dovetail.tail import shouldered_over
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
-
-AS_CUT = "as-cut"
-"""The task after which the tenon's real sizes are known."""
 
 COUNTED = (
     "Depths count from the straight edge, the thickness from the near cheek. If one of those was "

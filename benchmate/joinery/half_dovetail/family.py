@@ -41,9 +41,7 @@ def _tail(made: TailShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
 
 def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
     return replace(
-        mated_side(
-            received, received.tail, told, noun="Mortise", at=received.span[0], after=cutting.AS_CUT
-        ),
+        mated_side(received, received.tail, told, noun="Mortise", at=received.span[0]),
         cuts=mortise.mortise_cuts(received),
         lines=mortise.mortise_lines(received, tape),
         tasks=boring.mortise_tasks(received),

@@ -2,7 +2,7 @@
 
 from benchmate.frame.cheeks import SHOULDER, cheek_lines
 from benchmate.frame.marking import Says, square_mark, tapering_mark
-from benchmate.frame.practice import unsure
+from benchmate.frame.practice import NOT_OVERALL, unsure
 from benchmate.frame.reduction import reduction_cuts, reduction_lines, side_words
 from benchmate.frame.settings import taper_setting
 from benchmate.joinery.half_dovetail.shape import FAR_FACE, LAND, STRAIGHT, TAIL, TailShape
@@ -11,8 +11,6 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Beside, Line
 from benchmate.model.solids import Axis, Cut, Plane, above, below
-
-NOT_OVERALL = "Shoulder to shoulder, not overall: the tenon lies beyond."
 
 BOTH_POINTS = (
     "Set off both ends of this line, then join them: it slopes. The tail is deepest at its end, "

@@ -1,8 +1,13 @@
 """The abutting end's own side: the wood that comes off it, and the lines to strike for it."""
 
 from benchmate.frame.marking import Says, cross_mark, parallel_mark, square_mark
-from benchmate.frame.practice import unsure
-from benchmate.frame.raking_tenon import cheek_cuts, cheek_lines, reduced_cuts, reduced_lines
+from benchmate.frame.raking_tenon import (
+    cheek_cuts,
+    cheek_lines,
+    reduced_cuts,
+    reduced_lines,
+    unsure_of_end,
+)
 from benchmate.frame.reach import crossing
 from benchmate.joinery.joggle.shape import EndShape
 from benchmate.joinery.joggle.words import WHOLE_END, end_setting, face_setting, looks_words
@@ -85,16 +90,11 @@ def _face(shape: EndShape, tape: Tape) -> Line:
             f"Where {shape.stick.name} meets the face of {into}. Its toe is on the {_toe(shape)}, "
             f"towards the {shape.end_words}: the abutment starts there, the sole at the other edge."
         ),
-        caution=" ".join(filter(None, (_unsure(shape), "Do not saw here."))),
+        caution=" ".join(filter(None, (unsure_of_end(shape), "Do not saw here."))),
         faces=LONG_FACES,
         setting=face_setting(shape, tape),
     )
     return cross_mark(shape.stick, shape.stands.face, (ZERO, shape.real_deep), says)
-
-
-def _unsure(shape: EndShape) -> str:
-    """A reference shoulder is struck from its own end, whatever the end meets."""
-    return unsure(shape.stick) if shape.end is Face.FAR_END else ""
 
 
 def _abutment(shape: EndShape, tape: Tape) -> Line:

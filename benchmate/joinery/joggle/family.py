@@ -5,7 +5,6 @@ from dataclasses import replace
 from benchmate.frame.both_sides import end_side, mated_side
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.raking_tenon import AS_CUT
 from benchmate.joinery.joggle import cutting, end, findings, hole, notching
 from benchmate.joinery.joggle.record import JoggleJoint
 from benchmate.joinery.joggle.shape import EndShape, HoleShape, end_shape, hole_shape
@@ -35,7 +34,7 @@ def _end(shape: EndShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
 
 def _hole(shape: HoleShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
     return replace(
-        mated_side(shape, shape.tenon, told, noun="Notch", at=shape.along[0], after=AS_CUT),
+        mated_side(shape, shape.tenon, told, noun="Notch", at=shape.along[0]),
         cuts=hole.hole_cuts(shape),
         lines=hole.hole_lines(shape, tape),
         tasks=notching.hole_tasks(shape, tape),

@@ -1,15 +1,12 @@
 """The joist's own side: what comes off its end, and measuring it as it came out."""
 
-from benchmate.frame.practice import measure_task
+from benchmate.frame.practice import AS_CUT, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.joist.shape import EndShape
 from benchmate.joinery.joist.slope import slope_knife, slope_tasks
 from benchmate.model.directions import Direction
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
 from benchmate.model.stick import across, reference_for
-
-AS_CUT = "as-cut"
-"""The task after which the end's real sizes are known."""
 
 
 def end_tasks(shape: EndShape) -> tuple[Task, ...]:

@@ -36,7 +36,7 @@ def _end(shape: EndShape, told: tuple[Finding, ...]) -> Feature:
 
 def _pocket(shape: PocketShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
     return replace(
-        mated_side(shape, shape.joist, told, noun="Pocket", at=shape.along[0], after=end.AS_CUT),
+        mated_side(shape, shape.joist, told, noun="Pocket", at=shape.along[0]),
         cuts=pocket.pocket_cuts(shape),
         lines=pocket.pocket_lines(shape, tape),
         tasks=pocket.pocket_tasks(shape),
@@ -64,7 +64,7 @@ def _tail(shape: TailShape, told: tuple[Finding, ...], *, wedged: bool) -> Featu
 
 def _socket(shape: SocketShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
     return replace(
-        mated_side(shape, shape.tail, told, noun="Socket", at=shape.along[0], after=tailing.AS_CUT),
+        mated_side(shape, shape.tail, told, noun="Socket", at=shape.along[0]),
         cuts=socket.socket_cuts(shape),
         lines=socket.socket_lines(shape, tape),
         tasks=socket.socket_tasks(shape, tape),

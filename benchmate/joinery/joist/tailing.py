@@ -1,6 +1,6 @@
 """What to do at a dovetailed joist's end besides striking lines: one figure to one task."""
 
-from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.practice import AS_CUT, CHISEL, LEAVE_THE_LINE, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.joinery.joist.tail import cut_flanks, cut_under, flank_name
 from benchmate.joinery.joist.tail_shape import FAR, NEAR, SHOULDER, UNDER, TailShape
@@ -8,10 +8,6 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
 
-AS_CUT = "as-cut"
-"""The task after which the tail's real sizes are known."""
-
-LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
 TAKE_THE_LINE = "Take the line: a wedged tail is made a little under, and its socket a little over."
 """Massie-dt, trade notes 2.4."""
 

@@ -1,6 +1,6 @@
 """What to do at a joist's tenon besides striking lines: one figure to one task."""
 
-from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
+from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.frame.settings import slant_setting
 from benchmate.joinery.joist_tenon.end import edged, flush, shouldered, under
@@ -18,11 +18,6 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
-
-AS_CUT = "as-cut"
-"""The task after which the tenon's real sizes are known."""
-
-LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
 
 
 def end_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:

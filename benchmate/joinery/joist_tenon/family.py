@@ -37,9 +37,7 @@ def _end(shape: EndShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
 
 def _hole(shape: HoleShape, told: tuple[Finding, ...], tape: Tape) -> Feature:
     return replace(
-        mated_side(
-            shape, shape.joist, told, noun="Mortise", at=shape.along[0], after=cutting.AS_CUT
-        ),
+        mated_side(shape, shape.joist, told, noun="Mortise", at=shape.along[0]),
         cuts=mortise.hole_cuts(shape),
         lines=mortise.hole_lines(shape, tape),
         tasks=chopping.hole_tasks(shape, tape),

@@ -2,7 +2,7 @@
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
-from benchmate.frame.practice import awaits_measuring
+from benchmate.frame.practice import AS_CUT, awaits_measuring
 from benchmate.joinery.lap import cuts, cutting, findings, lines, sizes
 from benchmate.joinery.lap.record import LapJoint
 from benchmate.joinery.lap.shape import LEDGE, Half, halves
@@ -57,7 +57,7 @@ def _awaits(half: Half, other: Half) -> tuple[Awaits, ...]:
     beyond = half.end if half.end is Face.REFERENCE_END else None
     found = list(awaits_measuring(half.stick, beyond=beyond)) if half.end is not None else []
     if half.mated and sizes.sizes(other):
-        found.append(Awaits(other.stick.id, f"{other.lie.place}/{sizes.AS_CUT}"))
+        found.append(Awaits(other.stick.id, f"{other.lie.place}/{AS_CUT}"))
     elif _follows_unmeasured(half):
         found.append(Awaits(other.stick.id, f"{other.lie.place}/section"))
     return tuple(dict.fromkeys(found))

@@ -1,13 +1,11 @@
 """What is measured of the half that is cut first, for the other to be cut to."""
 
+from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.lap.holding import slot_width
 from benchmate.joinery.lap.shape import Half
 from benchmate.measure.length import ZERO
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
-
-AS_CUT = "as-cut"
-"""The task after which its real sizes are known."""
 
 
 def sizes(half: Half) -> tuple[Size, ...]:

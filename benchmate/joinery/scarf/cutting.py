@@ -5,7 +5,7 @@ The order of the work and what is said of it are common practice, no source.
 
 from collections.abc import Iterator
 
-from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
+from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, SAW, measure_task
 from benchmate.frame.reduction import unmeasured
 from benchmate.frame.settings import slant_setting
 from benchmate.joinery.scarf.bridle import bridle_tasks
@@ -17,9 +17,6 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
-
-AS_CUT = "as-cut"
-"""The task after which the leading lap's real sizes are known."""
 
 
 def half_tasks(half: Half, tape: Tape) -> tuple[Task, ...]:

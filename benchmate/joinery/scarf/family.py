@@ -2,6 +2,7 @@
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
+from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.scarf import cutting, findings
 from benchmate.joinery.scarf.bridle import bridle_cuts, bridle_lines
 from benchmate.joinery.scarf.key_slot import key_cuts, key_lines
@@ -21,7 +22,7 @@ def features(joint: ScarfJoint, frame: Frame) -> tuple[Feature, ...]:
 
 
 def _feature(half: Half, told: tuple[Finding, ...], tape: Tape) -> Feature:
-    first = Awaits(half.mate.id, f"{half.mate_feature}/{cutting.AS_CUT}")
+    first = Awaits(half.mate.id, f"{half.mate_feature}/{AS_CUT}")
     return Feature(
         id=half.feature,
         timber=half.stick.id,

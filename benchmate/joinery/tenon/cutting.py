@@ -1,6 +1,7 @@
 """What to do at a tenon besides striking lines: one figure to one task, so none can be missed."""
 
-from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
+from benchmate.frame.cheeks import saw_edges
+from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.joinery.tenon.flush import depths, loses_wood, only_outside, shouldered
 from benchmate.joinery.tenon.past import draw_ends
@@ -11,12 +12,7 @@ from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
 from benchmate.model.stick import axis_from, reference_for
 
-AS_CUT = "as-cut"
-"""The task after which a tenon's real sizes are known."""
-
 BOTH_CHEEKS = "cheeks"
-
-LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
 
 
 def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task, ...]:
@@ -31,7 +27,8 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
     if loses_wood(shape, shape.cheeks):
         found.append(_saw_cheeks(shape))
     if loses_wood(shape, shape.edges):
-        found.append(_saw_edges(shape))
+        cheek = reference_for(shape.cheeks)
+        found.append(saw_edges(shape.end, cheek, shape.width, near_edge(shape)))
     found += reduction_tasks(shape.reduction)
     found += [_pare(shape), _as_cut(shape, allowance, received=received)]
     if allowance:
@@ -91,26 +88,6 @@ def _saw_cheeks(shape: TenonShape) -> Task:
         waste=f"Outside the {'cheek lines' if cheeks == BOTH_CHEEKS else f'{cheeks} line'}.",
         why=LEAVE_THE_LINE,
         caution=f"{SAW} {CHAINSAW}",
-    )
-
-
-def _saw_edges(shape: TenonShape) -> Task:
-    cheek = reference_for(shape.cheeks)
-    return Task(
-        id="saw-edges",
-        stage=Stage.CUT,
-        title="Cut the narrow edges",
-        faces=(shape.end, cheek, cheek.opposite),
-        readings=(
-            Reading(
-                value=shape.width,
-                hook=near_edge(shape),
-                way="to the other narrow edge, left on",
-            ),
-        ),
-        waste="Outside the lines of the narrow edges.",
-        why=LEAVE_THE_LINE,
-        caution=SAW,
     )
 
 

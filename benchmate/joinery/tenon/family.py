@@ -137,9 +137,7 @@ def _mortise(
     shape: MortiseShape, meets: tuple[str, ...], told: tuple[Finding, ...], tape: Tape
 ) -> Feature:
     return replace(
-        mated_side(
-            shape, shape.tenon, told, noun="Mortise", at=shape.along[0], after=cutting.AS_CUT
-        ),
+        mated_side(shape, shape.tenon, told, noun="Mortise", at=shape.along[0]),
         title=_mortise_title(shape),
         cuts=mortise.cuts(shape),
         lines=mortise.lines(shape, tape),

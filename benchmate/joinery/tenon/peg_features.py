@@ -6,7 +6,7 @@ so they wait for one another where the tenon and the mortise do not.
 
 from benchmate.frame.peg_steps import BORE, bore_received, bore_tenon, prick, towards_shoulder
 from benchmate.frame.pegs import hole_cuts
-from benchmate.joinery.tenon.cutting import AS_CUT
+from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.tenon.peg_findings import peg_findings
 from benchmate.joinery.tenon.peg_lines import bored_lines, tenon_lines
 from benchmate.joinery.tenon.peg_scribed import scribed_bored_tasks, scribed_tenon_tasks

@@ -1,6 +1,6 @@
 """The tenon's own side: what comes off its timber, and the lines that bound it."""
 
-from benchmate.frame.practice import unsure
+from benchmate.frame.practice import NOT_OVERALL, unsure
 from benchmate.frame.reduction import reduction_cuts, reduction_lines, side_words
 from benchmate.joinery.tenon.flush import barefaced, depths, lightly
 from benchmate.joinery.tenon.shape import TenonShape
@@ -10,8 +10,6 @@ from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line
 from benchmate.model.solids import Axis, Cut, above, below
 from benchmate.model.stick import reference_for
-
-NOT_OVERALL = "Shoulder to shoulder, not overall: the tenon lies beyond."
 
 
 def cuts(shape: TenonShape, allowance: Length) -> tuple[Cut, ...]:

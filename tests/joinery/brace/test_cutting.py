@@ -2,7 +2,7 @@
 
 import pytest
 
-from benchmate.frame.raking_tenon import AS_CUT
+from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.brace.cutting import end_sizes, end_tasks
 from benchmate.model.feature import Asks, Stage, Task
 from tests.builders import length, real

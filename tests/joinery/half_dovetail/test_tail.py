@@ -2,14 +2,9 @@
 
 import pytest
 
+from benchmate.frame.practice import NOT_OVERALL
 from benchmate.frame.reduction import STOP_LINE
-from benchmate.joinery.half_dovetail.tail import (
-    BOTH_POINTS,
-    NOT_OVERALL,
-    tail_cuts,
-    tail_lines,
-    waiting,
-)
+from benchmate.joinery.half_dovetail.tail import BOTH_POINTS, tail_cuts, tail_lines, waiting
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Line

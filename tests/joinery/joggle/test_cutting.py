@@ -1,6 +1,6 @@
 """What is done at an abutting end, and what of it is measured as cut."""
 
-from benchmate.frame.raking_tenon import AS_CUT
+from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.joggle.cutting import end_sizes, end_tasks
 from benchmate.model.feature import Asks, Task
 from tests.builders import length

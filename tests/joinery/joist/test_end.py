@@ -2,9 +2,9 @@
 
 import pytest
 
-from benchmate.frame.practice import CHISEL, SAW
+from benchmate.frame.practice import AS_CUT, CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
-from benchmate.joinery.joist.end import AS_CUT, end_sizes
+from benchmate.joinery.joist.end import end_sizes
 from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
 from benchmate.model.directions import Face

@@ -2,15 +2,9 @@
 
 import pytest
 
-from benchmate.frame.practice import CHISEL, SAW
+from benchmate.frame.practice import AS_CUT, CHISEL, LEAVE_THE_LINE, SAW
 from benchmate.frame.reduction import unmeasured
-from benchmate.joinery.joist.tailing import (
-    AS_CUT,
-    LEAVE_THE_LINE,
-    TAKE_THE_LINE,
-    tail_sizes,
-    tail_tasks,
-)
+from benchmate.joinery.joist.tailing import TAKE_THE_LINE, tail_sizes, tail_tasks
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage, Task
 from tests.builders import length, lengths

@@ -2,9 +2,9 @@
 
 import pytest
 
-from benchmate.frame.practice import CHAINSAW, CHISEL, SAW
+from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, SAW
 from benchmate.frame.reduction import unmeasured
-from benchmate.joinery.joist_tenon.cutting import AS_CUT, end_sizes, end_tasks
+from benchmate.joinery.joist_tenon.cutting import end_sizes, end_tasks
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage, Task

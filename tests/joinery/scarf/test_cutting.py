@@ -2,7 +2,8 @@
 
 import pytest
 
-from benchmate.joinery.scarf.cutting import AS_CUT, half_sizes, half_tasks
+from benchmate.frame.practice import AS_CUT
+from benchmate.joinery.scarf.cutting import half_sizes, half_tasks
 from benchmate.joinery.scarf.shape import Half
 from benchmate.layout.step import Layout
 from benchmate.layout.walk import lay_out

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from benchmate.frame.practice import NOT_OVERALL
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.record import TenonJoint
-from benchmate.joinery.tenon.tenoned import NOT_OVERALL
 from benchmate.layout.outlines import outlines, struck
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Feature, Stage

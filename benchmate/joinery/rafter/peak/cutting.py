@@ -2,7 +2,7 @@
 
 from functools import partial
 
-from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.practice import AS_CUT, CHISEL, SAW, measure_task
 from benchmate.frame.reduction import reduction_tasks, unmeasured
 from benchmate.joinery.rafter.peak.shape import FAR, NEAR, ROOT, SHOULDER, HeadShape
 from benchmate.joinery.rafter.raking import TOP_EDGE
@@ -11,9 +11,6 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
-
-AS_CUT = "as-cut"
-"""The task after which the tongue's real thickness is known."""
 
 
 def head_tasks(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:

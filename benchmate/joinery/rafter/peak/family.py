@@ -2,6 +2,7 @@
 
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
+from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.rafter.ends import cut_twice
 from benchmate.joinery.rafter.peak import cutting, findings, head
 from benchmate.joinery.rafter.peak.record import RafterPeak
@@ -57,7 +58,7 @@ def _awaits(shape: HeadShape) -> tuple[Awaits, ...]:
     if not shape.lapped:
         return ()
     if not shape.tongue:
-        return (Awaits(mate.stick.id, f"{shape.mate_feature}/{cutting.AS_CUT}"),)
+        return (Awaits(mate.stick.id, f"{shape.mate_feature}/{AS_CUT}"),)
     known = mate.stick.measured_depth(mate.plumb, *mate.places) is not None
     if known or mate.stick.inner is not None:
         return ()
