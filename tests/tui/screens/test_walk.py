@@ -16,7 +16,7 @@ from benchmate.tui.desk import Desk
 from benchmate.tui.glyphs import UNICODE
 from benchmate.tui.screens.bench import BenchScreen
 from benchmate.workbench.actions import Change
-from tests.tui.pictures import screen_text
+from tests.tui.pictures import screen_text, settled
 
 SIZES = [(80, 24), (120, 40), (200, 60)]
 
@@ -26,7 +26,7 @@ async def opened(demo: Path, size: tuple[int, int]) -> AsyncIterator[tuple[Pilot
     """The program open on a project, with its desk."""
     app = BenchmateApp(str(demo), UNICODE)
     async with app.run_test(size=size) as pilot:
-        await pilot.pause()
+        await settled(pilot)
         screen = app.screen
         assert isinstance(screen, BenchScreen)
         assert screen.desk is not None
@@ -158,7 +158,7 @@ async def test_the_mouse_works(demo: Path) -> None:
             if "Sight the crown" in line
         )
         await pilot.click(offset=(10, row))
-        assert desk.step.id == "stick/crown"
+        assert (desk.timber, desk.step.id) == ("post-se", "stick/crown")
         await pilot.click(offset=(3, 39))
         assert desk.step.id == "foot-tenon/far-cheek"
         footer = screen_text(pilot.app).splitlines()[39]
