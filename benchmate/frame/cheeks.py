@@ -14,6 +14,7 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding, stop
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import Stick, axis_from, reference_for
 
@@ -118,7 +119,12 @@ def cheek_lines(cheeks: Cheeks, *, reduced: bool) -> tuple[Line, ...]:
 
 
 def saw_shoulder(
-    cheeks: Cheeks, face: Face, deep: Length, *, setting: str = "", leans: bool = False
+    cheeks: Cheeks,
+    face: Face,
+    deep: Length,
+    *,
+    setting: Setting | None = None,
+    leans: bool = False,
 ) -> Task:
     """Sawing the shoulder in from one face, so deep; the kerf `leans` where the shoulder slopes."""
     words, end = cheeks.stick.pose.words(face), cheeks.stick.pose.words(cheeks.end)

@@ -14,6 +14,7 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Cut, Plane, above
 from benchmate.model.stick import across, reference_for
 
@@ -121,7 +122,7 @@ def knife(tenon: RakingTenon, what: str, draws: str, hold_up: str) -> Task:
     )
 
 
-def saw_tip(tenon: RakingTenon, draws: str, parallel: str, setting: str) -> Task:
+def saw_tip(tenon: RakingTenon, draws: str, parallel: str, setting: Setting | None) -> Task:
     """Sawing off the tenon's end right across, `parallel` to the line it is measured from."""
     return Task(
         id="saw-end",
@@ -137,7 +138,11 @@ def saw_tip(tenon: RakingTenon, draws: str, parallel: str, setting: str) -> Task
 
 
 def saw_side_tasks(
-    tenon: RakingTenon, title: str, draws: str, setting: str, faces: tuple[Face, ...] = ()
+    tenon: RakingTenon,
+    title: str,
+    draws: str,
+    setting: Setting | None,
+    faces: tuple[Face, ...] = (),
 ) -> tuple[Task, ...]:
     """Sawing the shoulder a tenon stands on, side by side: each has a depth of its own.
 

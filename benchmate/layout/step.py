@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Beside, Feature, Reading, Stage
+from benchmate.model.setting import Setting
 from benchmate.model.stick import Stick
 
 LINE = " (line)"
@@ -22,7 +23,7 @@ class Step:
     strikes, within its feature. A step that is not `lasting` asks for a fresh look at the stick, so
     its tick never goes out of date. `draws` is the line a drawing shows: the one struck, or the one
     that a task works to. `rests` are the places of the lines that a cut was made to, or where the
-    other end of a slanting line lies. `setting` is how to set a square and a saw, in words.
+    other end of a slanting line lies. `setting` is how to set a square and a saw.
     A slanting line `leads_on` to the first figure beside it: where its other end comes.
     """
 
@@ -45,7 +46,7 @@ class Step:
     line: str | None
     draws: str | None
     rests: tuple[Reading, ...] = ()
-    setting: str = ""
+    setting: Setting | None = None
     leads_on: bool = False
 
 

@@ -10,7 +10,7 @@ from benchmate.layout.outlines import struck
 from benchmate.layout.slants import (
     other_end,
     parallel_rests,
-    setting_words,
+    setting_of,
     slant_rests,
     start_words,
 )
@@ -117,7 +117,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         line=line.id,
         draws=line.id,
         rests=slant_rests(line),
-        setting=setting_words(stick, line, faces),
+        setting=setting_of(stick, line, faces),
         leads_on=bool(other),
     )
 

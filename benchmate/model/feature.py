@@ -11,6 +11,7 @@ from typing import NamedTuple
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.findings import Finding
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Cut
 
 
@@ -87,14 +88,14 @@ class Slant:
     """How a line slants across the faces beside its `axis`, from its start to its finish.
 
     `where` says in words what each of the two is found on: `South arris`, `shoulder line`.
-    `setting` is how to set a square and a saw for it, in words, if there is a way.
+    `setting` is how to set a square and a saw for it, if there is a way.
     """
 
     axis: Axis
     start: Spot
     finish: Spot
     where: tuple[str, str]
-    setting: str = ""
+    setting: Setting | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,7 +130,7 @@ class Task:
     """Something to do that strikes no line: measure, knife, saw, pare, label.
 
     `draws` is the line the task works to, so that a drawing shows the waste of that alone.
-    `setting` is how to set a square and a saw, in words.
+    `setting` is how to set a square and a saw for it, where it slants.
     """
 
     id: str
@@ -144,7 +145,7 @@ class Task:
     asks: Asks = Asks.NOTHING
     lasting: bool = True
     draws: str = ""
-    setting: str = ""
+    setting: Setting | None = None
 
 
 class Size(NamedTuple):

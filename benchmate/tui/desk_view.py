@@ -16,9 +16,10 @@ from benchmate.tui.drawing.end import draw_end
 from benchmate.tui.drawing.face import draw_face
 from benchmate.tui.listing import StepRows, step_rows, timber_row
 from benchmate.tui.telling import greeting, header
+from benchmate.tui.word_lines import told_whole
 from benchmate.tui.words import Saying, sayings
 from benchmate.workbench.about import about
-from benchmate.workbench.jobs import comes_first, waits_in_words, waits_on
+from benchmate.workbench.jobs import comes_first, waits_in_brief, waits_in_words, waits_on
 
 if TYPE_CHECKING:
     from benchmate.frame.frame import Frame
@@ -33,6 +34,10 @@ if TYPE_CHECKING:
     from benchmate.workbench.bench import Bench
     from benchmate.workbench.jobs import Wait, Waits
     from benchmate.workbench.walk import Walk
+
+
+NARROW, ROWS, ROOMY = 49, 7, 9
+"""The words pane at 80 x 24: its cells, its rows, and its rows with a lower drawing below it."""
 
 
 class DeskView:
@@ -134,12 +139,17 @@ class DeskView:
     def wordy(self) -> bool:
         """Whether the words need the drawing's room: several figures, no face, or a stop."""
         step = self.step
-        return bool(step.asks) or not step.faces or bool(self.walk.withheld(step))
+        if step.asks or not step.faces or self.walk.withheld(step):
+            return True
+        several = step.line is None and len(step.readings) > 1
+        return several and not told_whole(self.words(), NARROW, ROOMY)
 
     @property
     def roomy(self) -> bool:
-        """Whether the words need two rows more: what the step waits for, or how a square is set."""
-        return bool(self.waiting or self.step.setting or self.step.leads_on)
+        """Whether the words need two rows more: to wait for, for a square, or for their length."""
+        if self.waiting or self.step.setting or self.step.leads_on:
+            return True
+        return not told_whole(self.words(), NARROW, ROWS)
 
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""
@@ -153,13 +163,16 @@ class DeskView:
         return "STOP" if self.walk.withheld(self.step) else self.step.short
 
     def words(self, *, whole: bool = False) -> tuple[Saying, ...]:
-        """The step in words, the most needed first; `whole` with its big figure among them."""
+        """The step in words, the most needed first.
+
+        `whole` with its big figure among them, and with all that it waits for.
+        """
         return sayings(
             self.walk,
             self.place,
             swapped=self.swapped,
             withheld=self.walk.withheld(self.step),
-            waits_for=waits_in_words(self.waiting),
+            waits_for=(waits_in_words if whole else waits_in_brief)(self.waiting),
             whole=whole,
         )
 

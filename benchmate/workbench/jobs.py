@@ -132,6 +132,12 @@ def waits_in_words(waits: tuple[Wait, ...]) -> str:
     return "; ".join(wait.words for wait in waits)
 
 
+def waits_in_brief(waits: tuple[Wait, ...]) -> str:
+    """The first thing a step waits for and how many more there are; empty for nothing."""
+    first, more = waits_in_words(waits[:1]), len(waits) - 1
+    return f"{first}; and {more} more" if more > 0 else first
+
+
 def all_waits(waits: Waits) -> tuple[Wait, ...]:
     """Everything that the steps of a timber wait for, each once."""
     return tuple(dict.fromkeys(wait for each in waits.values() for wait in each))

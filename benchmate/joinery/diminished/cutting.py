@@ -9,6 +9,7 @@ from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Direction, Face
 from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.setting import Setting
 from benchmate.model.stick import axis_from, reference_for
 
 COUNTED = (
@@ -39,7 +40,7 @@ def tenon_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
     )
 
 
-def _saw_shoulder(shape: EndShape, face: Face, deep: Length, setting: str) -> Task:
+def _saw_shoulder(shape: EndShape, face: Face, deep: Length, setting: Setting) -> Task:
     """The kerf leans on top and underside; on the sides it goes in square along the slant."""
     leans = axis_from(face) is shape.plumb
     return saw_shoulder(shape.cheeks, face, deep, setting=setting, leans=leans)

@@ -73,7 +73,7 @@ def _knife(shape: EndShape) -> Task:
 def _saw_upper(shape: EndShape, tape: Tape) -> Task:
     part, top = shape.part, reference_for(shape.plumb)
     word = _up_to(shape)
-    setting = slant_setting(part.haunch.nm, part.near.nm, tape) if shape.haunched else ""
+    setting = slant_setting(part.haunch.nm, part.near.nm, tape) if shape.haunched else None
     return Task(
         id="saw-upper",
         stage=Stage.CUT,

@@ -113,7 +113,7 @@ def _saw_shoulder(half: Half, tape: Tape) -> Task:
         waste=f"Keep the kerf on the {words(half, half.end)} side of the knifed line.",
         why="Stop at the depth: deeper cuts into the lap that stays.",
         caution=f"{first}{SAW}",
-        setting=slant_setting(half.squint.nm, half.butt.nm, tape) if leans else "",
+        setting=slant_setting(half.squint.nm, half.butt.nm, tape) if leans else None,
     )
 
 
