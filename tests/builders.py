@@ -8,11 +8,13 @@ from benchmate.joinery.joist.record import JoistPocket
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
 from benchmate.measure.reading import read_length
 from benchmate.model.feature import Line
 from benchmate.model.findings import Finding
 from benchmate.model.progress import AsCut, Measured
 from benchmate.model.project import Project, Timber
+from benchmate.model.setting import Setting
 from benchmate.model.work import Work
 
 Part = Timber | Work
@@ -182,6 +184,11 @@ def lengths(*texts: str) -> tuple[Length, ...]:
 def read(step: Step) -> tuple[Length, ...]:
     """A step's figures, in order."""
     return tuple(reading.value for reading in step.readings)
+
+
+def set_in_words(setting: Setting | None) -> str:
+    """How a square, a saw or a bevel is set, in inches; empty for nothing to set."""
+    return "" if setting is None else setting.words(Tape())
 
 
 def codes(findings: tuple[Finding, ...]) -> tuple[str, ...]:

@@ -16,7 +16,7 @@ from benchmate.tui.drawing.end import draw_end
 from benchmate.tui.drawing.face import draw_face
 from benchmate.tui.listing import StepRows, step_rows, timber_row
 from benchmate.tui.telling import greeting, header
-from benchmate.tui.word_lines import told_whole
+from benchmate.tui.word_lines import room_for
 from benchmate.tui.words import Saying, sayings
 from benchmate.workbench.about import about
 from benchmate.workbench.jobs import comes_first, waits_in_brief, waits_in_words, waits_on
@@ -31,13 +31,10 @@ if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.lines import Part
     from benchmate.tui.rows import Row
+    from benchmate.tui.word_lines import Room
     from benchmate.workbench.bench import Bench
     from benchmate.workbench.jobs import Wait, Waits
     from benchmate.workbench.walk import Walk
-
-
-NARROW, ROWS, ROOMY = 49, 7, 9
-"""The words pane at 80 x 24: its cells, its rows, and its rows with a lower drawing below it."""
 
 
 class DeskView:
@@ -135,21 +132,9 @@ class DeskView:
         """What to tell when the project is laid on the desk."""
         return greeting(self.bench)
 
-    @property
-    def wordy(self) -> bool:
-        """Whether the words need the drawing's room: several figures, no face, or a stop."""
-        step = self.step
-        if step.asks or not step.faces or self.walk.withheld(step):
-            return True
-        several = step.line is None and len(step.readings) > 1
-        return several and not told_whole(self.words(), NARROW, ROOMY)
-
-    @property
-    def roomy(self) -> bool:
-        """Whether the words need two rows more: to wait for, for a square, or for their length."""
-        if self.waiting or self.step.setting or self.step.leads_on:
-            return True
-        return not told_whole(self.words(), NARROW, ROWS)
+    def room(self, words: tuple[Saying, ...]) -> Room:
+        """The room that the words of the step in hand need, of which the drawing has the rest."""
+        return room_for(self.step, words, stopped=bool(self.walk.withheld(self.step)))
 
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""

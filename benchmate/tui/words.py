@@ -53,7 +53,9 @@ def sayings(
         if waits_for:
             found.append(Saying(label="waits", text=f"for {waits_for}", strong=True))
         listed = whole or _listed(walk, place)
-        found += _figures(walk, place, swapped=swapped, listed=listed, short=bool(waits_for))
+        found += _figures(
+            walk, place, swapped=swapped, listed=listed, short=bool(waits_for) and not whole
+        )
         further = tuple(_further(walk, place, swapped=swapped, listed=listed))
     return (*found, *further, *_rest(walk, place))
 

@@ -19,8 +19,12 @@ from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.findings import Severity
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, above, below
 from tests.builders import frame, length, real, timber
+
+SET = Setting(off_square=266, bevel=True)
+"""A way to set a saw, whichever."""
 
 SHOULDER = below(Axis.ALONG, length("0"), "shoulder")
 SOUND: dict[str, object] = {}
@@ -111,12 +115,12 @@ def test_a_saw_cut_has_one_depth() -> None:
     """In from its face; the far one follows the stick, so it is measured first."""
     cheeks = _cheeks()
     near = saw_shoulder(cheeks, Face.FIRST, length("2"))
-    far = saw_shoulder(cheeks, Face.FAR_FIRST, length("2"), setting="set so", leans=True)
+    far = saw_shoulder(cheeks, Face.FAR_FIRST, length("2"), setting=SET, leans=True)
     assert (near.id, far.id) == ("saw-first", "saw-far-first")
     assert [(each.value, each.hook) for each in far.readings] == [(length("2"), "North face")]
     assert near.caution == SAW
     assert far.caution == f"{unmeasured(cheeks.stick, Axis.FIRST, cheeks.places)}{SAW}"
-    assert (near.setting, far.setting) == ("", "set so")
+    assert (near.setting, far.setting) == (None, SET)
     assert "leans" in far.why
     assert "leans" not in near.why
     measured = _cheeks(measures="6")

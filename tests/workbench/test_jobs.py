@@ -14,12 +14,14 @@ from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.jobs import (
     Job,
+    Wait,
     Waits,
     all_waits,
     comes_first,
     next_job,
     nothing_left,
     stuck,
+    waits_in_brief,
     waits_in_words,
     waits_on,
 )
@@ -177,6 +179,17 @@ def test_marks_that_wait_are_read_back_when_they_are_struck(bench: Bench) -> Non
     assert waits_in_words(found["ne-foot-mortise/back-check"]) == (
         "NE post: foot tenon, measure the tenon as cut"
     )
+
+
+def test_a_small_window_tells_the_first_of_many_waits() -> None:
+    """And how many more there are."""
+    waits = tuple(Wait("post", each, f"Post: {each}") for each in ("knife", "saw", "pare"))
+    assert waits_in_words(waits) == "Post: knife; Post: saw; Post: pare"
+    assert [waits_in_brief(waits[:count]) for count in (0, 1, 3)] == [
+        "",
+        "Post: knife",
+        "Post: knife; and 2 more",
+    ]
 
 
 def test_a_timber_is_stuck_when_all_that_is_open_waits(bench: Bench) -> None:

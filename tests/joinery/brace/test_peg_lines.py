@@ -3,6 +3,7 @@
 from benchmate.joinery.brace.peg_lines import bored_lines, draw_words, own_lines
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Line, Stage
+from benchmate.model.setting import Arm
 from benchmate.model.solids import Axis
 from tests.builders import length, line
 from tests.joinery.brace.bays import bay
@@ -57,8 +58,8 @@ def test_the_brace_is_marked_square_from_shoulder_and_nose() -> None:
     readings = [(each.readings[0].value, each.readings[0].hook) for each in found]
     assert readings == [(length("1-3/8"), "seat line"), (length("2-1/8"), "nose line")]
     assert all("square to it" in each.readings[0].way for each in found)
-    settings = [each.slant.setting for each in found if each.slant]
-    assert ["tongue" in settings[0].split(";")[0][-8:], "blade;" in settings[1]] == [True, True]
+    squares = [each.slant.setting.square for each in found if each.slant and each.slant.setting]
+    assert [square and square.arm for square in squares] == [Arm.TONGUE, Arm.BLADE]
     assert {each.stage for each in found} == {Stage.FINISH}
     assert {each.faces for each in found} == {(shape().own.face,)}
 
