@@ -15,12 +15,13 @@ DRAWN = {Room.ABOVE_DRAWING: 8, Room.ABOVE_LOW_DRAWING: 6, Room.NO_DRAWING: 0}
 
 
 async def test_words_and_drawing_share_a_small_window(demo: Path) -> None:
-    """At 80 x 24, for the steps of a post, and for those of a sill that wait for one."""
+    """At 80 x 24, for marks, for those of a sill that wait for a post, and for measuring."""
     async with opened(demo, (80, 24)) as (pilot, desk):
-        seen = [await _room(pilot, desk) for _ in range(15)]
-        await find(pilot, "south sill se finish")
-        seen.append(await _room(pilot, desk))
-    assert set(seen) == set(Room)
+        seen = {await _room(pilot, desk) for _ in range(5)}
+        for what in ("south sill se finish", "se post foot as cut"):
+            await find(pilot, what)
+            seen |= {await _room(pilot, desk) for _ in range(2)}
+    assert seen == set(Room)
 
 
 async def _room(pilot: Pilot[None], desk: Desk) -> Room:
