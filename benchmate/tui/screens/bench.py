@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from benchmate.tui.desk import Desk
     from benchmate.tui.outcome import Outcome
     from benchmate.workbench.actions import Sizes
-    from benchmate.workbench.find import Hit
+    from benchmate.workbench.find_entries import Hit
 
 NO_PLACES = (
     "No timber of this project has a place in the frame. "
@@ -141,9 +141,9 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.find import FindScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        self.app.push_screen(
-            FindScreen(desk.index(), desk.bench.project.tape, self._glyphs), self._found
-        )
+        tape = desk.bench.project.tape
+        screen = FindScreen(desk.index(), tape, self._glyphs, recent=desk.looked_up)
+        self.app.push_screen(screen, self._found)
 
     def action_where(self) -> None:
         """Show where the timber stands in the frame."""
@@ -166,7 +166,10 @@ class BenchScreen(BenchView):
             self._go_to(timber, "")
 
     def _found(self, hit: Hit | None) -> None:
-        if hit is not None and hit.timber:
+        if self.desk is None or hit is None:
+            return
+        self.desk.look_up(hit)
+        if hit.timber:
             self._go_to(hit.timber, hit.step)
 
     def _go_to(self, timber: str, step: str) -> None:
