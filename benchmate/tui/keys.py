@@ -58,7 +58,7 @@ KEYS: tuple[Key, ...] = (
         keys=("enter",),
         shown="enter",
         label="open",
-        help="Open a timber, or read a step in full",
+        help="Open a timber, or read a step in full, its trade words explained",
     ),
     Key(
         id="measure",
@@ -142,7 +142,7 @@ KEYS: tuple[Key, ...] = (
         keys=("question_mark", "f1"),
         shown="?",
         label="help",
-        help="Show the keys and the words",
+        help="Say what the pane in hand does, and explain the keys and words",
     ),
     Key(
         id="quit",

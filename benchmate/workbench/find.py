@@ -87,10 +87,9 @@ class Index:
         scores = self._held(typed)
         least = min(nlargest(most, scores.values()), default=0)
         ranked = sorted(
-            (-score, not _in_order(typed, title), len(title), place)
+            (-score, *_standing(self._entries[place], typed), place)
             for place, score in scores.items()
             if score >= least
-            for title in (self._entries[place].title_words,)
         )
         return tuple(self._entries[place].hit for *_, place in ranked[:most])
 
@@ -151,6 +150,12 @@ def _batches(bench: Bench, first: tuple[str, ...]) -> Iterator[list[Entry]]:
     for timber in order:
         yield list(timber_entries(bench, timbers[timber]))
     yield list(stock_entries(bench))
+
+
+def _standing(entry: Entry, typed: tuple[str, ...]) -> tuple[bool, int, int]:
+    """Which of two answers that score the same comes first."""
+    title = entry.title_words
+    return (not _in_order(typed, title), len(title), entry.rank)
 
 
 def _in_order(typed: tuple[str, ...], title: tuple[str, ...]) -> bool:

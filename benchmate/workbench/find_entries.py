@@ -15,6 +15,9 @@ from benchmate.model.words import lower_first
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.walk import Walk
 
+_NAME, _STOCK = 1, 2
+"""The ranks of what lies on no timber."""
+
 _WORD = re.compile(r"[^\W_]+(?:/[^\W_]+)?")
 
 
@@ -31,11 +34,16 @@ class Hit:
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """An answer and the words it is found by: those of its title, and others."""
+    """An answer and the words it is found by: those of its title, and others.
+
+    Of answers that are equal in all else the one of the lesser `rank` comes first: what lies on a
+    timber before names, and those before stock.
+    """
 
     hit: Hit
     title_words: tuple[str, ...]
     other_words: tuple[str, ...]
+    rank: int = 0
 
 
 def words_in(text: str) -> tuple[str, ...]:
@@ -43,8 +51,8 @@ def words_in(text: str) -> tuple[str, ...]:
     return tuple(_WORD.findall(text.casefold()))
 
 
-def _entry(hit: Hit, other: str) -> Entry:
-    return Entry(hit, words_in(hit.title), words_in(other))
+def _entry(hit: Hit, other: str, rank: int = 0) -> Entry:
+    return Entry(hit, words_in(hit.title), words_in(other), rank)
 
 
 def timber_entries(bench: Bench, timber: Timber) -> Iterator[Entry]:
@@ -139,11 +147,12 @@ def name_entries(bench: Bench) -> Iterator[Entry]:
     for kind, names in named:
         for name, total in names.items():
             hit = Hit(title=name, detail=f"{kind}: {total.text()}", value=bench.frame.value(total))
-            yield _entry(hit, kind)
+            yield _entry(hit, kind, _NAME)
     sections = section_table(project.sections, project.inner)
     for name, value in section_names(sections).items():
         section = sections[name.rsplit(" ", 1)[0]]
-        yield _entry(Hit(title=name, detail=section_text(section, tape), value=value), "section")
+        detail = section_text(section, tape)
+        yield _entry(Hit(title=name, detail=detail, value=value), "section", _NAME)
 
 
 def stock_entries(bench: Bench) -> Iterator[Entry]:
@@ -166,4 +175,4 @@ def stock_entries(bench: Bench) -> Iterator[Entry]:
             value=sum(lengths, ZERO),
             timber=timbers[0].id,
         )
-        yield _entry(hit, f"section species wood length {kinds}")
+        yield _entry(hit, f"section species wood length {kinds}", _STOCK)

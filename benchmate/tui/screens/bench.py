@@ -47,10 +47,11 @@ class BenchScreen(BenchView):
     def _step_opened(self) -> None:
         desk = self.desk
         if desk is not None and not desk.empty:
-            from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415 - paid when opened
+            from benchmate.tui.help_text import explained  # noqa: PLC0415 - paid when opened
+            from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415
 
-            title = desk.walk.timber.name
-            self.app.push_screen(ReaderScreen(title, desk.words(whole=True), self._glyphs))
+            title, words = desk.walk.timber.name, explained(desk.words(whole=True))
+            self.app.push_screen(ReaderScreen(title, words, self._glyphs))
 
     def action_tick(self) -> None:
         """Tick the step and go on to the next open one."""
@@ -181,10 +182,16 @@ class BenchScreen(BenchView):
 
     def action_help(self) -> None:
         """Show the keys and the words."""
-        from benchmate.tui.help_text import help_sayings  # noqa: PLC0415 - paid when opened
+        from benchmate.tui import help_text  # noqa: PLC0415 - paid when opened
         from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415
 
-        self.app.push_screen(ReaderScreen("Help", help_sayings(self._glyphs), self._glyphs))
+        desk = self.desk
+        words = help_text.help_sayings(
+            self._glyphs,
+            pane=help_text.TIMBERS if self._timbers.has_focus else help_text.STEPS,
+            step=() if desk is None or desk.empty else desk.words(whole=True),
+        )
+        self.app.push_screen(ReaderScreen("Help", words, self._glyphs))
 
     def action_quit(self) -> None:
         """Leave; everything is already kept."""
