@@ -138,6 +138,13 @@ KEYS: tuple[Key, ...] = (
         help="Take over a project that is open somewhere else",
     ),
     Key(
+        id="copy",
+        keys=("ctrl+c",),
+        shown="ctrl+c",
+        label="",
+        help="Copy the step in words, for another window",
+    ),
+    Key(
         id="help",
         keys=("question_mark", "f1"),
         shown="?",

@@ -25,6 +25,11 @@ NO_PLACES = (
     'To see where each stands, give it "at" or "incline" in project.toml.'
 )
 
+COPIED = (
+    "The step is on the clipboard. Where the terminal does not let it through, drag over the text "
+    "with shift held."
+)
+
 LOOK_EVERY = 1.0
 """Seconds between looks at the files for changes made outside."""
 
@@ -179,6 +184,13 @@ class BenchScreen(BenchView):
             self.desk.go_to(timber, step)
             self._show_steps()
             self._show_all()
+
+    def action_copy(self) -> None:
+        """Put the step in words on the clipboard, where the terminal lets a program do that."""
+        desk = self.desk
+        if desk is not None and not desk.empty:
+            self.app.copy_to_clipboard(desk.plain_words())
+            self._say(COPIED)
 
     def action_help(self) -> None:
         """Show the keys and the words."""
