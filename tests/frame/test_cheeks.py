@@ -6,6 +6,7 @@ import pytest
 
 from benchmate.frame.cheeks import (
     BAREFACED,
+    LEANS,
     Cheeks,
     cheek_lines,
     cheek_outside,
@@ -13,7 +14,7 @@ from benchmate.frame.cheeks import (
     saw_edges,
     saw_shoulder,
 )
-from benchmate.frame.practice import SAW
+from benchmate.frame.practice import SAW, STOP_AT_DEPTH
 from benchmate.frame.reduction import unmeasured
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
@@ -111,14 +112,14 @@ def test_a_saw_cut_has_one_depth() -> None:
     """In from its face; the far one follows the stick, so it is measured first."""
     cheeks = _cheeks()
     near = saw_shoulder(cheeks, Face.FIRST, length("2"))
-    far = saw_shoulder(cheeks, Face.FAR_FIRST, length("2"), setting="set so", leans=True)
+    far = saw_shoulder(cheeks, Face.FAR_FIRST, length("2"), setting="set so", before=LEANS)
     assert (near.id, far.id) == ("saw-first", "saw-far-first")
     assert [(each.value, each.hook) for each in far.readings] == [(length("2"), "North face")]
     assert near.caution == SAW
     assert far.caution == f"{unmeasured(cheeks.stick, Axis.FIRST, cheeks.places)}{SAW}"
     assert (near.setting, far.setting) == ("", "set so")
-    assert "leans" in far.why
-    assert "leans" not in near.why
+    assert near.why == STOP_AT_DEPTH
+    assert far.why == f"{LEANS}{STOP_AT_DEPTH}"
     measured = _cheeks(measures="6")
     assert saw_shoulder(measured, Face.FAR_FIRST, length("2")).caution == SAW
 

@@ -2,7 +2,8 @@
 
 from functools import partial
 
-from benchmate.frame.practice import AS_CUT, CHISEL, SAW, measure_task
+from benchmate.frame.end_tasks import measure_finished
+from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.reduction import reduction_tasks, unmeasured
 from benchmate.joinery.rafter.peak.shape import FAR, NEAR, ROOT, SHOULDER, HeadShape
 from benchmate.joinery.rafter.raking import TOP_EDGE
@@ -10,7 +11,7 @@ from benchmate.joinery.rafter.words import setting, slanting
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.feature import Reading, Size, Stage, Task
 
 
 def head_tasks(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:
@@ -206,12 +207,10 @@ def _pare(shape: HeadShape) -> Task:
 
 def _as_cut(shape: HeadShape) -> Task:
     real = shape.as_cut.get("thickness") or shape.thickness
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title=f"Measure the {_part(shape)} as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        f"the {_part(shape)}",
+        (shape.end,),
+        (
             Reading(
                 value=real,
                 hook=_hook(shape, shape.rafter.side),
@@ -225,8 +224,6 @@ def _as_cut(shape: HeadShape) -> Task:
             if shape.cut == "bridle"
             else ""
         ),
-        asks=Asks.AS_CUT,
-        lasting=False,
     )
 
 

@@ -1,7 +1,7 @@
 """The rafter's head at a ridge: the wood that comes off, the lines to strike, and what to do."""
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark
-from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.practice import CHISEL, CRISP, SAW, measure_task
 from benchmate.frame.reach import crossing
 from benchmate.frame.reduction import reduction_tasks, side_line, unmeasured
 from benchmate.joinery.rafter.raking import TOP_EDGE
@@ -153,7 +153,7 @@ def _knife(shape: HeadShape) -> Task:
         draws=SHOULDER,
         faces=LONG_FACES,
         waste=f"Towards the {shape.rafter.stick.pose.words(shape.end)}.",
-        why="Knifed lines stay crisp, and hatching on every face shows which side goes.",
+        why=CRISP,
         caution="Hold it up as it will lie before the first cut: plumb, not level.",
     )
 
