@@ -147,6 +147,11 @@ class Stick(Wood):
         near = self.start if Face.REFERENCE_END in self.lapped else ZERO
         return near, self.finish if Face.FAR_END in self.lapped else self.body
 
+    def past_room(self, start: Length, finish: Length) -> Length:
+        """How far a joint between two readings runs past that; nothing or less if it does not."""
+        low, high = self.room
+        return max(low - start, finish - high)
+
     def shoulder(self, end: Face) -> Length:
         """The reading of the shoulder at an end."""
         return ZERO if end is Face.REFERENCE_END else self.body
