@@ -10,6 +10,7 @@ from benchmate.frame.cheeks import (
     Cheeks,
     cheek_lines,
     cheek_outside,
+    near_edge_words,
     saw_cheeks,
     saw_edges,
     saw_shoulder,
@@ -94,6 +95,19 @@ def test_a_barefaced_tenon_has_one_cheek_line() -> None:
         "South face",
         "near cheek, by the South face",
     )
+
+
+def test_a_family_may_say_elsewhere_that_a_tenon_is_barefaced() -> None:
+    """Its far cheek line then says only what it says of any tenon."""
+    (far,) = cheek_lines(_cheeks("0", "2"), reduced=False, barefaced="")
+    assert far.why == _line(cheek_lines(_cheeks(), reduced=False), "far-cheek").why
+
+
+def test_a_width_counts_from_the_face_where_its_edge_is_whole() -> None:
+    """A relieved edge is named by the face it lies at."""
+    stick = frame(timber("post")).stick("post")
+    assert near_edge_words(stick, Axis.SECOND, length("1")) == "narrow edge by the West face"
+    assert near_edge_words(stick, Axis.SECOND, length("0")) == "West face"
 
 
 def test_a_far_face_that_is_reduced_to_the_cheek_is_flush_with_it() -> None:

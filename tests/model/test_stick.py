@@ -54,6 +54,16 @@ def test_other_joints_lie_in_the_body_or_in_a_lap() -> None:
     assert far.room == (ZERO, length("8' 3"))
 
 
+def test_a_joint_runs_past_the_room_there_is() -> None:
+    """At whichever end it is more; below nothing while it lies inside."""
+    stick = _stick()
+    assert stick.past_room(length("-1/2"), length("12")) == length("1/2")
+    assert stick.past_room(length("-1/2"), length("8'")) == length("1")
+    assert stick.past_room(length("2"), length("7'")) == -length("2")
+    lapped = replace(stick, lapped=(Face.REFERENCE_END,))
+    assert lapped.past_room(length("-1/2"), length("7'")) == -length("4-1/2")
+
+
 def wood(inner: str | None = None, **measured: Measured) -> Stick:
     """The post by square rule with an inner section, or by mill rule."""
     given = None if inner is None else read_section(inner)
