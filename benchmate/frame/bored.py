@@ -105,8 +105,8 @@ def bored_in(mortise: PeggedMortise, pegs: Pegs, along: Iterable[Length]) -> Bor
     face = bored_side(mortise.sides, pegs.bored_from)
     deep = mortise.seat + pegs.from_shoulder * (1 if mortise.entry.is_reference else -1)
     stop = pegs.blind_depth
-    if stop is not None and not face.is_reference:
-        stop = mortise.stick.depth(mortise.sides, mortise.feature) - stop
+    if stop is not None:
+        stop = mortise.stick.in_from(face, stop, mortise.feature)
     centres = tuple(Centre(each, deep) for each in along)
     holes = Holes(stick=mortise.stick, face=face, pegs=pegs, centres=centres, stop=stop)
     return Bored(mortise=mortise, holes=holes)

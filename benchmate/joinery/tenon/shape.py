@@ -50,14 +50,7 @@ class TenonShape(StickEnd):
     @property
     def between(self) -> Cheeks:
         """Its two cheeks, which are those of any tenon."""
-        return Cheeks(
-            stick=self.stick,
-            end=self.end,
-            feature=self.feature,
-            axis=self.cheeks,
-            near=self.near,
-            far=self.far,
-        )
+        return self.cheeks_at(self.cheeks, self.near, self.far)
 
     @property
     def width(self) -> Length:
