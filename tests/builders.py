@@ -10,7 +10,7 @@ from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.measure.reading import read_length
-from benchmate.model.feature import Line
+from benchmate.model.feature import Line, Task
 from benchmate.model.findings import Finding
 from benchmate.model.progress import AsCut, Measured
 from benchmate.model.project import Project, Timber
@@ -174,6 +174,22 @@ def corners(real: Mapping[str, Real] | None = None) -> Frame:
 def line(lines: tuple[Line, ...], line_id: str) -> Line:
     """The line with an id."""
     return next(found for found in lines if found.id == line_id)
+
+
+def named(lines: tuple[Line, ...]) -> dict[str, Line]:
+    """Lines by id."""
+    return {line.id: line for line in lines}
+
+
+def task(tasks: tuple[Task, ...], task_id: str) -> Task:
+    """The task with an id."""
+    return next(found for found in tasks if found.id == task_id)
+
+
+def faults(joint: Work, *timbers: Timber) -> list[tuple[str, str]]:
+    """The key and the problem of each fault of a joint beside these timbers."""
+    found = joint.faults({each.id: each for each in timbers})
+    return [(fault.key, fault.problem) for fault in found]
 
 
 def lengths(*texts: str) -> tuple[Length, ...]:

@@ -4,8 +4,8 @@ from benchmate.frame.practice import CHISEL, DRILL, SAW
 from benchmate.joinery.diminished.boring import mortise_tasks
 from benchmate.model.directions import Face
 from benchmate.model.feature import Task
-from tests.builders import length, real, set_in_words
-from tests.joinery.diminished.ledges import SQUARE, Word, ledge, mortise_of, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.diminished.ledges import SQUARE, Word, ledge, mortise_of
 
 
 def _tasks(**words: Word) -> tuple[Task, ...]:

@@ -8,8 +8,8 @@ from benchmate.frame.practice import CHISEL, SAW
 from benchmate.joinery.diminished.cutting import COUNTED, tenon_sizes, tenon_tasks
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import length, real, set_in_words
-from tests.joinery.diminished.ledges import SQUARE, Word, end_of, ledge, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.diminished.ledges import SQUARE, Word, end_of, ledge
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 

@@ -15,16 +15,8 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, real, set_in_words
-from tests.joinery.diminished.ledges import (
-    SQUARE,
-    SQUARE_BEAM,
-    Word,
-    end_of,
-    joint_in,
-    ledge,
-    named,
-)
+from tests.builders import length, named, real, set_in_words
+from tests.joinery.diminished.ledges import SQUARE, SQUARE_BEAM, Word, end_of, joint_in, ledge
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 

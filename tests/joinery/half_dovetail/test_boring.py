@@ -7,8 +7,8 @@ from benchmate.frame.practice import CHISEL, DRILL, SAW
 from benchmate.joinery.half_dovetail.boring import DRIVE, ENGINEER, mortise_tasks
 from benchmate.model.directions import Face
 from benchmate.model.feature import Stage, Task
-from tests.builders import length, real, set_in_words
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of
 
 
 def _tasks(**words: Word) -> tuple[Task, ...]:

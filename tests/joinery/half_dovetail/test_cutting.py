@@ -9,8 +9,8 @@ from benchmate.joinery.half_dovetail.cutting import COUNTED, tail_sizes, tail_ta
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import length, real, set_in_words
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, tail_of, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, tail_of
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 

@@ -14,8 +14,8 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, real, set_in_words
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of, named
+from tests.builders import length, named, real, set_in_words
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 

@@ -9,8 +9,8 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, real, set_in_words
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, named, tail_of
+from tests.builders import length, named, real, set_in_words
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, tail_of
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 MEASURED = {"post": real({"tie-post-mortise": {"first": "8", "second": "8"}})}
