@@ -63,10 +63,14 @@ def command_parser() -> argparse.ArgumentParser:
 
 def _add_reckon(reckon: argparse.ArgumentParser) -> None:
     """The calculator's arguments; its words are those of a project file."""
-    reckon.add_argument("line", metavar="LINE", nargs="+", help="as \"12' 6 - 2 x 7-1/2\", in quotes")
+    reckon.add_argument(
+        "line", metavar="LINE", nargs="+", help='as "12\' 6 - 2 x 7-1/2", in quotes'
+    )
     units = ("feet and inches", "inches", "mm")
     reckon.add_argument("--units", choices=units, default=units[0], help="how figures are shown")
-    reckon.add_argument("--graduation", metavar="MARK", default="", help="1/16 if not given, or 1 mm")
+    reckon.add_argument(
+        "--graduation", metavar="MARK", default="", help="1/16 if not given, or 1 mm"
+    )
 
 
 def main(argv: Sequence[str] | None = None) -> int:

@@ -13,7 +13,7 @@ from benchmate.measure.reading import Unit
 from benchmate.measure.tokens import LengthError
 from benchmate.tui.rows import Row
 from benchmate.tui.words import Saying
-from benchmate.workbench.reckoning import Answer, exactly, off_every_tape, reckon
+from benchmate.workbench.reckoning import EXACT, Answer, for_a_field, reckon
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
@@ -80,18 +80,44 @@ class Pad:
             return Worked(problem=str(error), excerpt=error.excerpt())
         return Worked(answer=answer)
 
-    def sayings(self, worked: Worked, field: str = "") -> tuple[Saying, ...]:
-        """An answer in words, what is wrong, or how to begin; `field` is what it is sent to."""
+    def sayings(self, worked: Worked, field: str = "", *, same: bool = False) -> tuple[Saying, ...]:
+        """An answer in words, what is wrong, or how to begin.
+
+        `field` is what it is given to, `same` that the field says just that already.
+        """
         if worked.problem:
             return (Saying(label="", text=f"{worked.problem}.", strong=True),)
         answer = worked.answer
         if answer is None:
             return tuple(Saying(label=label or " ", text=text) for label, text in HOW)
         told = (
-            Saying(label=told.label, text=told.text, strong=told.strong) for told in answer.lines
+            Saying(label=told.label, text=told.text, strong=told.strong)
+            for told in answer.lines
+            if not (field and told.label == EXACT and self.given(answer) == answer.result.length)
         )
         what = (Saying(label="is", text=answer.what, strong=True),) if answer.what else ()
-        return (*_sent(answer, field), *what, *told)
+        given = self._given(answer, field, same=same) if field else ()
+        return (*given, *what, *told)
+
+    def given(self, answer: Answer) -> Length:
+        """What a field is given: the result, or the nearest length that a file can hold."""
+        return for_a_field(answer.result.length, self.tape)
+
+    def _given(self, answer: Answer, field: str, *, same: bool) -> Iterator[Saying]:
+        """What the field is given, and what is lost by it."""
+        if same:
+            text = f"nothing new: {field} is written so already"
+            yield Saying(label="gives", text=text, strong=True)
+            return
+        given = self.given(answer)
+        yield Saying(label="gives", text=f"{given.exact_text()}, to {field}", strong=True)
+        if given != answer.result.length:
+            finest = "tenth of a mm" if self.bare is Unit.MM else "64th"
+            told = f"rounded to the nearest {finest}, as it has no exact spelling in a field"
+            yield Saying(label="round", text=told, strong=True)
+        if answer.names:
+            told = f"a plain figure: it will not follow {', '.join(answer.names)} any more"
+            yield Saying(label="look", text=told, strong=True)
 
     def keep(self, text: str, answer: Answer) -> None:
         """Put a result on the tape, unless it is the last one there."""
@@ -118,16 +144,3 @@ class Pad:
             return f"({kept.text})"
         text = result.length.exact_text()
         return f"({text})" if result.length < ZERO else text
-
-
-def _sent(answer: Answer, field: str) -> Iterator[Saying]:
-    """What the field is given, where that is not plain from the figure, and what is lost by it."""
-    if not field:
-        return
-    yield Saying(label="gives", text=f"{exactly(answer.result)}, to {field}", strong=True)
-    if off_every_tape(answer.result.length):
-        told = "it lies on no 64th of an inch and no tenth of a mm"
-        yield Saying(label=" ", text=told)
-    if answer.names:
-        told = f"a plain figure: it will not follow {', '.join(answer.names)} any more"
-        yield Saying(label="look", text=told, strong=True)

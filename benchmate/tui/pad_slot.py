@@ -35,7 +35,9 @@ def slot_of(text: str, cursor: int, *, section: bool, bare: Unit) -> Slot:
     if not section or at is None:
         return Slot(text=text.strip())
     sides = text[:at].strip(), text[at + 1 :].strip()
-    first, second = (_with_unit(side, other, bare) for side, other in zip(sides, sides[::-1], strict=True))
+    first, second = (
+        _with_unit(side, other, bare) for side, other in zip(sides, sides[::-1], strict=True)
+    )
     if cursor <= at:
         return Slot(text=sides[0], after=f" x {second}")
     return replace(Slot(text=sides[1]), before=f"{first} x ")

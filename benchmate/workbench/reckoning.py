@@ -1,15 +1,22 @@
 """What the calculator answers, in words: the same on the screen and without it."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from benchmate.frame.frame import Frame
 from benchmate.frame.settings import on_the_square, rake_setting
 from benchmate.measure.angle import angle_text, tenths
-from benchmate.measure.length import NM_PER_MM, NM_PER_SIXTYFOURTH, ZERO, Length
+from benchmate.measure.length import (
+    NM_PER_HUNDREDTH_MM,
+    NM_PER_MM,
+    NM_PER_SIXTYFOURTH,
+    ZERO,
+    Length,
+)
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.measure.reading import Unit
-from benchmate.measure.reckon.reading import read_line
+from benchmate.measure.reckon.reading import Asked, read_line
 from benchmate.measure.reckon.rectangle import Racked, Rectangle
 from benchmate.measure.reckon.rounding import Reckoned, settled
 from benchmate.measure.reckon.slope import Slope
@@ -20,6 +27,9 @@ ROUNDED = "rounded to a millionth of a mm"
 
 SHALLOW = 12
 """A pitch of less than one in so many is more often a rise meant in 12 and typed as all of it."""
+
+EXACT = "exact"
+"""The label of the line that tells every digit."""
 
 LABEL = 7
 """Characters of the column of labels in plain text: the longest label and a space."""
@@ -58,20 +68,24 @@ def reckon(text: str, *, tape: Tape, bare: Unit, sizes: Mapping[str, Length]) ->
     `sizes` is what the names that may stand in it measure.
     """
     asked = read_line(text, bare=bare, sizes=sizes)
-    match asked:
-        case Spaces():
-            what, result, told = "each space", asked.each, _spaces(asked, tape)
-        case Rectangle():
-            what, result, told = "both diagonals", asked.diagonal, _square(asked)
-        case Racked():
-            what, result, told = *_pushed(asked), _racked(asked, tape)
-        case Slope():
-            what, result, told = "along the slope", asked.length, _slope(asked, tape)
-        case _:
-            what, result, told = "", settled(asked.nm), ()
+    what, result, told = _answered(asked, tape)
     names = asked.sides.names if isinstance(asked, Racked) else asked.names
     lines = (*_same_length(result, tape, short=bool(what)), *told)
     return Answer(what=what, result=result, lines=lines, names=tuple(dict.fromkeys(names)))
+
+
+def _answered(asked: Asked, tape: Tape) -> tuple[str, Reckoned, Iterable[Told]]:
+    """What the figure is, the figure, and what is told beneath it."""
+    match asked:
+        case Spaces():
+            return "each space", asked.each, _spaces(asked, tape)
+        case Rectangle():
+            return "both diagonals", asked.diagonal, _square(asked)
+        case Racked():
+            return (*_pushed(asked), _racked(asked, tape))
+        case Slope():
+            return "along the slope", asked.length, _slope(asked, tape)
+    return "", settled(asked.nm), ()
 
 
 def plain_text(answer: Answer, tape: Tape) -> str:
@@ -96,7 +110,7 @@ def _same_length(result: Reckoned, tape: Tape, *, short: bool) -> Iterator[Told]
         for label, unit in units.items():
             yield Told(label=label, text=unit.text(result.length))
     if result.length.nm % tape.graduation.nm:
-        yield Told(label="exact", text=exactly(result))
+        yield Told(label=EXACT, text=exactly(result))
 
 
 def _tapes(tape: Tape) -> tuple[Tape, Tape]:
@@ -112,9 +126,15 @@ def exactly(result: Reckoned) -> str:
     return text if result.whole else f"{text}, {ROUNDED}"
 
 
-def off_every_tape(length: Length) -> bool:
-    """Whether a length lies on no 64th of an inch and no tenth of a millimetre."""
-    return bool(length.nm % NM_PER_SIXTYFOURTH and length.nm % (NM_PER_MM // 10))
+def for_a_field(length: Length, tape: Tape) -> Length:
+    """The length as a project's files hold one: itself on a 64th of an inch or a 0.01 mm.
+
+    Any other goes to the nearest 64th, or tenth of a millimetre on a metric tape.
+    """
+    if not length.nm % NM_PER_SIXTYFOURTH or not length.nm % NM_PER_HUNDREDTH_MM:
+        return length
+    step = NM_PER_MM // 10 if tape.graduation.metric else NM_PER_SIXTYFOURTH
+    return settled(Fraction(length.nm, step)).length * step
 
 
 def _spaces(spaces: Spaces, tape: Tape) -> Iterator[Told]:
@@ -156,9 +176,10 @@ def _racked(racked: Racked, tape: Tape) -> Iterator[Told]:
     if racked.push.length:
         side = tape.text(settled(racked.sides.longer).length)
         which, far = ("first", racked.first) if racked.longer_first else ("second", racked.second)
+        measured = tape.text(settled(far).length)
         told = (
-            f"the {which} diagonal, {tape.text(settled(far).length)}, is the longer. Hold one {side} side; push the other along "
-            "itself, in at its corner on that diagonal"
+            f"the {which} diagonal, {measured}, is the longer. Hold one {side} side; push the "
+            "other along itself, in at its corner on that diagonal"
         )
         yield Told(label="push", text=told, strong=True)
         both = tape.text(racked.if_pushed)

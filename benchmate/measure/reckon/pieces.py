@@ -47,7 +47,8 @@ LEADS = ("diagonal", "run", "rise", "pitch")
 """The words that a line about a triangle begins with."""
 
 _SHARE = re.compile(rf"(?:an?\s+)?({'|'.join(SHARES)})(?:\s+of)?(?=[\s(]|$)")
-_WORD = re.compile(r"[^\W\d_]\w*(?:[ -]\w+)*")
+_WORD = re.compile(r"[^\W\d_]\w*(?:[ -][^\W\d_]\w*)*")
+_WORD_OR_NUMBERED = re.compile(r"[^\W\d_]\w*(?:[ -]\w+)*")
 _TIMES = "xX*\N{MULTIPLICATION SIGN}"
 _BARS = "/\N{FRACTION SLASH}"
 _SIGNS = {
@@ -112,11 +113,17 @@ def _word(text: str, at: int, names: Collection[str]) -> Cut:
     share = _SHARE.match(text, at)
     if share:
         return Cut(Piece.SHARE, share[0], at)
-    found = _WORD.match(text, at)
-    word = found[0] if found else text[at]
-    near = get_close_matches(word.casefold(), (*names, *SHARES, *LEADS), n=1)
+    word, numbered = (_matched(pattern, text, at) for pattern in (_WORD, _WORD_OR_NUMBERED))
+    known = (*names, *SHARES, *LEADS)
+    near = [match for each in (numbered, word) for match in get_close_matches(each, known, n=1)]
     remedy = f"did you mean {near[0]}?" if near else "write a length, as 12' 6"
-    raise LengthError(text, at, f"`{word}` is no name or word known here", remedy)
+    shown = numbered if word in names else word
+    raise LengthError(text, at, f"`{shown}` is no name or word known here", remedy)
+
+
+def _matched(pattern: re.Pattern[str], text: str, at: int) -> str:
+    found = pattern.match(text, at)
+    return found[0] if found else text[at]
 
 
 def share_of(word: str) -> Fraction:

@@ -45,8 +45,13 @@ _DIAGONAL = re.compile(
     r"diagonals?\s+(?P<one>.+?)\s+by\s+(?P<other>.+?)"
     r"(?:(?:\s*,|\s+measured)\s+(?P<first>.+?)\s+and\s+(?P<second>.+?))?\s*"
 )
-_CLAUSE = re.compile(r"(?P<word>run|rise|pitch)(?=\s|$)\s*(?P<said>.*?),?\s*(?=\b(?:run|rise|pitch)\b|$)")
+_CLAUSE = re.compile(
+    r"(?P<word>run|rise|pitch)(?=\s|$)\s*(?P<said>.*?),?\s*(?=\b(?:run|rise|pitch)\b|$)"
+)
 _PITCH = re.compile(r"(?P<rise>.+?)\s+in\s+(?P<run>.+)")
+_SAYS = re.compile(r"\s+(?![xX][\s\d(])[\w.(]")
+"""Figures behind a word: `rise 8'`, so that a project may have a length called rise as well."""
+
 _LEAD = re.compile(rf"\s*(?P<word>{'|'.join(LEADS)})s?(?=\s|$)")
 
 
@@ -71,6 +76,8 @@ def _painted(text: str, sizes: Mapping[str, Length]) -> str:
     while at < len(text):
         inside = at and (text[at - 1].isalnum() or text[at - 1] == "-")
         name = "" if inside else known_name(text, at, sizes)
+        if name in LEADS and _SAYS.match(text, at + len(name)):
+            name = ""
         small = text[at].lower() if text[at].isascii() else text[at]
         painted += _PAINT * len(name) or small
         at += len(name) or 1
@@ -114,18 +121,14 @@ class _Line:
         """Equal spaces, counted or at most so wide; None for a line that asks for none."""
         found = _COUNTED.fullmatch(self.words) or _AT_MOST.fullmatch(self.words)
         if found is None:
-            bad = _UNCOUNTED.fullmatch(self.words)
-            if bad:
-                raise self.refuse(bad.start("word"), "in how many what", "write in 5 spaces")
+            uncounted = _UNCOUNTED.fullmatch(self.words)
+            if uncounted:
+                raise self.refuse(uncounted.start("word"), "in how many what", "write in 5 spaces")
             return None
         total = self.part(found.span("total"))
         between = self.part(found.span("between")) if found["between"] else None
         width = between.nm if between else Fraction(0)
-        if "count" in found.groupdict():
-            count, column, names = int(found["count"]), found.start("count"), ()
-        else:
-            most = self.part(found.span("most"))
-            count, column, names = no_wider(total.nm, most.nm, width), most.column, most.names
+        count, column, names = self._count(found, total.nm, width)
         if not 1 <= count <= MOST_SPACES:
             raise self.refuse(column, f"makes {count} spaces", f"ask for 1 to {MOST_SPACES}")
         names = (*total.names, *names, *(between.names if between else ()))
@@ -135,6 +138,15 @@ class _Line:
             column = between.column if between else total.column
             problem = "what stands between leaves nothing for the spaces"
             raise self.refuse(column, problem, "ask for fewer spaces") from None
+
+    def _count(
+        self, found: re.Match[str], total: Fraction, width: Fraction
+    ) -> tuple[int, int, tuple[str, ...]]:
+        """How many spaces are asked for, the column that says so, and the names it goes by."""
+        if "count" in found.groupdict():
+            return int(found["count"]), found.start("count"), ()
+        most = self.part(found.span("most"))
+        return no_wider(total, most.nm, width), most.column, most.names
 
     def diagonal(self) -> Rectangle | Racked:
         """The diagonal of a rectangle, or what to do about two that were measured."""

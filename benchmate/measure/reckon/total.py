@@ -143,4 +143,6 @@ class _Reader:
         """LengthError unless the line ends here."""
         if self.now.piece is not Piece.END:
             problem = "this bracket was never opened"
-            raise LengthError(self.text, self.now.column, problem, "write ( before, or leave it out")
+            raise LengthError(
+                self.text, self.now.column, problem, "write ( before, or leave it out"
+            )

@@ -112,7 +112,9 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.sizes import SizesScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        self.app.push_screen(SizesScreen(desk.sizes_form(), desk.pad, self._glyphs), self._sizes_typed)
+        self.app.push_screen(
+            SizesScreen(desk.sizes_form(), desk.pad, self._glyphs), self._sizes_typed
+        )
 
     def _sizes_typed(self, sizes: Sizes | None) -> None:
         if sizes is not None:

@@ -47,6 +47,7 @@ class PadScreen(AskingScreen[Length | None]):
         super().__init__()
         self._pad = pad
         self._field = field
+        self._start = start
         self._worked = Worked()
         self._header = HeaderLine(glyphs=glyphs, id="pad-title")
         self._line = Input(
@@ -77,12 +78,12 @@ class PadScreen(AskingScreen[Length | None]):
         """Ready to type."""
         title = f" Calculator, for {self._field} " if self._field else " Calculator "
         self._header.show((Part(text=title, strong=True),), (Part(text=f" {self._pad.about} "),))
-        enter = "give it to the field" if self._field else "keep it"
+        enter = "give it" if self._field else "keep it"
         self._footer.show(
             (
                 Hint(key="enter", label=enter, action="accept"),
                 Hint(key="arrows", label="tape", action="step(1)"),
-                Hint(key="tab", label="take it up", action="take_up"),
+                Hint(key="tab", label="take up", action="take_up"),
                 Hint(key="page down", label="see more", action="page(1)"),
             ),
             (Hint(key="esc ctrl+g", label="close", action="leave"),),
@@ -107,16 +108,22 @@ class PadScreen(AskingScreen[Length | None]):
         answer = worked.answer
         self._figure.show(self._pad.tape.show(answer.result.length) if answer else None, "")
         self.set_class(answer is None, "-no-figure")
-        self._told.tell(self._pad.sayings(worked, self._field), worked.excerpt)
+        sayings = self._pad.sayings(worked, self._field, same=self._same)
+        self._told.tell(sayings, worked.excerpt)
+
+    @property
+    def _same(self) -> bool:
+        """Whether the line is what the field says already."""
+        return bool(self._field) and self._line.value.strip() == self._start
 
     def action_accept(self) -> None:
-        """Give the result to the field; over the bench keep it, and begin a new line."""
+        """Give the result to the field, if it is new; over the bench keep it and begin anew."""
         answer = self._worked.answer
         if answer is None:
             return
         self._keep()
         if self._field:
-            self.dismiss(answer.result.length)
+            self.dismiss(None if self._same else self._pad.given(answer))
         else:
             self._line.action_select_all()
 

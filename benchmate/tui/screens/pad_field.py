@@ -21,7 +21,7 @@ PAD_HINT = Hint(key="ctrl+k", label="reckon", action="pad")
 
 
 def open_pad(pad: Pad, field: Input, what: str, glyphs: Glyphs, *, section: bool = False) -> None:
-    """Open the calculator on what is in a field; a result goes back into it, exact.
+    """Open the calculator on what is in a field; a result goes back into it.
 
     `what` is what the field is for. Of a `section`, the side that the cursor stands in is meant.
     """
