@@ -16,6 +16,8 @@ from typing import Self
 
 import pyte
 
+from benchmate.store.seen import TOUR, note_seen
+
 PATIENCE = 20.0
 """Seconds a program may take to show something before a test gives up."""
 
@@ -96,13 +98,16 @@ class Terminal:
 
 
 def plain_environ(home: Path) -> dict[str, str]:
-    """An environment with folders of its own."""
+    """An environment with folders of its own, of a user who has seen the cards."""
     kept = {name: os.environ[name] for name in ("PATH", "LANG", "LC_ALL") if name in os.environ}
-    return {
+    environ = {
         **kept,
         "HOME": str(home),
         "XDG_DATA_HOME": str(home / "data"),
+        "XDG_STATE_HOME": str(home / "state"),
         "XDG_CONFIG_HOME": str(home / "config"),
         "PYTHONIOENCODING": "utf-8",
         "PYTHONPATH": str(Path(__file__).parents[1]),
     }
+    note_seen(TOUR, environ)
+    return environ

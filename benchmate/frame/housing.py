@@ -7,7 +7,7 @@ as far from the reference face on every stick.
 
 from dataclasses import dataclass
 
-from benchmate.frame.anew import first_struck
+from benchmate.frame.anew import strike_anew
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.frame.practice import CHISEL, SAW
 from benchmate.frame.reduction import lies_in_words, measured_words, unmeasured_recess
@@ -277,22 +277,13 @@ def _pare(shape: Housing, counts: str) -> Task:
 
 def _strike_anew(shape: Housing, noun: str, lines: tuple[Line, ...]) -> Task:
     """Striking on the floor what cutting the housing took away, each from where it first was."""
-    hooks = {axis: first_struck(shape.stick, axis) for axis in (Axis.ALONG, shape.sides)}
-    return Task(
-        id="strike-floor",
-        stage=Stage.CUT,
+    return strike_anew(
+        shape.stick,
+        shape.sides,
+        lines,
+        noun=noun,
+        id_="strike-floor",
         title=f"Strike the {noun} anew on the housing floor, knife its ends",
-        readings=tuple(
-            Reading(
-                value=line.at,
-                hook=hooks[line.axis][0],
-                way=f"towards the {hooks[line.axis][1]}, {lower_first(line.title)}",
-                key=f"{line.id} of the {noun}",
-            )
-            for line in lines
-            if line.axis in hooks
-        ),
-        waste=f"Inside the {noun}'s lines only.",
         why=(
             "Cutting the housing took its lines away. Measure each as it was first struck, never "
             "from the housing's edges."

@@ -1,6 +1,7 @@
 """One step of the walk round a timber, and the walk as a whole."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
@@ -54,7 +55,8 @@ class Layout:
     """All steps of one timber in order; `shoulder` is the step that strikes the reference shoulder.
 
     `shoulder` is None where the reference end has no tenon: there the squared end is the datum.
-    `least_wood` is what the shop keeps between two joints.
+    `least_wood` is what the shop keeps between two joints. `over` names the feature whose cut takes
+    away the face that another opens on, by that one's id.
     """
 
     stick: Stick
@@ -62,6 +64,7 @@ class Layout:
     steps: tuple[Step, ...]
     shoulder: str | None
     least_wood: Length
+    over: Mapping[str, str] = field(default_factory=dict)
 
     def step(self, step: str) -> Step:
         """A step by id. Raises KeyError for an unknown one."""

@@ -1,10 +1,13 @@
 """From features to the walk: every step of a timber, in the order a framer takes them."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 
+from benchmate.frame.floors import Floors
 from benchmate.frame.frame import Frame
 from benchmate.joinery import family_of
 from benchmate.layout.common import mated_back_check, stick_tasks
+from benchmate.layout.floors import MAKING, floors_on
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck
 from benchmate.layout.slants import (
@@ -27,14 +30,22 @@ from benchmate.model.work import Work
 
 def features_on(frame: Frame, timber: str) -> tuple[Feature, ...]:
     """Everything cut on one timber, in order from its reference end."""
+    return _cut_on(frame, timber)[0]
+
+
+def _cut_on(frame: Frame, timber: str) -> tuple[tuple[Feature, ...], Floors]:
+    """The same, and the floors that joints of the timber leave over others."""
     records: tuple[Timber | Work, ...] = (frame.timber(timber), *frame.works_on(timber))
-    found = (
+    found = tuple(
         feature
         for record in records
         for feature in _features_of(record, frame)
         if feature.timber == timber
     )
-    return tuple(sorted(found, key=lambda feature: feature.at))
+    floors = floors_on(frame.stick(timber), found)
+    under = _under(records, frame, floors)
+    cut = (under.get(each.id, each) for each in found)
+    return tuple(sorted(cut, key=lambda feature: feature.at)), floors
 
 
 def _features_of(record: Timber | Work, frame: Frame) -> tuple[Feature, ...]:
@@ -42,6 +53,18 @@ def _features_of(record: Timber | Work, frame: Frame) -> tuple[Feature, ...]:
     family = family_of(record)
     key = f"{family.table} {record.id}"
     return frame.once(key, lambda: _of_joint(record, family.features(record, frame)))
+
+
+def _under(records: tuple[Timber | Work, ...], frame: Frame, floors: Floors) -> dict[str, Feature]:
+    """The features whose mouths lie on floors of other joints, as they are with them."""
+    at = {(floor.timber, floor.under) for floor in floors}
+    return {
+        feature.id: feature
+        for record in records
+        if floors and (under := family_of(record).under)
+        for feature in _of_joint(record, under(record, frame, floors))
+        if (feature.timber, feature.id) in at
+    }
 
 
 def _of_joint(record: Timber | Work, features: tuple[Feature, ...]) -> tuple[Feature, ...]:
@@ -56,8 +79,9 @@ def _of_joint(record: Timber | Work, features: tuple[Feature, ...]) -> tuple[Fea
 def lay_out(frame: Frame, timber: str) -> Layout:
     """The whole walk round one timber. Raises KeyError for an unknown id."""
     stick = frame.stick(timber)
-    features = features_on(frame, timber)
+    features, floors = _cut_on(frame, timber)
     steps = [_task_step(stick, STICK, "", task) for task in stick_tasks(stick, features)]
+    over = {floor.under: floor.over for floor in floors}
     for feature in features:
         title, faces = feature.title, struck(feature, stick)
         steps += [
@@ -72,10 +96,17 @@ def lay_out(frame: Frame, timber: str) -> Layout:
     return Layout(
         stick=stick,
         features=features,
-        steps=tuple(sorted(steps, key=lambda step: step.stage)),
+        steps=tuple(sorted(steps, key=lambda step: _order(step, over))),
         shoulder=_shoulder_step(stick, features),
         least_wood=frame.project.practice.least_wood,
+        over=over,
     )
+
+
+def _order(step: Step, over: Mapping[str, str]) -> tuple[Stage, bool, Stage]:
+    """By stage; but what lies under another joint is made once that one's wood is all away."""
+    late = step.feature in over and step.stage in MAKING
+    return (max(MAKING) if late else step.stage, late, step.stage)
 
 
 def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:

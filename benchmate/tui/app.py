@@ -82,6 +82,16 @@ class BenchmateApp(App[None]):
             self._give_up(str(error))
             return
         self._bench_screen.lay(Desk(self._bench, self._glyphs))
+        self._welcome()
+
+    def _welcome(self) -> None:
+        """Show the cards over the bench at the first start of all."""
+        from benchmate.workbench.first_run import tour_due  # noqa: PLC0415 - after the first paint
+
+        if tour_due(os.environ):
+            from benchmate.tui.screens.tour import TourScreen  # noqa: PLC0415 - once
+
+            self.push_screen(TourScreen(self._glyphs))
 
     def _give_up(self, message: str) -> None:
         self.farewell = message

@@ -31,7 +31,11 @@ if TYPE_CHECKING:
     from benchmate.tui.pad import Kept, Pad
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
+    from benchmate.workbench.find_entries import Hit
     from benchmate.workbench.names import NewText
+
+REMEMBERED = 12
+"""Answers that were gone to and are offered again while nothing is typed."""
 
 
 class Desk(DeskView):
@@ -41,6 +45,7 @@ class Desk(DeskView):
         super().__init__(bench, glyphs)
         self._trail: list[tuple[str, str]] = []
         self._pad_tape: list[Kept] = []
+        self.looked_up: tuple[Hit, ...] = ()
 
     def take_timber(self, timber: str) -> None:
         """Take up a timber at its next open step that does not wait."""
@@ -234,8 +239,15 @@ class Desk(DeskView):
         return outcome
 
     def index(self) -> Index:
-        """Everything that can be looked up, as it stands."""
-        return Index(self.bench)
+        """What can be looked up: the timber in hand at once, the others as it grows."""
+        before = dict.fromkeys(hit.timber for hit in self.looked_up if hit.timber)
+        return Index(self.bench, whole=False, first=dict.fromkeys((self.timber, *before)))
+
+    def look_up(self, hit: Hit) -> None:
+        """Remember an answer that was gone to, the latest first."""
+        same = (hit.title, hit.timber, hit.step)
+        others = (each for each in self.looked_up if (each.title, each.timber, each.step) != same)
+        self.looked_up = (hit, *others)[:REMEMBERED]
 
     def sizes_form(self) -> SizesForm:
         """The form for the real sizes at the step in hand."""

@@ -163,6 +163,14 @@ class DeskView:
             whole=whole,
         )
 
+    def plain_words(self) -> str:
+        """The timber and the step in hand as lines of text."""
+        lines = (
+            f"{each.label}: {each.text}" if each.label else each.text
+            for each in self.words(whole=True)
+        )
+        return "\n".join((f"{self.bench.project.name}, {self.walk.timber.name}", *lines))
+
     def faces(self) -> tuple[Face, ...]:
         """The sides to look at for the step: the best first, the nearer end grain last."""
         layout, step = self.walk.layout, self.step

@@ -58,7 +58,7 @@ KEYS: tuple[Key, ...] = (
         keys=("enter",),
         shown="enter",
         label="open",
-        help="Open a timber, or read a step in full",
+        help="Open a timber, or read a step in full, its trade words explained",
     ),
     Key(
         id="measure",
@@ -145,11 +145,18 @@ KEYS: tuple[Key, ...] = (
         help="Take over a project that is open somewhere else",
     ),
     Key(
+        id="copy",
+        keys=("ctrl+c",),
+        shown="ctrl+c",
+        label="",
+        help="Copy the step in words, for another window",
+    ),
+    Key(
         id="help",
         keys=("question_mark", "f1"),
         shown="?",
         label="help",
-        help="Show the keys and the words",
+        help="Say what the pane in hand does, and explain the keys and words",
     ),
     Key(
         id="quit",

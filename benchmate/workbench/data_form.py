@@ -10,7 +10,7 @@ from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Finding
-from benchmate.workbench.find import Hit
+from benchmate.workbench.find_entries import Hit
 from benchmate.workbench.jobs import Wait, Waits
 from benchmate.workbench.walk import Walk
 

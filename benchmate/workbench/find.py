@@ -1,22 +1,32 @@
-"""The look-up: words in any order over timbers, steps, lines, levels, lengths and sections."""
+"""The look-up: words in any order over all of a project, forgiving of slips.
 
-import re
-from collections.abc import Iterator
-from dataclasses import dataclass
+How it works
+1. What can be found is taken in timber by timber, so that a screen can answer at once with what it
+   has and take in the rest between keys.
+2. Every word of an entry leads back to it. A typed word is held against each different word once,
+   not against each entry, and what it found is kept while the next word is typed.
+3. An answer holds every typed word: as it is, as a start, inside a word, or, where no entry holds
+   it so, but for a slip.
+"""
 
-from benchmate.frame.levels import section_names, section_table
-from benchmate.layout.step import Step
-from benchmate.measure.length import Length
-from benchmate.measure.section import section_text
-from benchmate.model.project import Timber
-from benchmate.model.words import lower_first
+from collections import defaultdict
+from collections.abc import Iterable, Iterator
+from heapq import nlargest
+from typing import NamedTuple
+
 from benchmate.workbench.bench import Bench
-from benchmate.workbench.walk import Walk
+from benchmate.workbench.find_entries import (
+    Entry,
+    Hit,
+    name_entries,
+    stock_entries,
+    timber_entries,
+    words_in,
+)
+from benchmate.workbench.slips import meant
 
-_WORD = re.compile(r"[^\W_]+(?:/[^\W_]+)?")
-
-EXACT, START, INSIDE = 4, 2, 1
-"""What a typed word scores against a whole word, the start of one, and the inside of one."""
+EXACT, START, INSIDE, SLIP = 8, 4, 2, 1
+"""What a typed word scores against a whole word, the start of one, the inside, one with a slip."""
 
 LEAST_INSIDE = 3
 """Letters a typed word needs to count inside another: `ne` is a corner, not part of `line`."""
@@ -24,61 +34,128 @@ LEAST_INSIDE = 3
 TITLE_WEIGHT = 2
 """A word found in what an entry is called counts this many times one found beside it."""
 
+MOST = 50
+"""Answers that are given."""
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Hit:
-    """One answer: what it is called, its figure if it has one, and where it lies."""
-
-    title: str
-    detail: str
-    value: Length | None = None
-    timber: str = ""
-    step: str = ""
+_Scores = dict[int, int]
+"""The entries that hold a word, by their place, and what it scores there."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Entry:
-    hit: Hit
-    title_words: tuple[str, ...]
-    other_words: tuple[str, ...]
+class _Posts(NamedTuple):
+    """The entries that have a word in their titles, and those that have it beside."""
+
+    titles: list[int]
+    others: list[int]
 
 
 class Index:
-    """Everything of a project that can be looked up, as it stands now."""
+    """What of a project can be looked up, as it stands now.
 
-    def __init__(self, bench: Bench) -> None:
-        self._entries = tuple(_entries(bench))
+    Made with `whole`, it holds everything; otherwise the names and the timbers `first`, and `grow`
+    takes in the others, one a call.
+    """
 
-    def find(self, words: str, most: int = 50) -> tuple[Hit, ...]:
+    def __init__(self, bench: Bench, *, whole: bool = True, first: Iterable[str] = ()) -> None:
+        self._entries: list[Entry] = []
+        self._posts: defaultdict[str, _Posts] = defaultdict(lambda: _Posts([], []))
+        self._scores: dict[str, _Scores] = {}
+        self._ahead = _batches(bench, tuple(first))
+        for _ in range(1 + len(set(first))):
+            self.grow()
+        while whole and self.grow():
+            pass
+
+    def grow(self) -> bool:
+        """Take in the next timber; False once there is none."""
+        batch = next(self._ahead, None)
+        if batch is None:
+            return False
+        for entry in batch:
+            self._take(entry)
+        self._scores.clear()
+        return True
+
+    def find(self, words: str, most: int = MOST) -> tuple[Hit, ...]:
         """The answers that hold every word, best first; nothing for no words.
 
         Of equal ones that which is called by the words in the order typed comes first, so that one
         joint is not taken for its mirror image, then the shorter title, then the order of the file.
         """
-        typed = _words(words)
+        typed = words_in(words)
         if not typed:
             return ()
-        scored = [
-            (-score, not _in_order(typed, entry.title_words), len(entry.title_words), entry.hit)
-            for entry in self._entries
-            if (score := _score(entry, typed))
-        ]
-        scored.sort(key=lambda found: found[:3])
-        return tuple(hit for *_, hit in scored[:most])
+        scores = self._held(typed)
+        least = min(nlargest(most, scores.values()), default=0)
+        ranked = sorted(
+            (-score, *_standing(self._entries[place], typed), place)
+            for place, score in scores.items()
+            if score >= least
+        )
+        return tuple(self._entries[place].hit for *_, place in ranked[:most])
+
+    def again(self, hit: Hit) -> Hit | None:
+        """An answer of before as it stands now; None where it is there no more."""
+        same = (hit.title, hit.timber, hit.step)
+        return next(
+            (
+                each.hit
+                for each in self._entries
+                if (each.hit.title, each.hit.timber, each.hit.step) == same
+            ),
+            None,
+        )
+
+    def _take(self, entry: Entry) -> None:
+        place = len(self._entries)
+        self._entries.append(entry)
+        for word in dict.fromkeys(entry.title_words):
+            self._posts[word].titles.append(place)
+        for word in dict.fromkeys(entry.other_words):
+            self._posts[word].others.append(place)
+
+    def _held(self, typed: tuple[str, ...]) -> _Scores:
+        """The entries that hold every typed word, with what they score in all."""
+        first, *rest = sorted(map(self._scored, typed), key=len)
+        return {
+            place: score + sum(other[place] for other in rest)
+            for place, score in first.items()
+            if all(place in other for other in rest)
+        }
+
+    def _scored(self, word: str) -> _Scores:
+        if word not in self._scores:
+            matches = [(score, each) for each in self._posts if (score := _match(word, each))]
+            if not matches:
+                matches = [(SLIP, each) for each in self._posts if meant(word, each)]
+            self._scores[word] = self._posted(matches)
+        return self._scores[word]
+
+    def _posted(self, matches: list[tuple[int, str]]) -> _Scores:
+        """The entries that have one of some words: each with the best that it scores."""
+        found: _Scores = {}
+        for score, word in matches:
+            titles, others = self._posts[word]
+            for worth, places in ((TITLE_WEIGHT * score, titles), (score, others)):
+                for place in places:
+                    if found.get(place, 0) < worth:
+                        found[place] = worth
+        return found
 
 
-def _words(text: str) -> tuple[str, ...]:
-    return tuple(_WORD.findall(text.casefold()))
+def _batches(bench: Bench, first: tuple[str, ...]) -> Iterator[list[Entry]]:
+    """The names, then timber by timber, those asked for first, then the stock they come of."""
+    yield list(name_entries(bench))
+    timbers = {timber.id: timber for timber in bench.timbers}
+    order = dict.fromkeys((*(each for each in first if each in timbers), *timbers))
+    for timber in order:
+        yield list(timber_entries(bench, timbers[timber]))
+    yield list(stock_entries(bench))
 
 
-def _score(entry: _Entry, typed: tuple[str, ...]) -> int:
-    total = 0
-    for word in typed:
-        best = max(TITLE_WEIGHT * _best(word, entry.title_words), _best(word, entry.other_words))
-        if not best:
-            return 0
-        total += best
-    return total
+def _standing(entry: Entry, typed: tuple[str, ...]) -> tuple[bool, int, int]:
+    """Which of two answers that score the same comes first."""
+    title = entry.title_words
+    return (not _in_order(typed, title), len(title), entry.rank)
 
 
 def _in_order(typed: tuple[str, ...], title: tuple[str, ...]) -> bool:
@@ -87,64 +164,9 @@ def _in_order(typed: tuple[str, ...], title: tuple[str, ...]) -> bool:
     return all(any(_match(word, found) for found in onward) for word in typed)
 
 
-def _best(word: str, among: tuple[str, ...]) -> int:
-    return max((_match(word, found) for found in among), default=0)
-
-
 def _match(word: str, found: str) -> int:
     if word == found:
         return EXACT
     if found.startswith(word):
         return START
     return INSIDE if len(word) >= LEAST_INSIDE and word in found else 0
-
-
-def _entry(hit: Hit, other: str) -> _Entry:
-    return _Entry(hit, _words(hit.title), _words(other))
-
-
-def _entries(bench: Bench) -> Iterator[_Entry]:
-    for timber in bench.timbers:
-        walk = bench.walk(timber.id)
-        yield _timber_entry(timber, walk)
-        for step in walk.steps:
-            yield _step_entry(timber, walk, step)
-    yield from _name_entries(bench)
-
-
-def _timber_entry(timber: Timber, walk: Walk) -> _Entry:
-    stick, tape = walk.layout.stick, walk.tape
-    detail = (
-        f"{timber.kind}, {section_text(stick.nominal, tape)}, "
-        f"shoulder to shoulder {tape.text(stick.body)}, overall {tape.text(stick.overall)}"
-    )
-    hit = Hit(title=timber.name, detail=detail, value=stick.body, timber=timber.id)
-    return _entry(hit, f"{timber.id} {timber.kind} {timber.species} length {detail}")
-
-
-def _step_entry(timber: Timber, walk: Walk, step: Step) -> _Entry:
-    readings = walk.readings(step)
-    stop = walk.withheld(step)
-    value = readings[0].value if readings and not stop else None
-    how = readings[0].words if value is not None else step.on
-    hit = Hit(
-        title=f"{timber.name}: {lower_first(step.title)}",
-        detail="stop: this figure is not fit to cut to" if stop else how,
-        value=value,
-        timber=timber.id,
-        step=step.id,
-    )
-    return _entry(hit, f"{timber.id} {timber.kind} {step.id} {step.on} {how}")
-
-
-def _name_entries(bench: Bench) -> Iterator[_Entry]:
-    project, tape = bench.project, bench.project.tape
-    named = (("line", project.lines), ("level", project.levels), ("length", project.lengths))
-    for kind, names in named:
-        for name, total in names.items():
-            hit = Hit(title=name, detail=f"{kind}: {total.text()}", value=bench.frame.value(total))
-            yield _entry(hit, kind)
-    sections = section_table(project.sections, project.inner)
-    for name, value in section_names(sections).items():
-        section = sections[name.rsplit(" ", 1)[0]]
-        yield _entry(Hit(title=name, detail=section_text(section, tape), value=value), "section")

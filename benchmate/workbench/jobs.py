@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 
 from benchmate.layout.standing import State
 from benchmate.layout.step import Step
-from benchmate.layout.waiting import awaited
+from benchmate.layout.waiting import awaited, ever_awaited
 from benchmate.model.feature import Asks, Awaits, Stage
 from benchmate.model.stick import ENDS, STICK
 from benchmate.model.words import lower_first
@@ -111,11 +111,10 @@ def _held_up(walk: Walk, waits: Waits) -> Waits:
 def _outstanding(walk: Walk, walk_of: WalkOf) -> dict[Awaits, Wait]:
     """The steps awaited by the joints of a timber that are not ticked, or not as they were."""
     found: dict[Awaits, Wait] = {}
-    for feature in walk.layout.features:
-        for each in feature.awaits:
-            other = walk_of(each.timber)
-            if other.standing(each.step).state is not State.TICKED:
-                found[each] = Wait(each.timber, each.step, _called(other, each.step))
+    for each in ever_awaited(walk.layout):
+        other = walk if each.timber == walk.timber.id else walk_of(each.timber)
+        if other.standing(each.step).state is not State.TICKED:
+            found[each] = Wait(each.timber, each.step, _called(other, each.step))
     return found
 
 

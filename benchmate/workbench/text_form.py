@@ -7,7 +7,7 @@ from benchmate.layout.step import Step
 from benchmate.measure.printing import Tape
 from benchmate.measure.section import section_text
 from benchmate.model.findings import Finding
-from benchmate.workbench.find import Hit
+from benchmate.workbench.find_entries import Hit
 from benchmate.workbench.jobs import Waits, waits_in_words
 from benchmate.workbench.walk import Walk
 

@@ -2,10 +2,11 @@
 
 import pytest
 
-from benchmate.layout.waiting import awaited
+from benchmate.layout.waiting import awaited, ever_awaited
 from benchmate.layout.walk import lay_out
-from benchmate.model.feature import Awaits
+from benchmate.model.feature import Awaits, Stage
 from tests.builders import corners
+from tests.joinery.tenon.head_ties import MORTISE, head_tie
 
 
 def test_a_mortise_awaits_its_tenon_as_cut() -> None:
@@ -48,3 +49,33 @@ def test_a_back_check_waits_for_no_more_than_the_marks_it_reads(timber: str) -> 
     for step in layout.steps:
         for mark in (reading.key for reading in step.readings if reading.key):
             assert awaited(layout, layout.step(mark)) == awaited(layout, step)
+
+
+def test_what_lies_under_a_notch_is_made_after_it() -> None:
+    """Nothing of it is bored before the notch is pared to its floor; its marks may come first."""
+    layout = lay_out(head_tie(lap={}), "tie")
+    notched = Awaits("tie", "tie-lap-lap/try-floor")
+    own = [step for step in layout.steps if step.feature == MORTISE]
+    late = {step.id.partition("/")[2] for step in own if notched in awaited(layout, step)}
+    assert late == {"strike-anew", "bore", "pare-sides", "pare-ends", "try-depth"}
+    assert notched in ever_awaited(layout)
+    ids = [step.id for step in layout.steps]
+    assert ids.index(notched.step) < ids.index(f"{MORTISE}/strike-anew")
+
+
+def test_all_that_is_ever_awaited_is_what_the_steps_wait_for() -> None:
+    """No more and no less, so nothing that holds a step up is overlooked."""
+    frame = head_tie(lap={})
+    for timber in ("tie", "plate", "post"):
+        layout = lay_out(frame, timber)
+        waited = {each for step in layout.steps for each in awaited(layout, step)}
+        assert set(ever_awaited(layout)) == waited
+
+
+def test_without_a_notch_the_cuts_go_by_stage() -> None:
+    """Then nothing of its own timber holds a mortise up."""
+    layout = lay_out(head_tie(), "tie")
+    assert {each.timber for each in ever_awaited(layout)} == {"post"}
+    stages = [step.stage for step in layout.steps]
+    assert stages == sorted(stages)
+    assert Stage.CUT in stages

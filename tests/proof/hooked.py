@@ -1,12 +1,14 @@
 """Where a figure comes to: set off from a face, the squared end or a shoulder of a timber.
 
-On a tenon there is no such face any more: there it is set off from a side that was cut.
+On a tenon there is no such face any more: there it is set off from a side that was cut. Where
+another joint cut the face away it is set off from the floor that one's own step puts there.
 """
 
 from benchmate.model.directions import Face
 from benchmate.model.feature import Feature, Reading
 from benchmate.model.solids import Axis
 from benchmate.model.stick import reference_for
+from benchmate.model.words import lower_first
 from tests.proof.wood import Log
 
 
@@ -23,7 +25,29 @@ def set_off(log: Log, reading: Reading) -> tuple[int, float]:
             return number, reading.value.nm
         if reading.hook == words(near.opposite):
             return number, depths[number - 1] - reading.value.nm
+    if reading.hook.startswith(FLOOR):
+        return _below_floor(log, reading)
     return 0, _along(log, reading)
+
+
+FLOOR = "floor of the "
+"""What the hook on another joint's floor starts with, before that one's title."""
+
+
+def _below_floor(log: Log, reading: Reading) -> tuple[int, float]:
+    """A place below the floor of another joint, which is where the figures of its step put it."""
+    title = reading.hook.removeprefix(FLOOR)
+    over = next(each for each in log.layout.features if lower_first(each.title) == title)
+    steps = (log.layout.step(f"{over.id}/{line.id}") for line in over.lines if line.id in FLOORS)
+    number, at = set_off(log, next(steps).readings[0])
+    words = log.layout.stick.pose.words
+    far = words(reference_for((Axis.FIRST, Axis.SECOND)[number - 1]).opposite)
+    ahead = f"towards the {far}" in reading.way
+    return number, at + (reading.value.nm if ahead else -reading.value.nm)
+
+
+FLOORS = ("floor", "lap")
+"""The lines that a notch or a lap ends on."""
 
 
 def _along(log: Log, reading: Reading) -> float:

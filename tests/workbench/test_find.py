@@ -1,5 +1,6 @@
 """The look-up."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -88,3 +89,25 @@ def test_equal_titles_stay_in_the_order_of_the_file(orchard: Index) -> None:
     """Like timbers are given as the project lists them."""
     posts = [hit.title for hit in orchard.find("post", most=300) if not hit.step and hit.timber]
     assert posts[:2] == ["SW post", "SE post"]
+
+
+def test_an_index_grows_timber_by_timber(bench: Bench) -> None:
+    """What is asked for first is in at once, and in the end all that a whole one holds."""
+    growing = Index(bench, whole=False, first=["post-ne"])
+    assert growing.find("ne post foot shoulder")[0].timber == "post-ne"
+    assert all(hit.timber in ("post-ne", "") for hit in growing.find("shoulder"))
+    steps = 0
+    while growing.grow():
+        steps += 1
+    assert steps == len(bench.timbers)
+    whole = Index(bench)
+    for words in ("se post", "depth", "stock", "sill south ne"):
+        assert set(growing.find(words, most=1000)) == set(whole.find(words, most=1000))
+
+
+def test_an_answer_of_before_is_given_as_it_stands_now(bench: Bench) -> None:
+    """And none for what is gone."""
+    index = Index(bench)
+    hit = index.find("se post relief")[0]
+    assert index.again(replace(hit, value=None, detail="as it was")) == hit
+    assert index.again(replace(hit, title="what is gone")) is None

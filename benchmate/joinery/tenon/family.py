@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from benchmate.frame.both_sides import end_side, mated_side
 from benchmate.frame.family import Family
+from benchmate.frame.floors import Floors
 from benchmate.frame.frame import Frame
 from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
 from benchmate.joinery.tenon.beyond import mortise_beyond
@@ -25,14 +26,15 @@ from benchmate.model.feature import Feature
 from benchmate.model.findings import Finding
 
 
-def features(joint: TenonJoint, frame: Frame) -> tuple[Feature, ...]:
+def features(joint: TenonJoint, frame: Frame, floors: Floors = ()) -> tuple[Feature, ...]:
     """The tenon, and the mortises of the timbers that receive it, and what it goes through.
 
-    What stops one side stops the others: none can be cut to figures that cannot be.
+    What stops one side stops the others: none can be cut to figures that cannot be. `floors` are
+    what other joints leave where its mortises open.
     """
     made = shape(joint, frame)
     received = tuple(
-        each
+        replace(each, floors=floors)
         for each in (mortise_of(joint, made, frame), mortise_beyond(joint, made, frame))
         if each is not None
     )
@@ -150,4 +152,4 @@ def _mortise_title(shape: MortiseShape) -> str:
     return f"Mortise for {shape.tenon.stick.name}{past}"
 
 
-FAMILY = Family(name="tenon", table="joint", record=TenonJoint, features=features)
+FAMILY = Family(name="tenon", table="joint", record=TenonJoint, features=features, under=features)

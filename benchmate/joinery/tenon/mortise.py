@@ -1,5 +1,8 @@
 """The receiving side: the mortise, cut to the tenon as it really came out."""
 
+from dataclasses import replace
+
+from benchmate.frame.anew import strike_anew
 from benchmate.frame.chopping import (
     TRY_DEPTH,
     Depth,
@@ -153,7 +156,7 @@ def _depth(shape: MortiseShape, tape: Tape) -> Line:
         faces=(shape.entry,),
         readings=(
             Reading(
-                value=shape.depth, hook=opening(shape), way=f"straight down towards the {other}"
+                value=shape.down, hook=opening(shape), way=f"straight down towards the {other}"
             ),
         ),
         beside=(
@@ -181,8 +184,9 @@ def tried(shape: MortiseShape) -> str:
 
 
 def opening(shape: MortiseShape) -> str:
-    """What the mortise's depth is measured from: where the shoulder bears, in words."""
-    return housing(shape).opening
+    """What the mortise's depth is measured from, in words: the floor it opens on, or its face."""
+    floor = shape.floor(shape.entry)
+    return floor.words if floor else housing(shape).opening
 
 
 def tasks(shape: MortiseShape, tape: Tape, meets: tuple[str, ...] = ()) -> tuple[Task, ...]:
@@ -200,6 +204,7 @@ def tasks(shape: MortiseShape, tape: Tape, meets: tuple[str, ...] = ()) -> tuple
             counts=not shape.through,
         ),
         *_knife(shape),
+        *_struck_anew(shape, tape),
         *_boring(shape, meets),
         pare_sides(mouth, shape.across[1] - shape.across[0]),
         pare_ends(
@@ -227,13 +232,14 @@ def _mouth(shape: MortiseShape) -> Mouth:
 
 
 def _down(shape: MortiseShape) -> Depth:
-    down = Reading(value=shape.depth, hook=opening(shape), way="down")
+    down = Reading(value=shape.down, hook=opening(shape), way="down")
     return Depth(down=down, beside=under_the_notch(shape))
 
 
 def _knife(shape: MortiseShape) -> tuple[Task, ...]:
-    """Knifing the mortise on its faces; in a housing that waits until its floor is cut."""
-    faces = shape.mouths[1:] if shape.housed else shape.mouths
+    """Knifing the mortise on its faces; on a floor that waits until the floor is cut."""
+    housed = shape.mouths[:1] if shape.housed else ()
+    faces = tuple(face for face in shape.mouths if face not in housed and not shape.floor(face))
     if not faces:
         return ()
     return (
@@ -246,4 +252,28 @@ def _knife(shape: MortiseShape) -> tuple[Task, ...]:
             why="The knifed cross-grain lines keep the ends from tearing.",
             caution=notched(shape),
         ),
+    )
+
+
+def _struck_anew(shape: MortiseShape, tape: Tape) -> tuple[Task, ...]:
+    """Striking it on every floor of another joint that it opens on."""
+    lines = (*_ends(shape, tape), *_sides(shape, tape))
+    return tuple(
+        replace(
+            strike_anew(
+                shape.stick,
+                shape.sides,
+                lines,
+                noun="mortise",
+                id_="strike-anew" if face is shape.entry else "strike-anew-far",
+                title=f"Strike the mortise anew on the {floor.words}, knife its ends",
+                why=(
+                    f"The {floor.name} took its lines away. Measure each as it was first struck, "
+                    "never from the edges of the floor."
+                ),
+            ),
+            faces=(face,),
+        )
+        for face in shape.mouths
+        if (floor := shape.floor(face))
     )

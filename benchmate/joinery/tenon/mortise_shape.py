@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
+from benchmate.frame.floors import Floor, Floors, floor_at
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.joinery.tenon.record import TenonJoint
@@ -39,7 +40,8 @@ class MortiseShape:
     bottom nor a clearance.
 
     One that the tenon comes to `past` another timber has its `seat` at the real face it enters,
-    where no shoulder bears, and `length` is how far the tenon goes in from there.
+    where no shoulder bears, and `length` is how far the tenon goes in from there. Of the `floors`
+    that other joints leave on its stick, those over its mouths are where its depths count from.
     """
 
     stick: Stick
@@ -63,6 +65,7 @@ class MortiseShape:
     held: str
     passage: Passage | None
     past: Past | None = None
+    floors: Floors = ()
     along_follows: TenonSize = "width"
     across_follows: TenonSize = "thickness"
 
@@ -80,6 +83,29 @@ class MortiseShape:
     def mouths(self) -> tuple[Face, ...]:
         """The faces it comes out on, its entry first."""
         return (self.entry, self.entry.opposite) if self.through else (self.entry,)
+
+    def floor(self, face: Face) -> Floor | None:
+        """The floor of another joint that it opens on at one of its mouths; None for a face.
+
+        One that is housed there opens on its housing's own floor.
+        """
+        if self.housed and face is self.entry:
+            return None
+        return floor_at(self.floors, self.stick.id, self.feature, face)
+
+    def cut_back(self, face: Face) -> Length:
+        """How much of the wood the tenon passes has gone at one of the mouths."""
+        floor = self.floor(face)
+        if floor is None:
+            return ZERO
+        if face is self.entry:
+            return abs(floor.at - self.seat)
+        return self.real_into - floor.at if self.entry.is_reference else floor.at
+
+    @property
+    def down(self) -> Length:
+        """How deep its bottom lies below the floor it opens on, or below the seat."""
+        return self.depth - self.cut_back(self.entry)
 
     @property
     def depth(self) -> Length:

@@ -48,7 +48,17 @@ def comes_past(shape: MortiseShape) -> str:
 
 
 def notched(shape: MortiseShape) -> str:
-    """The caution for lines that go with a notch, where the two timbers overlap."""
+    """The caution for lines that go with a notch, where the two timbers overlap.
+
+    Where no joint of the two says so, either of them may be notched, and the caution says if.
+    """
+    floors = tuple(floor for face in shape.mouths if (floor := shape.floor(face)))
+    if floors:
+        names = " and ".join(floor.name for floor in floors)
+        return (
+            f"The {names} takes these lines away: it is cut first, and they are struck anew on its "
+            "floor."
+        )
     if shape.past is None or shape.past.inside <= ZERO:
         return ""
     name = shape.past.name
@@ -60,7 +70,7 @@ def notched(shape: MortiseShape) -> str:
 
 def from_the_face(shape: MortiseShape) -> str:
     """The cautions for a depth that counts from the face the tenon enters past another timber."""
-    if shape.past is None:
+    if shape.past is None or shape.floor(shape.entry):
         return ""
     measured = ""
     if not shape.entry.is_reference:
@@ -76,9 +86,11 @@ def from_the_face(shape: MortiseShape) -> str:
 
 def under_the_notch(shape: MortiseShape) -> tuple[Beside, ...]:
     """The wood left past the mortise, which is the same however deep a notch was cut before it."""
+    face = shape.stick.pose.words(shape.entry.opposite)
+    if shape.floor(shape.entry):
+        return (Beside(shape.left_below, f"left to the {face}"),)
     if shape.past is None or shape.past.inside <= ZERO:
         return ()
-    face = shape.stick.pose.words(shape.entry.opposite)
     return (Beside(shape.left_below, f"left to the {face}, however deep a notch there is"),)
 
 

@@ -44,7 +44,8 @@ def through_bore(
 ) -> tuple[Task, ...]:
     """Boring from both faces, half the wood from each; `beware` is what comes in the way."""
     words, far = shape.stick.pose.words, shape.entry.opposite
-    half = Length(passage.wood.nm // 2)
+    wood = passage.wood - shape.cut_back(shape.entry) - shape.cut_back(far)
+    half, floor = Length(wood.nm // 2), shape.floor(far)
     task = partial(Task, stage=Stage.CUT, waste=waste, caution=f"{FROM_BOTH} {beware}{DRILL}")
     return (
         task(
@@ -59,7 +60,11 @@ def through_bore(
             title=f"Turn the timber, bore the rest from the {words(far)}",
             faces=(far,),
             readings=(
-                Reading(value=passage.wood - half, hook=words(far), way="in, to meet the other"),
+                Reading(
+                    value=wood - half,
+                    hook=floor.words if floor else words(far),
+                    way="in, to meet the other",
+                ),
             ),
             why="Both were struck from the same reference face and end, so they meet.",
         ),

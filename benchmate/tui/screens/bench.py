@@ -18,11 +18,16 @@ if TYPE_CHECKING:
     from benchmate.tui.desk import Desk
     from benchmate.tui.outcome import Outcome
     from benchmate.workbench.actions import Sizes
-    from benchmate.workbench.find import Hit
+    from benchmate.workbench.find_entries import Hit
 
 NO_PLACES = (
     "No timber of this project has a place in the frame. "
     'To see where each stands, give it "at" or "incline" in project.toml.'
+)
+
+COPIED = (
+    "The step is on the clipboard. Where the terminal does not let it through, drag over the text "
+    "with shift held."
 )
 
 LOOK_EVERY = 1.0
@@ -47,10 +52,11 @@ class BenchScreen(BenchView):
     def _step_opened(self) -> None:
         desk = self.desk
         if desk is not None and not desk.empty:
-            from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415 - paid when opened
+            from benchmate.tui.help_text import explained  # noqa: PLC0415 - paid when opened
+            from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415
 
-            title = desk.walk.timber.name
-            self.app.push_screen(ReaderScreen(title, desk.words(whole=True), self._glyphs))
+            title, words = desk.walk.timber.name, explained(desk.words(whole=True))
+            self.app.push_screen(ReaderScreen(title, words, self._glyphs))
 
     def action_tick(self) -> None:
         """Tick the step and go on to the next open one."""
@@ -143,9 +149,9 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.find import FindScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        self.app.push_screen(
-            FindScreen(desk.index(), desk.bench.project.tape, self._glyphs), self._found
-        )
+        tape = desk.bench.project.tape
+        screen = FindScreen(desk.index(), tape, self._glyphs, recent=desk.looked_up)
+        self.app.push_screen(screen, self._found)
 
     def action_pad(self) -> None:
         """Reckon with lengths."""
@@ -178,7 +184,10 @@ class BenchScreen(BenchView):
             self._go_to(timber, "")
 
     def _found(self, hit: Hit | None) -> None:
-        if hit is not None and hit.timber:
+        if self.desk is None or hit is None:
+            return
+        self.desk.look_up(hit)
+        if hit.timber:
             self._go_to(hit.timber, hit.step)
 
     def _go_to(self, timber: str, step: str) -> None:
@@ -188,12 +197,25 @@ class BenchScreen(BenchView):
             self._show_steps()
             self._show_all()
 
+    def action_copy(self) -> None:
+        """Put the step in words on the clipboard, where the terminal lets a program do that."""
+        desk = self.desk
+        if desk is not None and not desk.empty:
+            self.app.copy_to_clipboard(desk.plain_words())
+            self._say(COPIED)
+
     def action_help(self) -> None:
         """Show the keys and the words."""
-        from benchmate.tui.help_text import help_sayings  # noqa: PLC0415 - paid when opened
+        from benchmate.tui import help_text  # noqa: PLC0415 - paid when opened
         from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415
 
-        self.app.push_screen(ReaderScreen("Help", help_sayings(self._glyphs), self._glyphs))
+        desk = self.desk
+        words = help_text.help_sayings(
+            self._glyphs,
+            pane=help_text.TIMBERS if self._timbers.has_focus else help_text.STEPS,
+            step=() if desk is None or desk.empty else desk.words(whole=True),
+        )
+        self.app.push_screen(ReaderScreen("Help", words, self._glyphs))
 
     def action_quit(self) -> None:
         """Leave; everything is already kept."""

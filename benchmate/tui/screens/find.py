@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from time import monotonic
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import on
@@ -22,7 +23,16 @@ if TYPE_CHECKING:
 
     from benchmate.measure.printing import Tape
     from benchmate.tui.glyphs import Glyphs
-    from benchmate.workbench.find import Hit, Index
+    from benchmate.workbench.find import Index
+    from benchmate.workbench.find_entries import Hit
+
+AT_ONCE, BETWEEN, AGAIN = 0.008, 0.001, 0.1
+"""Seconds that timbers are taken in at a stretch, that keys have in between, and after which the
+answers are looked at again meanwhile."""
+
+STILL = "Still going through the timbers."
+NOTHING = "Nothing holds all of these words; try fewer of them, or the start of one."
+BEFORE = "Type what you look for. These were looked up before:"
 
 
 class FindScreen(AskingScreen["Hit | None"]):
@@ -36,10 +46,15 @@ class FindScreen(AskingScreen["Hit | None"]):
         Binding("pageup", "page(-1)", "Page up", show=False, priority=True),
     ]
 
-    def __init__(self, index: Index, tape: Tape, glyphs: Glyphs) -> None:
+    def __init__(
+        self, index: Index, tape: Tape, glyphs: Glyphs, *, recent: tuple[Hit, ...] = ()
+    ) -> None:
         super().__init__()
         self._index = index
         self._tape = tape
+        self._recent = recent
+        self._growing = True
+        self._looked = 0.0
         self._hits: tuple[Hit, ...] = ()
         self._words = Input(
             placeholder="words in any order: se post relief, floor top",
@@ -72,10 +87,29 @@ class FindScreen(AskingScreen["Hit | None"]):
             (Hint(key="esc ctrl+g", label="leave", action="leave"),),
         )
         self._words.focus()
+        self._look()
+        self.set_timer(BETWEEN, self._grow)
+
+    def _grow(self) -> None:
+        """Take in more timbers for a moment, then let keys by; answers follow what is in."""
+        until = monotonic() + AT_ONCE
+        while self._growing and monotonic() < until:
+            self._growing = self._index.grow()
+        if self._words.value and (not self._growing or monotonic() > self._looked + AGAIN):
+            self._look()
+        if self._growing:
+            self.set_timer(BETWEEN, self._grow)
 
     @on(Input.Changed)
-    def _typed(self, event: Input.Changed) -> None:
-        self._hits = self._index.find(event.value)
+    def _typed(self) -> None:
+        self._look(afresh=True)
+
+    def _look(self, *, afresh: bool = False) -> None:
+        """Show the answers to the words; the one in hand stays in hand unless words were typed."""
+        row = self._list.cursor
+        before = self._hits[row] if self._hits and row is not None and not afresh else None
+        self._hits = self._answers()
+        self._looked = monotonic()
         rows = tuple(
             Row(
                 text=hit.title,
@@ -83,8 +117,15 @@ class FindScreen(AskingScreen["Hit | None"]):
             )
             for hit in self._hits
         )
-        self._list.show(rows, 0)
-        self._moved(0)
+        place = self._hits.index(before) if row and before in self._hits else 0
+        self._list.show(rows, place)
+        self._moved(place)
+
+    def _answers(self) -> tuple[Hit, ...]:
+        """What the words find; with none typed, what was gone to before."""
+        if self._words.value:
+            return self._index.find(self._words.value)
+        return tuple(hit for each in self._recent if (hit := self._index.again(each)))
 
     @on(Input.Submitted)
     def _submitted(self) -> None:
@@ -98,13 +139,19 @@ class FindScreen(AskingScreen["Hit | None"]):
         """Show the answer under the cursor in full."""
         if not self._hits:
             self._figure.show(None, "")
-            self._about.show(())
+            told = STILL if self._growing else NOTHING
+            self._about.show((Saying(label="", text=told),) if self._words.value else ())
             return
         hit = self._hits[row]
         figure = self._tape.show(hit.value) if hit.value is not None else None
         self._figure.show(figure, hit.title)
+        before = () if self._words.value else (Saying(label="", text=BEFORE),)
         self._about.show(
-            (Saying(label="", text=hit.title, strong=True), Saying(label="", text=hit.detail))
+            (
+                *before,
+                Saying(label="", text=hit.title, strong=True),
+                Saying(label="", text=hit.detail),
+            )
         )
 
     def action_step(self, lines: int) -> None:

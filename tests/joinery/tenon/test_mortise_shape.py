@@ -1,8 +1,11 @@
 """Where a mortise and its housing lie, whichever way the timbers stand."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 
+from benchmate.frame.floors import Floor
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting
 from benchmate.joinery.tenon.mortise_shape import (
@@ -162,3 +165,42 @@ def test_relish_is_left_at_the_nearer_end() -> None:
         found = _in_sill(tenon(into="sill", at=at, housing="1/2", all_round="1"))
         assert found.relish == (length(relish), end)
         assert found.relish[0] > ZERO
+
+
+def _floor(made: MortiseShape, face: Face, at: str) -> Floor:
+    return Floor(
+        timber=made.stick.id, under=made.feature, over="lap", face=face, at=length(at), name="lap"
+    )
+
+
+@pytest.mark.parametrize(
+    ("face", "at", "gone"),
+    [(Face.FIRST, "1", "1"), (Face.FAR_FIRST, "6", "2"), (Face.FIRST, "1/64", "1/64")],
+)
+def test_a_floor_takes_what_lies_between_it_and_the_face(face: Face, at: str, gone: str) -> None:
+    """In a sill 8" deep that a post enters from its first face."""
+    joint = tenon(into="sill", at="4'")
+    built = frame(timber("post"), sill(), joint)
+    made = mortise_of(joint, shape(joint, built), built)
+    assert made is not None
+    assert made.real_into == length("8")
+    assert made.entry is Face.FIRST
+    under = replace(made, floors=(_floor(made, face, at),))
+    floor = under.floor(face)
+    assert floor is not None
+    assert under.cut_back(face) == length(gone)
+    assert under.cut_back(face.opposite) == ZERO
+    assert under.bottom == made.bottom
+    off = length(gone) if face is made.entry else ZERO
+    assert under.down == made.down - off == made.depth - off
+
+
+def test_one_that_is_housed_opens_on_its_own_floor() -> None:
+    """Its depths count from where the shoulder bears, whatever was cut over that before."""
+    joint = tenon(into="sill", at="4'", housing="1/2")
+    built = frame(timber("post"), sill(), joint)
+    made = mortise_of(joint, shape(joint, built), built)
+    assert made is not None
+    under = replace(made, floors=(_floor(made, made.entry, "1/4"),))
+    assert under.floor(made.entry) is None
+    assert under.down == made.depth

@@ -107,3 +107,48 @@ def test_what_the_room_at_the_bottom_is_over() -> None:
     assert spare_words(made(head_tie())) == "deeper than the tenon goes in"
     assert spare_words(mortise(sill_corner(), "post-foot")) == "deeper than the tenon is long"
     assert from_the_face(mortise(sill_corner(), "post-foot")) == ""
+
+
+def test_where_a_lap_is_cut_for_it_the_notch_is_no_longer_in_doubt() -> None:
+    """An inch of overlap, half of it from the tie: 4-1/8" deep from its underside is 3-5/8" there.
+
+    What is left over it, 4-7/8" of 9", does not change.
+    """
+    steps = _steps("tie", MORTISE, lap={})
+    assert steps["start"].caution == (
+        "The notch for Plate takes these lines away: it is cut first, and they are struck anew on "
+        "its floor."
+    )
+    left = Beside(length("4-7/8"), "left to the top face")
+    for name in ("depth", "bore", "try-depth"):
+        found = steps[name]
+        assert (read(found), found.readings[0].hook) == (
+            lengths("3-5/8"),
+            "floor of the notch for Plate",
+        )
+        assert left in found.beside
+        assert "as it was before any notch" not in found.caution
+        assert "Not measured here yet" not in found.caution
+
+
+def test_below_a_floor_the_depth_is_the_same_on_every_stick() -> None:
+    """Floor and bottom both count from the face above, so a tie that is over changes neither."""
+    over = {"tie": real({MORTISE: {"first": "9-1/4", "second": "8"}})}
+    for sticks in (None, over):
+        depth = _steps("tie", MORTISE, lap={}, real=sticks)["depth"]
+        assert read(depth) == lengths("3-5/8")
+
+
+def test_lines_that_went_with_the_notch_are_struck_anew_on_its_floor() -> None:
+    """Each from where it first was; nothing is knifed on a face that is about to go."""
+    steps = _steps("tie", MORTISE, lap={})
+    assert "knife" not in steps
+    anew = steps["strike-anew"]
+    assert anew.title.endswith(
+        "strike the mortise anew on the floor of the notch for Plate, knife its ends"
+    )
+    assert anew.on == "underside"
+    struck = [steps[name].readings[0] for name in ("start", "finish", "near-side", "far-side")]
+    assert [(each.value, each.hook) for each in anew.readings] == [
+        (each.value, each.hook) for each in struck
+    ]

@@ -18,6 +18,8 @@ from benchmate.model.feature import Beside, Stage
 from benchmate.model.progress import AsCut
 from tests.builders import length, lengths, read, real
 from tests.joinery.tenon.girts import BLIND, MORTISE, NONE, Words, girt_tenon, girt_through
+from tests.joinery.tenon.head_ties import MORTISE as HEAD_MORTISE
+from tests.joinery.tenon.head_ties import head_tie
 from tests.joinery.tenon.housed import Housed, passing
 
 EAST_FIRST = {"second_face": "east"}
@@ -187,3 +189,34 @@ def test_a_length_may_be_said_past_the_wood_it_goes_through() -> None:
     assert made.length == length("8-1/2") + length("1/4")
     assert over.stick("girt").far == made.length
     assert end_beside(made.passage, made.length)[0].words.startswith("proud of Post's West face")
+
+
+def test_a_notch_over_the_far_face_is_bored_from_its_floor() -> None:
+    """Half an inch off a 7" plate leaves 6-1/2": half of that from either side.
+
+    The underside's mortise is knifed on its face, the other's on the floor of the notch.
+    """
+    steps = {
+        step.id.partition("/")[2]: step
+        for step in lay_out(head_tie(lap={}), "plate").steps
+        if step.feature == HEAD_MORTISE
+    }
+    halves = [steps[name].readings[0] for name in ("bore", "bore-far")]
+    assert [(each.value, each.hook) for each in halves] == [
+        (length("3-1/4"), "underside"),
+        (length("3-1/4"), "floor of the notch for Tie"),
+    ]
+    assert steps["knife"].on == "underside"
+    assert steps["strike-anew-far"].on == "top face"
+    assert "strike-anew" not in steps
+
+
+def test_without_a_notch_it_is_bored_from_both_faces() -> None:
+    """All 7" of it."""
+    steps = {step.id: step for step in lay_out(head_tie(), "plate").steps}
+    halves = [steps[f"{HEAD_MORTISE}/{name}"].readings[0] for name in ("bore", "bore-far")]
+    assert [(each.value, each.hook) for each in halves] == [
+        (length("3-1/2"), "underside"),
+        (length("3-1/2"), "top face"),
+    ]
+    assert steps[f"{HEAD_MORTISE}/knife"].on == "underside and top face"

@@ -384,3 +384,15 @@ async def test_a_name_is_changed_with_what_moves_shown_first(
         assert "To look at again: SW post" in " ".join(screen_text(pilot.app).split())
         await pilot.press("u")
         assert desk.bench.project.lengths["bench top"].text() == before
+
+
+async def test_a_step_can_be_copied_in_words(demo: Path) -> None:
+    """All of it, with its figure, as plain text."""
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        await pilot.press("ctrl+c")
+        copied = pilot.app.clipboard
+        assert copied == desk.plain_words()
+        assert copied.splitlines()[0] == "Orchard tool shed, SE post"
+        assert '3-1/2" from the South face' in copied
+        assert "waste: Towards the North face." in copied
+        assert "on the clipboard" in screen_text(pilot.app)
