@@ -124,6 +124,13 @@ KEYS: tuple[Key, ...] = (
         help="Swap which comes first: from the shoulder, or from the squared end",
     ),
     Key(
+        id="pad",
+        keys=("c",),
+        shown="c",
+        label="reckon",
+        help="Reckon with lengths: sums, equal spaces, diagonals, run and rise",
+    ),
+    Key(
         id="untick",
         keys=("x",),
         shown="x",

@@ -118,7 +118,9 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.sizes import SizesScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        self.app.push_screen(SizesScreen(desk.sizes_form(), self._glyphs), self._sizes_typed)
+        self.app.push_screen(
+            SizesScreen(desk.sizes_form(), desk.pad, self._glyphs), self._sizes_typed
+        )
 
     def _sizes_typed(self, sizes: Sizes | None) -> None:
         if sizes is not None:
@@ -132,7 +134,7 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.names import NamesScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        screen = NamesScreen(desk.names_form(), desk.set_name, self._glyphs)
+        screen = NamesScreen(desk.names_form(), desk.set_name, desk.pad, self._glyphs)
         self.app.push_screen(screen, self._name_kept)
 
     def _name_kept(self, outcome: Outcome | None) -> None:
@@ -150,6 +152,16 @@ class BenchScreen(BenchView):
         tape = desk.bench.project.tape
         screen = FindScreen(desk.index(), tape, self._glyphs, recent=desk.looked_up)
         self.app.push_screen(screen, self._found)
+
+    def action_pad(self) -> None:
+        """Reckon with lengths."""
+        desk = self.desk
+        if desk is None:
+            return
+        from benchmate.tui.screens.pad import PadScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(PadScreen(desk.pad(), self._glyphs))
 
     def action_where(self) -> None:
         """Show where the timber stands in the frame."""
