@@ -110,6 +110,20 @@ KEYS: tuple[Key, ...] = (
         help="Show where the timber stands in the frame",
     ),
     Key(
+        id="stand-back",
+        keys=("v",),
+        shown="v",
+        label="far",
+        help="Stand back: the figure as large as the window, to read from two paces",
+    ),
+    Key(
+        id="roll",
+        keys=("r",),
+        shown="r",
+        label="roll",
+        help="Roll the timber: its four faces and two ends, f and d roll it on and back",
+    ),
+    Key(
         id="names",
         keys=("l",),
         shown="l",
