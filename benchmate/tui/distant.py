@@ -39,7 +39,8 @@ class Distant:
 
     `alarms` go before all else. `figure` is None for a step without one, or whose figure cannot be
     trusted; `headline` then stands in its place. `other_end` is where a slanting line comes out.
-    `words` are in the order of their need, `after` is what a tick would go on to.
+    `words` are in the order of their need. `after` is what a tick would go on to; empty on a stop,
+    where no figure at all is to be read.
     """
 
     alarms: tuple[str, ...]
@@ -67,7 +68,7 @@ def distant(desk: DeskView) -> Distant:
         headline=STOP if withheld else step.title if figure is None else "",
         other_end=other[0] if other and figure is not None else "",
         words=tuple(said),
-        after=after(desk),
+        after="" if withheld else after(desk),
     )
 
 

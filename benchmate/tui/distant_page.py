@@ -11,6 +11,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from rich.cells import cell_len
+
 from benchmate.tui.big_words import big_words, words_of_size
 from benchmate.tui.distant import MAKES, STOP
 from benchmate.tui.drawing.canvas import Drawing, Role, Run
@@ -46,7 +48,7 @@ def distant_page(shown: Distant, width: int, height: int, glyphs: Glyphs) -> Dra
     spare = room - len(words) - len(main)
     above, below = ((),) * (spare // 2), ((),) * (spare - spare // 2)
     lines = (*top, *above, *main, *below, *words, *foot)
-    return Drawing(tuple(_whole(line, width) for line in lines[:height]))
+    return Drawing(tuple(_whole(line, width, glyphs) for line in lines[:height]))
 
 
 def _least(shown: Distant) -> int:
@@ -54,10 +56,14 @@ def _least(shown: Distant) -> int:
     return 8 if shown.figure is not None else 3
 
 
-def _whole(line: Line, width: int) -> Line:
-    """A line filled up to the width."""
-    used = sum(len(text) for text, _ in line)
-    return (*line, (" " * (width - used), Role.BLANK)) if used < width else line
+def _whole(line: Line, width: int, glyphs: Glyphs) -> Line:
+    """A line in exactly the width: filled up, or clipped where a room is too narrow for it."""
+    runs: list[Run] = []
+    for text, role in line:
+        text = clip(text, width, glyphs.cut_off)  # noqa: PLW2901 - the part of it that is shown
+        runs.append((text, role))
+        width -= cell_len(text)
+    return (*runs, (" " * width, Role.BLANK)) if width else tuple(runs)
 
 
 def _block(block: Block, role: Role, width: int) -> tuple[Line, ...]:

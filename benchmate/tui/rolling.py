@@ -21,9 +21,10 @@ from benchmate.tui.running import datum_words, running_figures
 from benchmate.tui.words import Saying
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Mapping
 
     from benchmate.tui.desk_view import DeskView
+    from benchmate.tui.drawing.tags import Tag
 
 
 class Rolling:
@@ -119,6 +120,10 @@ class Rolling:
         draw = draw_ends if self.ends else draw_rolled
         return draw(self._roll(), width=width, height=height, glyphs=desk.glyphs)
 
+    def tags(self) -> Mapping[Face, tuple[Tag, ...]]:
+        """The running figures of each face."""
+        return running_figures(self.desk)
+
     def _roll(self) -> Roll:
         desk = self.desk
         walk, step = desk.walk, desk.step
@@ -134,6 +139,6 @@ class Rolling:
             whole=self.whole,
             reading=reading,
             figure=walk.tape.text(reading.value) if reading else "",
-            tags=running_figures(desk),
+            tags=self.tags(),
             crown=crown_side(walk.layout.stick),
         )
