@@ -110,6 +110,13 @@ KEYS: tuple[Key, ...] = (
         help="Show where the timber stands in the frame",
     ),
     Key(
+        id="names",
+        keys=("l",),
+        shown="l",
+        label="levels",
+        help="Change a line, a level, a length or a section, and see first what moves",
+    ),
+    Key(
         id="stand-back",
         keys=("v",),
         shown="v",
@@ -122,13 +129,6 @@ KEYS: tuple[Key, ...] = (
         shown="r",
         label="roll",
         help="Roll the timber: its four faces and two ends, f and d roll it on and back",
-    ),
-    Key(
-        id="names",
-        keys=("l",),
-        shown="l",
-        label="levels",
-        help="Change a line, a level, a length or a section, and see first what moves",
     ),
     Key(
         id="swap",
