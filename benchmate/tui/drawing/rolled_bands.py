@@ -48,7 +48,11 @@ def bands_of(roll: Roll, scenes: dict[Face, Scene], height: int) -> tuple[Band, 
     strip = _STRIP if rows >= WITH_STRIPS else 0
     # A neighbour has a row for its name, and one for the arris that it shares.
     named = 1 + (strip + 1 if strip else 0)
-    above, below = _figure_rows(roll, roll.face, 3 if rows < WITH_STRIPS else 4)
+    above, below = _figure_rows(roll, roll.face, 4 if strip else 3)
+    # In a very short window the figures give way before the face does.
+    room = max(rows - 2 * named - 1 - FEWEST, 0)
+    below = min(below, room // 2)
+    above = min(above, room - below)
     body = rows - 2 * named - 1 - above - below
     hand = Band(
         face=roll.face,

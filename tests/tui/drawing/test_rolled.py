@@ -184,6 +184,13 @@ def test_a_slant_has_its_figure_on_the_edge_it_is_set_off_on() -> None:
     assert top_face(pose, Face.FIRST) in (Face.SECOND, Face.FAR_SECOND)
 
 
+def test_in_the_smallest_window_the_face_and_its_line_are_there() -> None:
+    """At 60 x 16 eight rows are left: the figures give way before the face does."""
+    drawn = draw("post-se", Face.FAR_SECOND, (60, 8))
+    assert _cells(drawn, Role.CURRENT)
+    assert "West face: North edge above" in drawn.text or "from outside" in drawn.text
+
+
 @pytest.mark.parametrize("size", [(5, 3), (20, 6), (40, 9), (0, 0)])
 def test_where_there_is_no_room_it_keeps_to_what_there_is(size: tuple[int, int]) -> None:
     """A sheet of any size comes out in its size."""
