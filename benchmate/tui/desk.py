@@ -58,6 +58,11 @@ class Desk(DeskView):
         if place != self.place:
             self.place, self.turned = place, 0
 
+    def go_on(self, steps: int) -> Outcome:
+        """Go so many steps on, or back where below nothing, and not past an end."""
+        self.take_step(min(max(self.place + steps, 0), len(self.walk.steps) - 1))
+        return DONE
+
     def go_to(self, timber: str, step: str) -> None:
         """Take up a step anywhere; without a step, the timber's next open one."""
         here = (self.timber, self.step.id)

@@ -1,7 +1,7 @@
 """What the calculator answers, in words: the same on the screen and without it."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 
 from benchmate.frame.frame import Frame
@@ -206,7 +206,7 @@ def _sides(racked: Racked, tape: Tape) -> Told:
 def _slope(slope: Slope, tape: Tape) -> Iterator[Told]:
     """Run, rise, pitch and angle, and how the framing square and the saw are set."""
     run, rise = slope.ratio
-    square = tape if tape.graduation.metric else replace(tape, style=Style.INCHES)
+    square = tape.without_feet
     base = Length.mm(300) if tape.graduation.metric else Length.inches(12)
     along, up = (settled(each).length for each in (slope.run, slope.rise))
     yield Told(label="run", text=f"{tape.text(along)}, rise {tape.text(up)}")
@@ -214,8 +214,9 @@ def _slope(slope: Slope, tape: Tape) -> Iterator[Told]:
     level, plumb = angle_text(tenths(rise, run)), angle_text(tenths(run, rise))
     told = f"{square.text(pitch)} in {square.text(base)}; {level} from level, {plumb} from plumb"
     yield Told(label="pitch", text=told, strong=True)
-    yield Told(label="plumb", text=rake_setting(run, rise, tape, plumb=True))
-    yield Told(label="level", text=rake_setting(run, rise, tape, plumb=False))
+    for label in ("plumb", "level"):
+        setting = rake_setting(run, rise, tape, plumb=label == "plumb")
+        yield Told(label=label, text=setting.words(tape))
     blade, _ = on_the_square(run, rise, tape)
     yield Told(label="steps", text=_steps(along, blade, square))
     if pitch * SHALLOW < base:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from benchmate.tui.line_list import LineList
-from benchmate.tui.panes.words_pane import set_lines
 from benchmate.tui.rows import Row
+from benchmate.tui.word_lines import set_lines
 
 if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs

@@ -179,6 +179,31 @@ class BenchScreen(BenchView):
             WhereScreen(desk.bars, timbers, desk.timber, desk.about, self._glyphs), self._picked
         )
 
+    def action_stand_back(self) -> None:
+        """Show the step as large as the window, to be read from two paces."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.stand_back import StandBackScreen  # noqa: PLC0415 - when opened
+
+        self._hush()
+        self.app.push_screen(StandBackScreen(desk, self._glyphs), self._come_back)
+
+    def action_roll(self) -> None:
+        """Show the timber's faces and ends as it is rolled on the horses."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.roll import RollScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(RollScreen(desk, self._glyphs), self._come_back)
+
+    def _come_back(self, _nothing: None) -> None:
+        """Take up the timber and the step that a screen over the bench leaves in hand."""
+        self._show_steps()
+        self._show_all()
+
     def _picked(self, timber: str | None) -> None:
         if timber is not None:
             self._go_to(timber, "")
