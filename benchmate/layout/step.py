@@ -1,11 +1,11 @@
 """One step of the walk round a timber, and the walk as a whole."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Beside, Feature, Reading, Stage
+from benchmate.model.floors import Floors
 from benchmate.model.setting import Setting
 from benchmate.model.stick import Stick
 
@@ -56,8 +56,8 @@ class Layout:
     """All steps of one timber in order; `shoulder` is the step that strikes the reference shoulder.
 
     `shoulder` is None where the reference end has no tenon: there the squared end is the datum.
-    `least_wood` is what the shop keeps between two joints. `over` names the feature whose cut takes
-    away the face that another opens on, by that one's id.
+    `least_wood` is what the shop keeps between two joints. `floors` are those that joints of the
+    timber leave where others open.
     """
 
     stick: Stick
@@ -65,7 +65,11 @@ class Layout:
     steps: tuple[Step, ...]
     shoulder: str | None
     least_wood: Length
-    over: Mapping[str, str] = field(default_factory=dict)
+    floors: Floors = ()
+
+    def over(self, feature: str) -> tuple[str, ...]:
+        """The features whose cuts take away faces that one opens on."""
+        return tuple(dict.fromkeys(each.over for each in self.floors if each.under == feature))
 
     def step(self, step: str) -> Step:
         """A step by id. Raises KeyError for an unknown one."""

@@ -156,7 +156,8 @@ class Pose:
 
         For one on the side of a rafter its `top edge`, for one on top of a plate its `South edge`.
         """
-        return f"{self.words(face).removesuffix(' face')} edge"
+        words = self.words(face)
+        return "bottom edge" if words == "underside" else f"{words.removesuffix(' face')} edge"
 
     @property
     def right_handed(self) -> bool:

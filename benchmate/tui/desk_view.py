@@ -56,7 +56,7 @@ class DeskView:
         self.place = self._next_ready() if first else 0
 
     def _next_ready(self) -> int:
-        """The timber's next open step, one that waits for another timber only as a last resort."""
+        """The timber's next open step, one that waits only as a last resort."""
         walk = self.walk
         ready = walk.next_open(passing=self.waits)
         return (walk.next_open() or 0) if ready is None else ready

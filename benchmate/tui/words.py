@@ -42,7 +42,7 @@ def sayings(
 ) -> tuple[Saying, ...]:
     """What to say about a step, the most needed first, so that a short pane cuts the least.
 
-    `waits_for` is what comes before it on other timbers, in words. `whole` is for a page on its
+    `waits_for` is what comes before it, in words. `whole` is for a page on its
     own, which has no big figure beside it.
     """
     found = [*_state(walk, place)]

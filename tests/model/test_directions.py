@@ -195,4 +195,4 @@ def test_an_edge_is_called_after_its_face() -> None:
     """The edge that lies on it, as seen on the face beside it."""
     pose = Pose(Direction.UP, Direction.SOUTH, Direction.WEST)
     words = [pose.edge_words(face) for face in LONG_FACES]
-    assert words == ["top edge", "South edge", "underside edge", "North edge"]
+    assert words == ["top edge", "South edge", "bottom edge", "North edge"]

@@ -4,7 +4,7 @@ from benchmate.frame.end_tasks import measure_finished
 from benchmate.joinery.lap.holding import slot_width
 from benchmate.joinery.lap.shape import Half
 from benchmate.measure.length import ZERO
-from benchmate.model.feature import Reading, Size, Task
+from benchmate.model.feature import Made, Reading, Size, Task
 from benchmate.model.stick import reference_for
 
 
@@ -23,6 +23,15 @@ def sizes(half: Half) -> tuple[Size, ...]:
     if half.slot:
         found.append(Size("length", slot_width(half), "width of the slot, along the timber"))
     return tuple(found)
+
+
+def made(half: Half) -> tuple[Made, ...]:
+    """Where the bed of the half that is cut first came out, if that was measured."""
+    left = half.as_cut.thickness
+    if half.mated or left is None or half.bed.line is None:
+        return ()
+    at = half.real_deep - left if half.cut_face.is_reference else left
+    return (Made(half.bed.line, at),)
 
 
 def as_cut_task(half: Half) -> Task:

@@ -63,7 +63,7 @@ class BenchScreen(BenchView):
         self._do(lambda desk: desk.tick())
 
     def action_out_of_order(self) -> None:
-        """Tick the step although it waits for another timber."""
+        """Tick the step although it waits for other work."""
         self._do(lambda desk: desk.tick_out_of_order())
 
     def action_untick(self) -> None:

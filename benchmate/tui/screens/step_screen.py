@@ -108,7 +108,7 @@ class StepScreen(AskingScreen[None]):
         self._do(lambda desk: desk.tick())
 
     def action_out_of_order(self) -> None:
-        """Tick the step although it waits for another timber."""
+        """Tick the step although it waits for other work."""
         self._do(lambda desk: desk.tick_out_of_order())
 
     def action_untick(self) -> None:
