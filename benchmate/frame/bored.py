@@ -140,9 +140,18 @@ def _centre(holes: Holes, place: int, to_end: ToEnd, tape: Tape) -> Line:
         axis=Axis.ALONG,
         at=holes.centres[place].along,
         faces=(holes.face,),
-        beside=wood_left(to_end.wood, holes.pegs, f"the mortise's {to_end.end}", tape),
+        beside=(
+            _on_the_peg_line(holes, place),
+            *wood_left(to_end.wood, holes.pegs, f"the mortise's {to_end.end}", tape),
+        ),
         why="Where it crosses the peg line is the centre: prick it for the bit's lead screw.",
     )
+
+
+def _on_the_peg_line(holes: Holes, place: int) -> Beside:
+    """How far in a centre lies, as the peg line says as well."""
+    face = holes.stick.pose.words(reference_for(holes.aside))
+    return Beside(holes.centres[place].deep, f"in from the {face}, on the peg line")
 
 
 def _from_opening(bored: Bored, tape: Tape) -> tuple[Beside, ...]:

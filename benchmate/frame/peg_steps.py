@@ -174,7 +174,7 @@ def depth_line(holes: Holes, depth: Length, beside: tuple[Beside, ...]) -> Line:
 
 
 def _bit(pegs: Pegs) -> Reading:
-    return Reading(value=pegs.size, hook="near side of the bit", way="across it")
+    return Reading(value=pegs.size, hook="near side of the bit", way="across it: its size")
 
 
 def _no_deeper(pegs: Pegs) -> tuple[Beside, ...]:

@@ -70,8 +70,11 @@ def help_sayings(
 
 
 def terms_of(sayings: Iterable[Saying]) -> tuple[Saying, ...]:
-    """The trade terms that stand in some sayings, each in a sentence."""
-    return tuple(map(_told, terms_in(saying.text for saying in sayings)))
+    """The trade terms that stand in some sayings, each in a sentence.
+
+    Not those of a caution, which speaks of tools: a chainsaw's nose is no brace's.
+    """
+    return tuple(map(_told, terms_in(each.text for each in sayings if each.label != "care")))
 
 
 def _told(term: Term) -> Saying:

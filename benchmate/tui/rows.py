@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from rich.cells import cell_len
 
-from benchmate.tui.text import fit, safe
+from benchmate.tui.text import clip_inside, fit, safe
 
 if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
@@ -43,7 +43,8 @@ def set_row(row: Row, width: int, *, marked: bool, glyphs: Glyphs) -> str:
     text_room = room - cell_len(tail)
     if text_room < min(TEXT_ROOM, cell_len(safe(row.text))):
         text_room, tail = room, ""
-    return fit(f"{mark}{lead}{fit(row.text, text_room, glyphs.cut_off)}{tail}", width, "")
+    text = fit(clip_inside(row.text, text_room, glyphs.cut_off), text_room, glyphs.cut_off)
+    return fit(f"{mark}{lead}{text}{tail}", width, "")
 
 
 def nearest(rows: tuple[Row, ...], index: int) -> int | None:

@@ -72,8 +72,9 @@ def only_waiting(walk: Walk, waits: Waits) -> str:
 
 def not_ticked(waits: tuple[Wait, ...]) -> str:
     """That a step waits, for what, and the keys to go on with."""
+    more = f"; and {len(waits) - 1} more" if len(waits) > 1 else ""
     return (
-        f"Not ticked: this waits for {waits_in_words(waits)}. "
+        f"Not ticked: this waits for {waits[0].words}{more}. "
         "Press o to tick it all the same, g for the next best job."
     )
 

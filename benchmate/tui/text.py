@@ -11,6 +11,9 @@ import unicodedata
 from rich.cells import cell_len, chop_cells, set_cell_size
 from rich.text import Text
 
+SHORTEST_END = 8
+"""Cells of a text's end that are worth more than as many of its start."""
+
 REPLACEMENT = "\N{REPLACEMENT CHARACTER}"
 UNSAFE = frozenset({"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"})
 """Unicode categories that steer a terminal, turn its text round, or have no agreed width."""
@@ -39,6 +42,21 @@ def clip(text: str, width: int, cut_off: str) -> str:
     if cell_len(text) <= width:
         return text
     return set_cell_size(text, width - 1).rstrip() + cut_off if width > 0 else ""
+
+
+def clip_inside(text: str, width: int, cut_off: str) -> str:
+    """The safe text in at most `width` cells, with some left out before its last words.
+
+    Of names in a list the end tells apart what begins alike: `South end... West side`. Where there
+    is no room for both ends, the end is left out.
+    """
+    text = safe(text)
+    start = width * 3 // 5
+    end = width - start - cell_len(cut_off)
+    if cell_len(text) <= width or end < SHORTEST_END:
+        return clip(text, width, cut_off)
+    last = chop_cells(text[::-1], end)[0][::-1].lstrip()
+    return set_cell_size(text, start).rstrip() + cut_off + last
 
 
 def fit(text: str, width: int, cut_off: str) -> str:

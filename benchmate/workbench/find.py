@@ -12,6 +12,7 @@ How it works
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from heapq import nlargest
+from itertools import pairwise
 from typing import NamedTuple
 
 from benchmate.workbench.bench import Bench
@@ -78,8 +79,9 @@ class Index:
     def find(self, words: str, most: int = MOST) -> tuple[Hit, ...]:
         """The answers that hold every word, best first; nothing for no words.
 
-        Of equal ones that which is called by the words in the order typed comes first, so that one
-        joint is not taken for its mirror image, then the shorter title, then the order of the file.
+        Of equal ones that which has more typed neighbours side by side comes first, then that
+        which is called by the words in the order typed, so that one joint is not taken for its
+        mirror image, then the shorter title, then the order of the file.
         """
         typed = words_in(words)
         if not typed:
@@ -152,10 +154,18 @@ def _batches(bench: Bench, first: tuple[str, ...]) -> Iterator[list[Entry]]:
     yield list(stock_entries(bench))
 
 
-def _standing(entry: Entry, typed: tuple[str, ...]) -> tuple[bool, int, int]:
+def _standing(entry: Entry, typed: tuple[str, ...]) -> tuple[int, bool, int, int]:
     """Which of two answers that score the same comes first."""
     title = entry.title_words
-    return (not _in_order(typed, title), len(title), entry.rank)
+    return (-_side_by_side(typed, title), not _in_order(typed, title), len(title), entry.rank)
+
+
+def _side_by_side(typed: tuple[str, ...], title: tuple[str, ...]) -> int:
+    """How many typed neighbours are neighbours in a title too: `lap line` is no shoulder line."""
+    pairs = tuple(pairwise(title))
+    return sum(
+        any(_match(one, a) and _match(other, b) for a, b in pairs) for one, other in pairwise(typed)
+    )
 
 
 def _in_order(typed: tuple[str, ...], title: tuple[str, ...]) -> bool:

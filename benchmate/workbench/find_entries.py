@@ -54,8 +54,10 @@ def words_in(text: str) -> tuple[str, ...]:
     return tuple(_WORD.findall(text.casefold()))
 
 
-def _entry(hit: Hit, other: str, rank: int = 0) -> Entry:
-    return Entry(hit, words_in(hit.title), words_in(other), rank)
+def _entry(hit: Hit, other: str, rank: int = 0, *, called: str = "") -> Entry:
+    """An answer that is `called` by its title, or by less than all of it."""
+    beside = hit.title.removeprefix(called) if called else ""
+    return Entry(hit, words_in(called or hit.title), words_in(f"{other} {beside}"), rank)
 
 
 def timber_entries(bench: Bench, timber: Timber) -> Iterator[Entry]:
@@ -149,7 +151,7 @@ def _marks(timber: Timber, walk: Walk, step: Step) -> Iterator[Entry]:
             timber=timber.id,
             step=step.id,
         )
-        yield _entry(hit, found_by)
+        yield _entry(hit, found_by, called=title)
 
 
 def name_entries(bench: Bench) -> Iterator[Entry]:

@@ -33,6 +33,8 @@ class Wait:
     timber: str
     step: str
     words: str
+    part: str = ""
+    """What it is done at, without the step, on another timber: `SW post: head tenon`."""
 
 
 Waits = Mapping[str, tuple[Wait, ...]]
@@ -76,7 +78,7 @@ def comes_first(walk: Walk, step: Step) -> tuple[Wait, ...]:
     before = _before(walk, step)
     for each, standing in zip(walk.steps, walk.standings, strict=True):
         if each.id in before and standing.tick is None:
-            return (Wait(walk.timber.id, each.id, _called(walk, each.id)),)
+            return (replace(_wait(walk, each.id), part=""),)
     return ()
 
 
@@ -114,16 +116,23 @@ def _outstanding(walk: Walk, walk_of: WalkOf) -> dict[Awaits, Wait]:
     for each in ever_awaited(walk.layout):
         other = walk if each.timber == walk.timber.id else walk_of(each.timber)
         if other.standing(each.step).state is not State.TICKED:
-            found[each] = Wait(each.timber, each.step, _called(other, each.step))
+            wait = _wait(other, each.step)
+            found[each] = replace(wait, part="") if other is walk else wait
     return found
 
 
-def _called(walk: Walk, step_id: str) -> str:
-    """A step as other timbers call it: `SW post: foot tenon, measure the tenon as cut`."""
-    step = walk.layout.step(step_id)
+def _wait(walk: Walk, step_id: str) -> Wait:
+    """Waiting for a step, as other timbers call it.
+
+    `SW post: foot tenon, measure the tenon as cut`.
+    """
+    step, name = walk.layout.step(step_id), walk.timber.name
     part = walk.layout.feature(step.feature)
-    of_part = f"{lower_first(part.title)}, " if part else ""
-    return f"{walk.timber.name}: {of_part}{lower_first(step.short)}"
+    what = lower_first(step.short)
+    if part is None:
+        return Wait(walk.timber.id, step_id, f"{name}: {what}")
+    of_part = f"{name}: {lower_first(part.title)}"
+    return Wait(walk.timber.id, step_id, f"{of_part}, {what}", of_part)
 
 
 def waits_in_words(waits: tuple[Wait, ...]) -> str:
@@ -133,8 +142,10 @@ def waits_in_words(waits: tuple[Wait, ...]) -> str:
 
 def waits_in_brief(waits: tuple[Wait, ...]) -> str:
     """The first thing a step waits for and how many more there are; empty for nothing."""
-    first, more = waits_in_words(waits[:1]), len(waits) - 1
-    return f"{first}; and {more} more" if more > 0 else first
+    if not waits:
+        return ""
+    first, more = waits[0].part or waits[0].words, len(waits) - 1
+    return f"{first}; and {more} more" if more else first
 
 
 def all_waits(waits: Waits) -> tuple[Wait, ...]:

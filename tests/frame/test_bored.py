@@ -114,8 +114,12 @@ def test_the_line_then_the_centres_then_the_depth() -> None:
 
 
 def test_a_centre_tells_how_far_the_end_of_its_mortise_is() -> None:
-    """2" to the centre is two diameters of a 1" hole, and 1-1/2" of wood."""
+    """2" to the centre is two diameters of a 1" hole, and 1-1/2" of wood.
+
+    The peg line's own figure stands with it, as the two together make the centre.
+    """
     assert told(marks(mortise())[1]) == [
+        (length("2"), "in from the South face, on the peg line"),
         (
             length("2"),
             "from the centre to the mortise's start line, 2 diameters of the 1\" hole",

@@ -35,7 +35,7 @@ def finish_what_does_not_wait(desk: Desk, timber: str) -> None:
 def test_a_waiting_step_says_for_what(desk: Desk) -> None:
     """In words on the step, and by a sign of its own in the list."""
     desk.go_to("sill-south", "se-foot-mortise/start")
-    assert said(desk, "waits") == f"for {TENON}"
+    assert said(desk, "waits") == "for SE post: foot tenon"
     assert said(desk, "from"), "its figure is shown all the same"
     assert lead(desk, "se-foot-mortise/start") == UNICODE.waiting
     assert lead(desk, "sw-foot-mortise/depth") == UNICODE.open_box

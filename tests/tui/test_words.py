@@ -141,9 +141,9 @@ def test_a_step_that_waits_says_first_for_what_and_then_for_how_much_more(tmp_pa
         next(saying.text for saying in desk.words(whole=whole) if saying.label == "waits")
         for whole in (False, True)
     )
-    first = "for Post: mortise for Brace, check square and wind, measure the section"
+    first = "for Post: mortise for Brace"
     assert brief == f"{first}; and 1 more"
-    assert whole.startswith(f"{first}; Beam: ")
+    assert whole.startswith(f"{first}, check square and wind, measure the section; Beam: ")
     bench.close()
 
 

@@ -134,9 +134,9 @@ def test_a_slope_gives_pitch_angles_and_the_square() -> None:
     words = told("run 12' 6 pitch 8 in 12")
     assert words["run"] == "12' 6\", rise 8' 4\""
     assert words["pitch"] == '8" in 12"; 33.7° from level, 56.3° from plumb'
-    figures = '12" on the blade and 8" on the tongue, strike along the'
-    assert words["plumb"] == f"{figures} tongue; saw 33.7° off square"
-    assert words["level"] == f"{figures} blade; saw 56.3° off square"
+    figures = 'blade 12", tongue 8"'
+    assert words["plumb"] == f"strike along the tongue: {figures}; saw 33.7° off square"
+    assert words["level"] == f"strike along the blade: {figures}; saw 56.3° off square"
     assert words["steps"] == 'step it off 12 times, then 6" of run at the same setting'
     assert "look" not in words
 
@@ -145,7 +145,7 @@ def test_a_metric_slope_is_so_much_in_300() -> None:
     """And its square is set by 300."""
     words = told("run 3600 pitch 200 in 300", MM)
     assert words["pitch"].startswith("200 mm in 300 mm; 33.7°")
-    assert words["plumb"].startswith("300 mm on the blade and 200 mm on the tongue")
+    assert words["plumb"].startswith("strike along the tongue: blade 300 mm, tongue 200 mm")
     assert words["steps"] == "step it off 12 times"
 
 

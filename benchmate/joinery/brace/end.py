@@ -83,6 +83,7 @@ def _shoulder(shape: EndShape, legs: Legs | None, tape: Tape) -> Line:
         ),
         caution=" ".join(filter(None, (unsure_of_end(shape), _sawn(shape), BOTH_ENDS))),
         faces=() if shape.sawn_at_face else LONG_FACES,
+        waste="" if shape.sawn_at_face else "None here: nothing is sawn to this line.",
         setting=line_setting(shape, tape, like_the_face=True),
     )
     return slanting_mark(shape.stick, shape.face, (ZERO, shape.real_deep), says)

@@ -7,7 +7,9 @@ from benchmate.frame.reduction import unmeasured_recess
 from benchmate.frame.settings import plane_setting
 from benchmate.joinery.joggle.hole import DEPTH
 from benchmate.joinery.joggle.shape import ABUTMENT, SOLE, HoleShape
+from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
+from benchmate.model.directions import Face
 from benchmate.model.feature import Reading, Stage, Task
 
 _INSIDE = "Inside the mortise's four lines only."
@@ -62,11 +64,23 @@ def _saw(shape: HoleShape, tape: Tape) -> Task:
                 value=shape.recess, hook=_entry(shape), way="square to it, to the notch's bottom"
             ),
         ),
-        waste=f"{'Keep the kerf' if through else 'Chop'} on the notch's side of the knifed line.",
+        waste=(
+            f"{'Keep the kerf' if through else 'Chop'} on the notch's side of the knifed line."
+            f"{_lean(shape)}"
+        ),
         why="Stop at the depth: deeper cuts into the wood that takes the thrust.",
         caution=f"{first}{SAW if through else _CLOSED}",
         setting=setting if through or setting is None else setting.with_bevel(),
     )
+
+
+def _lean(shape: HoleShape) -> str:
+    """Which way the abutment leans as it goes down, in a sentence; nothing where it is square."""
+    further = shape.bottom.along - shape.toe.along
+    if not further:
+        return ""
+    end = Face.FAR_END if further > ZERO else Face.REFERENCE_END
+    return f" Going down it leans towards the {shape.stick.pose.words(end)}."
 
 
 def _chop(shape: HoleShape) -> Task:

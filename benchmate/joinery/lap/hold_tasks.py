@@ -45,17 +45,15 @@ def _root(half: Half, face: Face, plane: Plane, flare: Length) -> Task:
         readings=(
             Reading(value=flare + over, hook=words(face), way="straight in at the shoulder line"),
         ),
-        waste="Keep the kerf on the tail's side of the shoulder line.",
+        waste=f"Keep the kerf on the tail's side{_to_the_ledge(half)}.",
         why="Stop at the depth: deeper weakens the tail where it is narrowest.",
-        caution=f"{far}{_up_to_the_ledge(half)}{SAW}",
+        caution=f"{far}{SAW}",
     )
 
 
-def _up_to_the_ledge(half: Half) -> str:
-    if half.ledge is None:
-        return ""
-    cut = half.stick.pose.words(half.cut_face)
-    return f"Only from the {cut} to the {ledge_title(half)}. "
+def _to_the_ledge(half: Half) -> str:
+    """How far down the sides a tail is cut, to end a sentence; nothing where it is all the way."""
+    return "" if half.ledge is None else f", only as far as the {ledge_title(half)}"
 
 
 def _flank(half: Half, face: Face, plane: Plane, tape: Tape) -> Task:
@@ -66,11 +64,11 @@ def _flank(half: Half, face: Face, plane: Plane, tape: Tape) -> Task:
         title=f"Cut the flank of the tail, {side_words(words(face))}",
         draws=str(plane.line),
         faces=(face, half.cut_face),
-        waste=f"Towards the {words(face)}, outside the flank line.",
+        waste=f"Towards the {words(face)}, outside the flank line{_to_the_ledge(half)}.",
         why=(
             "Straight from the root to the wide end, and square to the lap: it is a bearing face."
         ),
-        caution=f"{_up_to_the_ledge(half)}{CHISEL} {shrinks(tape)}",
+        caution=f"{CHISEL} {shrinks(tape)}",
     )
 
 

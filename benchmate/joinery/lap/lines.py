@@ -19,6 +19,7 @@ from benchmate.joinery.lap.telling import (
     ledge_title,
     ledge_words,
 )
+from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Beside, Line
@@ -29,13 +30,16 @@ NOT_OVERALL = "Shoulder to shoulder, not overall: the lap lies beyond."
 
 
 def lines(half: Half, tape: Tape) -> tuple[Line, ...]:
-    """The shoulder or the ends of the notch, the bed, what holds it, and what is reduced."""
+    """How far down the others go, the shoulder or the notch's ends, the bed, and what holds it.
+
+    What is reduced comes last.
+    """
     bounds = bounding(half)
     return (
+        *_ledge(half, bounds),
         *_walls(half, bounds, tape),
         *_bed(half, bounds, tape),
         *holding_lines(half, tape),
-        *_ledge(half, bounds),
         *_reduced(half),
     )
 
@@ -122,8 +126,18 @@ def _ledge(half: Half, bounds: dict[str, Plane]) -> Iterator[Line]:
     says = Says(
         title=title[:1].upper() + title[1:],
         why=f"{title.removeprefix('line of ')} comes here. {ledge_words(half)}",
+        waste=_beside_the_tail(half),
     )
     yield square_mark(bounds[LEDGE], says)
+
+
+def _beside_the_tail(half: Half) -> str:
+    """That the ledge's line bounds only what goes beside a tail; nothing where there is none."""
+    if half.tail is None:
+        return ""
+    cut = half.stick.pose.words(half.cut_face)
+    across = " Across the tail the lap line counts." if half.depth > ZERO else ""
+    return f"Towards the {cut}, beside the tail only, in to the flank lines.{across}"
 
 
 def _reduced(half: Half) -> Iterator[Line]:

@@ -76,5 +76,7 @@ def test_a_notch_that_is_closed_at_a_side_is_chopped_and_not_sawn() -> None:
     closed = tasks("strut-foot")["saw-abutment"]
     assert closed.title == "Chop down the abutment, leaned to the bevel"
     assert set_in_words(closed.setting).startswith("bevel set along the ")
-    assert closed.waste == "Chop on the notch's side of the knifed line."
+    assert closed.waste == (
+        "Chop on the notch's side of the knifed line. Going down it leans towards the head."
+    )
     assert closed.caution.startswith("Only between the notch's lines: a kerf across would cut")

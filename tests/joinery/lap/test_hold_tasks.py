@@ -25,10 +25,10 @@ def test_a_flank_is_sawn_at_its_root_and_then_cut() -> None:
         "saw-far-flank-root": [(length("1"), "South face")],
         "cut-far-flank": [],
     }
-    limit = "Only from the underside to the line of Plate's top face."
+    limit = ", only as far as the line of Plate's top face."
     for name, step in found.items():
         if name in _figures(found):
-            assert step.caution.startswith(limit)
+            assert step.waste.endswith(limit)
     assert found["saw-near-flank-root"].caution.endswith(SAW)
     assert CHISEL in found["cut-far-flank"].caution
     assert found["cut-far-flank"].draws == "far-flank"
@@ -56,6 +56,7 @@ def test_a_tail_through_the_whole_timber_has_no_such_limit() -> None:
     """A dovetailed half lap: its flanks run from the lap right up."""
     found = steps(crossed(sizes_of(tie=("8", "6")), joint={"flare": "1"}), "tie")
     assert found["saw-near-flank-root"].caution == SAW
+    assert "only as far" not in found["saw-near-flank-root"].waste
 
 
 def test_a_slot_is_sawn_and_chopped_before_the_notch() -> None:

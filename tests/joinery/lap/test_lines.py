@@ -127,12 +127,22 @@ def test_a_reduction_is_struck_from_the_reference_face() -> None:
 
 @pytest.mark.parametrize("name", ["tie", "plate"])
 def test_a_dovetail_has_its_lines_in_the_order_struck(name: str) -> None:
-    """The shoulder or the socket first, the bed or the ledge after."""
+    """How far down its sides a tail is cut comes first, as shoulder and flanks stop there.
+
+    Then the shoulder or the socket, and the bed.
+    """
     struck = [key for key, step in steps(crossed(**DOVETAIL), name).items() if step.line]
     assert (
         struck
         == {
-            "tie": ["shoulder", "near-flank", "far-flank", "ledge"],
+            "tie": ["ledge", "shoulder", "near-flank", "far-flank"],
             "plate": ["start", "finish", "floor"],
         }[name]
     )
+
+
+def test_what_goes_beside_a_tail_is_not_taken_for_the_lap() -> None:
+    """Let in by half its depth, a tail has both lines: across it the one further down counts."""
+    whole = steps(crossed(**DOVETAIL), "tie")["ledge"]
+    assert whole.waste == "Towards the underside, beside the tail only, in to the flank lines."
+    assert steps(crossed(**DOVETAIL), "plate")["floor"].waste == "Towards the top face."

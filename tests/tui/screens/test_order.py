@@ -34,7 +34,7 @@ async def test_a_framer_waits_for_a_tenon_or_does_not(demo: Path, size: tuple[in
         await find(pilot, "south sill se finish")
         assert desk.step.id == "se-foot-mortise/finish"
         assert f"{UNICODE.waiting} Finish line" in words(pilot)
-        assert "waits for SE post: foot tenon, measure the tenon as cut" in screen_words(pilot)
+        assert "waits for SE post: foot tenon" in screen_words(pilot)
 
         await pilot.press("space")
         assert not ticked(desk, "sill-south", "se-foot-mortise/finish")

@@ -39,6 +39,8 @@ async def test_five_cards_at_the_first_start_and_never_again(
         for place, card in enumerate(CARDS):
             text = shown(app)
             assert f"{place + 1} of 5" in text
+            assert "enter next" in text or (place == 4 and "enter begin" in text)
+            assert "q close" in text
             for words in (card.title, card.lead, card.more):
                 assert words in text
             await pilot.press("space")
