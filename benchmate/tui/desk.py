@@ -20,9 +20,9 @@ from benchmate.tui.telling import (
     only_waiting,
     out_of_order,
 )
-from benchmate.workbench.bench import NotKeptError, NotUndoneError
 from benchmate.workbench.find import Index
 from benchmate.workbench.jobs import next_job, nothing_left
+from benchmate.workbench.keeping import NotKeptError, NotUndoneError
 
 if TYPE_CHECKING:
     from collections.abc import Callable
