@@ -95,8 +95,8 @@ Part = Annotated[ProgressPart | ProjectPart, Field(discriminator="what")]
 class Action(Record):
     """One thing done: when, what in words, and what changed by it.
 
-    `timber` and `step` are where the framer stood, `name` what the timber was called. The parts are all of that timber's progress, or
-    one of the project file.
+    `timber` and `step` are where the framer stood, `name` what the timber was called then. The
+    parts are all of that timber's progress, or one of the project file.
     """
 
     id: Token

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from benchmate.layout.standing import State
 from benchmate.tui.desk_view import DeskView
+from benchmate.tui.history_list import HistoryList
 from benchmate.tui.names_form import NamesForm
 from benchmate.tui.outcome import DONE, Outcome
 from benchmate.tui.sizes_form import SizesForm
@@ -31,10 +32,14 @@ if TYPE_CHECKING:
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
     from benchmate.workbench.find_entries import Hit
+    from benchmate.workbench.history import Event
     from benchmate.workbench.names import NewText
 
 REMEMBERED = 12
 """Answers that were gone to and are offered again while nothing is typed."""
+
+
+NO_MORE = "The step where that was done is not in the project any more."
 
 
 class Desk(DeskView):
@@ -58,11 +63,11 @@ class Desk(DeskView):
 
     def go_to(self, timber: str, step: str) -> None:
         """Take up a step anywhere; without a step, the timber's next open one."""
-        here = (self.timber, self.step.id)
+        here = None if self.empty else (self.timber, self.step.id)
         self.take_timber(timber)
         if step:
             self.take_step(self.walk.place(step))
-        if here != (self.timber, self.step.id):
+        if here is not None and here != (self.timber, self.step.id):
             self._trail.append(here)
 
     def back(self) -> Outcome:
@@ -175,16 +180,48 @@ class Desk(DeskView):
 
     def undo(self) -> Outcome:
         """Take the last action back, and go to where it was done."""
-        undone: list[Done | None] = []
-        outcome = self._kept(lambda: undone.append(self.bench.undo()))
+        return self._turned(self.bench.undo, "Undone", "Nothing to undo.")
+
+    def redo(self) -> Outcome:
+        """Do again what was last taken back, and go to where it is done."""
+        return self._turned(self.bench.redo, "Done again", "Nothing to do again.")
+
+    def _turned(self, turn: Callable[[], Done | None], lead: str, nothing: str) -> Outcome:
+        turned: list[Done | None] = []
+        outcome = self._kept(lambda: turned.append(turn()))
         if outcome.failed:
             return outcome
-        last = undone[0]
+        last = turned[0]
         if last is None:
-            return Outcome("Nothing to undo since the program was started.")
-        if self._known(last.timber):
-            self.go_to(last.timber, last.step)
-        return Outcome(f"Undone: {last.words}.")
+            return Outcome(nothing)
+        self._stand_at(last.timber, last.step)
+        was_so = " It was so already, and nothing was changed." if last.already else ""
+        return Outcome(f"{lead}: {last.words}.{was_so}")
+
+    def _stand_at(self, timber: str, step: str) -> bool:
+        """Go to a step, or at least to its timber; whether it is still there."""
+        if not self._known(timber):
+            return False
+        found = step in {each.id for each in self.bench.walk(timber).steps}
+        self.go_to(timber, step if found else "")
+        return found
+
+    def history(self) -> HistoryList:
+        """What was done on the timber in hand."""
+        events = self.bench.history(self.timber)
+        return HistoryList(self.walk.timber.name, events, self.bench.journal_trouble())
+
+    def revisit(self, event: Event) -> Outcome:
+        """Go to where something was done."""
+        there = not event.timber or self._stand_at(event.timber, event.step)
+        return DONE if there else Outcome(NO_MORE)
+
+    def with_trouble(self, outcome: Outcome) -> Outcome:
+        """An outcome with what is wrong with the journal, told once."""
+        trouble = self.bench.journal_trouble()
+        if not trouble:
+            return outcome
+        return Outcome(_told(outcome.words, trouble).words, failed=True)
 
     def set_sizes(self, sizes: Sizes) -> Outcome:
         """Keep real sizes typed at the step, and say which other timbers they spoil marks on."""
@@ -226,7 +263,7 @@ class Desk(DeskView):
 
     def _kept(self, action: Callable[[], object]) -> Outcome:
         """Do something that is kept, and hold on to the step in hand whether it was or not."""
-        step, outcome = self.step.id, DONE
+        step, outcome = "" if self.empty else self.step.id, DONE
         try:
             action()
         except NotUndoneError as error:

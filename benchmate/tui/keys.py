@@ -37,7 +37,14 @@ KEYS: tuple[Key, ...] = (
         keys=("backspace", "u"),
         shown="u",
         label="undo",
-        help="Take the last tick or size back (backspace too)",
+        help="Take the last tick, size or edit back (backspace too), and so on back",
+    ),
+    Key(
+        id="redo",
+        keys=("y", "ctrl+y"),
+        shown="y",
+        label="",
+        help="Do again what was taken back",
     ),
     Key(
         id="move",
@@ -115,6 +122,13 @@ KEYS: tuple[Key, ...] = (
         shown="l",
         label="levels",
         help="Change a line, a level, a length or a section, and see first what moves",
+    ),
+    Key(
+        id="history",
+        keys=("h",),
+        shown="h",
+        label="history",
+        help="Show what was done on the timber and when, and go back there",
     ),
     Key(
         id="swap",

@@ -15,7 +15,7 @@ from benchmate.model.solids import Axis
 from benchmate.store.keeper import Keeper
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench, now
-from benchmate.workbench.keeping import BadTextError, NotKeptError, NotUndoneError
+from benchmate.workbench.keeping import BadTextError, NotKeptError
 from benchmate.workbench.names import NewText
 from tests.workbench.test_jobs import PEGGED
 
