@@ -72,8 +72,7 @@ class Journal:
                 self._past = self._read()
         except (KeepError, ProjectError) as error:
             self._fail(f"What was done cannot be read from {JOURNAL_FILE}: {_told(error)}")
-            if self._past is None:
-                self._past = Past(self._unwritten)
+            return Past(self._unwritten) if self._past is None else self._past
         return self._past
 
     def add(self, line: Line) -> None:

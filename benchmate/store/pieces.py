@@ -4,7 +4,9 @@
    found again where others have added or taken lines elsewhere meanwhile.
 2. It is found at one place or not at all: where lines like its own stand several times, only the
    place it is expected at will do.
-3. Lines are split at bare new lines, so that whatever else ends a line comes back as it was.
+3. A side without lines of its own is known by the lines above and below alone. Where the file
+   began or ended there, so that they are few, it still has to.
+4. Lines are split at bare new lines, so that whatever else ends a line comes back as it was.
 """
 
 from collections.abc import Iterator, Sequence
@@ -96,12 +98,19 @@ def _find(lines: list[str], pieces: Sequence[Piece], *, now: bool) -> list[int] 
         sought = (*piece.above, *_side(piece, now=now), *piece.below)
         expected = piece.line - 1 - len(piece.above) + drift
         place = _place_of(sought, lines, start, expected)
-        if place is None:
+        if place is None or not (_side(piece, now=now) or _at_ends(piece, lines, place)):
             return None
         found.append(place + len(piece.above))
         start = found[-1] + len(_side(piece, now=now))
         drift += place - expected + len(_side(piece, now=now)) - len(piece.was)
     return found
+
+
+def _at_ends(piece: Piece, lines: list[str], place: int) -> bool:
+    """Whether lines found at a place begin and end the file where a piece did."""
+    begins = len(piece.above) == _CONTEXT or place == 0
+    end = place + len(piece.above) + len(piece.below)
+    return begins and (len(piece.below) == _CONTEXT or end == len(lines))
 
 
 def _place_of(sought: Sequence[str], lines: list[str], start: int, expected: int) -> int | None:

@@ -193,7 +193,8 @@ class Desk(DeskView):
             return outcome
         last = turned[0]
         if last is None:
-            return Outcome(nothing)
+            trouble = self.bench.journal_trouble()
+            return Outcome(trouble or nothing, failed=bool(trouble))
         self._stand_at(last.timber, last.step)
         was_so = " It was so already, and nothing was changed." if last.already else ""
         return Outcome(f"{lead}: {last.words}.{was_so}")

@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from benchmate.workbench.history import Event
 
 UNDONE = "undone"
-"""What stands in the figure's place of an action that was taken back."""
+"""What stands before the figure of an action that was taken back."""
 
 
 class HistoryList:
@@ -42,6 +42,6 @@ def _row(event: Event) -> Row:
     return Row(
         text=f"{lead}{event.words}",
         lead=time_of(event),
-        tail=UNDONE if event.undone else event.figure,
+        tail="  ".join(filter(None, (UNDONE * event.undone, event.figure))),
         dim=event.undone,
     )
