@@ -31,6 +31,8 @@ def test_version_and_help_say_so_and_exit_0(capsys: pytest.CaptureFixture[str]) 
         (["find", str(DEMO), "zebra"], 1, "nothing holds all of"),
         (["frame", str(DEMO)], 0, "foot bears in South sill"),
         (["frame", str(DEMO), "--json"], 0, '"alike"'),
+        (["history", str(DEMO), "post-se"], 0, "SE post: tick on Foot tenon: shoulder line"),
+        (["history", str(DEMO), "--json"], 0, '"events"'),
         (["validate", str(DEMO)], 1, "tick-out-of-date"),
     ],
 )
@@ -50,6 +52,7 @@ def test_plain_commands_print_and_exit(
     [
         (["marks", "no-such-project"], "there is no project no-such-project"),
         (["marks", str(DEMO), "post-x"], "no timber"),
+        (["history", str(DEMO), "post-x"], "no timber"),
         (["validate", str(DEMO.parent)], "project.toml"),
     ],
 )

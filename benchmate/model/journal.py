@@ -66,7 +66,7 @@ class NamePart(Record):
 class Piece(Record):
     """Lines of the project file before and after, and those just above and below, which stay.
 
-    `line` counts from 1, in the file as it was before.
+    Each line holds its end. `line` counts from 1, in the file as it was before.
     """
 
     line: Annotated[int, Field(ge=1)]

@@ -6,9 +6,10 @@
    place it is expected at will do.
 3. A side without lines of its own is known by the lines above and below alone. Where the file
    began or ended there, so that they are few, it still has to.
-4. Lines are split at bare new lines, so that whatever else ends a line comes back as it was.
+4. Lines are split behind bare new lines, so that whatever else ends a line comes back as it was.
 """
 
+import re
 from collections.abc import Iterator, Sequence
 from difflib import SequenceMatcher
 from typing import NamedTuple
@@ -24,7 +25,7 @@ _MOST_COMPARED = 4_000
 
 def pieces_between(before: str, after: str) -> tuple[Piece, ...]:
     """The pieces in which two texts differ, from the top."""
-    old, new = before.split("\n"), after.split("\n")
+    old, new = _lines(before), _lines(after)
     return tuple(_piece(old, new, span) for span in _spans(old, new))
 
 
@@ -33,13 +34,17 @@ def turned_text(text: str, pieces: Sequence[Piece], *, back: bool) -> str | None
 
     The text itself where all of that is done already, and None where it is neither.
     """
-    lines = text.split("\n")
+    lines = _lines(text)
     places = _find(lines, pieces, now=back)
     if places is None:
         return text if _find(lines, pieces, now=not back) is not None else None
     for piece, start in zip(reversed(pieces), reversed(places), strict=True):
         lines[start : start + len(_side(piece, now=back))] = _side(piece, now=not back)
-    return "\n".join(lines)
+    return "".join(lines)
+
+
+def _lines(text: str) -> list[str]:
+    return re.findall(r"[^\n]*\n|[^\n]+", text)
 
 
 class _Span(NamedTuple):

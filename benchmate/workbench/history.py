@@ -1,6 +1,6 @@
 """What was done on a timber, newest first: when, and what in words. Who is not recorded."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -46,7 +46,7 @@ def _noted(walk: Walk, past: Past) -> Iterator[Event]:
             yield Event(
                 at=action.at,
                 words=action.words,
-                figure=_figure(action.parts[0], walk.tape),
+                figure=_figures(action.parts, walk.tape),
                 timber=action.timber,
                 step=action.step,
                 undone=not became.holds,
@@ -78,6 +78,12 @@ def _made(deed: Deed, timber: str) -> Iterator[Tick]:
         for part in deed.action.parts:
             if isinstance(part, TickPart) and part.now is not None:
                 yield part.now
+
+
+def _figures(parts: Sequence[Part], tape: Tape) -> str:
+    """What an action came to in brief: the figure of a tick alone, as that shows its sizes too."""
+    told = parts[:1] if isinstance(parts[0], TickPart) else parts
+    return " / ".join(filter(None, (_figure(part, tape) for part in told)))
 
 
 def _figure(part: Part, tape: Tape) -> str:

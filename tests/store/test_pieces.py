@@ -55,6 +55,7 @@ def test_lines_added_at_the_end_are_not_taken_for_gone() -> None:
     assert turned_text(other, pieces, back=True) is None
     assert turned_text(other, pieces, back=False) is None
     assert turned_text(after + "# more\n", pieces, back=True) == STORE + "# more\n"
+    assert turned_text("", pieces, back=False) is None
 
 
 def test_of_like_places_the_one_it_stood_at_will_do() -> None:

@@ -11,8 +11,7 @@ import pytest
 
 from benchmate.measure.reading import read_length
 from benchmate.model.progress import AsCut, Measured
-from benchmate.store import keeper as keeper_module
-from benchmate.store.journal import JOURNAL_FILE
+from benchmate.store.journal import JOURNAL_FILE, Journal
 from benchmate.store.keeper import Keeper
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
@@ -265,7 +264,7 @@ def test_a_crash_between_the_two_writes(
         raise Crash
 
     with monkeypatch.context() as patch:
-        patch.setattr(keeper_module.Journal, "add", crash)
+        patch.setattr(Journal, "add", crash)
         with pytest.raises(Crash):
             tick(bench, "post-nw", SQUARE)
     opened = again(bench, clock)
@@ -286,7 +285,7 @@ def test_a_crash_between_undoing_and_noting_it(
         raise Crash
 
     with monkeypatch.context() as patch:
-        patch.setattr(keeper_module.Journal, "add", crash)
+        patch.setattr(Journal, "add", crash)
         with pytest.raises(Crash):
             bench.undo()
     opened = again(bench, clock)
