@@ -28,8 +28,9 @@ JOURNAL_FILE = "journal.jsonl"
 LEAST_KEPT = 200
 """Actions that are always kept, however long: what can at least be undone."""
 
-TRIM_AT, TRIM_TO = 2_000_000, 1_000_000
-"""Bytes at which the file is trimmed, and to which: some 5,000 and 2,500 ticks."""
+TRIM_AT, TRIM_TO = 1_000_000, 500_000
+"""Bytes at which the file is trimmed, and to which: some 2,400 and 1,200 ticks, as many as are read
+in a tenth of a second."""
 
 LONGEST_LINE = 250_000
 """Bytes in a line: five times a big barn's whole project file, so what passes it is left out."""
