@@ -37,7 +37,7 @@ KEYS: tuple[Key, ...] = (
         keys=("backspace", "u"),
         shown="u",
         label="undo",
-        help="Take the last tick, size or edit back (backspace too), and so on back",
+        help="Take the last tick, size or edit back (backspace too)",
     ),
     Key(
         id="redo",
