@@ -9,7 +9,7 @@ from pathlib import Path
 from benchmate import __version__
 from benchmate.model.words import LAYOUT_ONLY, visible
 
-COMMANDS = ("marks", "find", "frame", "validate", "reckon")
+COMMANDS = ("marks", "find", "frame", "history", "validate", "reckon")
 
 EPILOG = f"""\
 Without a command, benchmate opens full screen on PROJECT: a project's folder, or a folder of
@@ -28,7 +28,7 @@ def screen_parser() -> argparse.ArgumentParser:
         prog="benchmate",
         usage=(
             "benchmate [PROJECT]\n"
-            "       benchmate {marks,find,frame,validate} PROJECT ...\n"
+            "       benchmate {marks,find,frame,history,validate} PROJECT ...\n"
             "       benchmate reckon LINE"
         ),
         description="An offline layout companion for a timber framer at the horses.",
@@ -53,7 +53,10 @@ def command_parser() -> argparse.ArgumentParser:
     find.add_argument("words", metavar="WORDS", nargs="+")
     frame = commands.add_parser("frame", help="list the timbers: place, lengths, what meets what")
     frame.add_argument("project", metavar="PROJECT")
-    for parser_with_json in (marks, find, frame):
+    history = commands.add_parser("history", help="tell what was done, and when, newest first")
+    history.add_argument("project", metavar="PROJECT")
+    history.add_argument("timber", metavar="TIMBER", nargs="?", default="")
+    for parser_with_json in (marks, find, frame, history):
         parser_with_json.add_argument("--json", action="store_true", help="print plain data")
     validate = commands.add_parser("validate", help="read everything, tell what is wrong")
     validate.add_argument("project", metavar="PROJECT")
@@ -105,6 +108,8 @@ def _command(arguments: argparse.Namespace) -> int:
                 output = commands.find(folder, words, as_json=arguments.json)
             case "frame":
                 output = commands.frame(folder, as_json=arguments.json)
+            case "history":
+                output = commands.history(folder, arguments.timber, as_json=arguments.json)
             case _:
                 output = commands.validate(folder)
     except (CannotOpenError, KeepError, commands.UsageError, shelf.NoProjectError) as error:
@@ -130,7 +135,9 @@ def _print(text: str, code: int) -> int:
 
 def _screen(project: str) -> int:
     if not (sys.stdin.isatty() and sys.stderr.isatty()):
-        return _fail("benchmate needs a terminal; for scripts use marks, find, frame or validate")
+        return _fail(
+            "benchmate needs a terminal; for scripts use marks, find, frame, history or validate"
+        )
     if os.environ.get("TERM", "dumb") == "dumb":
         return _fail("this terminal cannot show a full screen (TERM=dumb)")
     from benchmate.tui.start import run  # noqa: PLC0415 - Textual is paid for only here

@@ -31,6 +31,8 @@ def test_version_and_help_say_so_and_exit_0(capsys: pytest.CaptureFixture[str]) 
         (["find", str(DEMO), "zebra"], 1, "nothing holds all of"),
         (["frame", str(DEMO)], 0, "foot bears in South sill"),
         (["frame", str(DEMO), "--json"], 0, '"alike"'),
+        (["history", str(DEMO), "post-se"], 0, "SE post: tick on Foot tenon: shoulder line"),
+        (["history", str(DEMO), "--json"], 0, '"events"'),
         (["validate", str(DEMO)], 1, "tick-out-of-date"),
         (
             ["reckon", "12' 6 - 2 x 7-1/2"],
@@ -59,6 +61,7 @@ def test_plain_commands_print_and_exit(
     [
         (["marks", "no-such-project"], "there is no project no-such-project"),
         (["marks", str(DEMO), "post-x"], "no timber"),
+        (["history", str(DEMO), "post-x"], "no timber"),
         (["validate", str(DEMO.parent)], "project.toml"),
         (["reckon", "12' 6 -2"], "only; put spaces on both sides to add"),
         (["reckon", "12' 6 -2"], "\n12' 6 -2\n      ^\n"),
@@ -146,7 +149,8 @@ def test_without_a_terminal_the_screen_is_refused() -> None:
     assert run.returncode == 2
     assert (
         run.stderr
-        == "benchmate: benchmate needs a terminal; for scripts use marks, find, frame or validate\n"
+        == "benchmate: benchmate needs a terminal; for scripts use marks, find, frame, history or "
+        "validate\n"
     )
     assert run.stdout == ""
 

@@ -1,9 +1,9 @@
 """What is kept for one timber: its ticks, its measured sections and its as-cut sizes."""
 
 from datetime import datetime
-from typing import Literal
+from typing import Annotated, Literal
 
-from pydantic import Field, field_validator
+from pydantic import AfterValidator, Field
 
 from benchmate.measure.length import Length
 from benchmate.model.fields import ExactLength, Hook, Id, Note, PositiveSize
@@ -11,6 +11,19 @@ from benchmate.model.record import Record
 
 FIRST_YEAR, LAST_YEAR = 1970, 9998
 """The years of a tick: those that every system can turn to local time."""
+
+
+def _in_our_time(at: datetime) -> datetime:
+    if at.tzinfo is None or not FIRST_YEAR <= at.year <= LAST_YEAR:
+        raise ValueError(
+            f"is not a time from {FIRST_YEAR} to {LAST_YEAR} with its zone; write it as "
+            "2026-11-25T08:30:00Z"
+        )
+    return at
+
+
+Moment = Annotated[datetime, AfterValidator(_in_our_time)]
+"""When something was done, with its zone."""
 
 
 class Tick(Record):
@@ -24,17 +37,7 @@ class Tick(Record):
     marked: dict[Hook, ExactLength] = Field(default_factory=dict)
     on: Note = ""
     waste: Note = ""
-    at: datetime
-
-    @field_validator("at")
-    @classmethod
-    def _in_our_time(cls, at: datetime) -> datetime:
-        if at.tzinfo is None or not FIRST_YEAR <= at.year <= LAST_YEAR:
-            raise ValueError(
-                f"is not a time from {FIRST_YEAR} to {LAST_YEAR} with its zone; write it as "
-                "2026-11-25T08:30:00Z"
-            )
-        return at
+    at: Moment
 
 
 class Measured(Record):

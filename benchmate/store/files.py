@@ -65,24 +65,24 @@ def check_inside(folder: Path, name: str) -> None:
         raise _refused(name, "is a link that leads out of the project", "put the file itself here")
 
 
-def read_file(folder: Path, name: str) -> Found:
-    """The whole of one file of a project.
+def read_file(folder: Path, name: str, *, most: int = 0) -> Found:
+    """The whole of one file of a project, of at most `most` bytes, or else `LARGEST_FILE`.
 
     Raises KeepError if the system will not read it, ProjectError if it is too big, is no plain
     file, or is a link that leads out of the project.
     """
     check_inside(folder, name)
-    path = folder / name
+    path, most = folder / name, most or LARGEST_FILE
     try:
         with open(path, "rb", opener=_without_waiting) as file:
             status = os.fstat(file.fileno())
             if not stat.S_ISREG(status.st_mode):
                 raise _refused(name, "is not a plain file", "put a text file here")
-            data = file.read(LARGEST_FILE + 1)
+            data = file.read(most + 1)
     except OSError as error:
         raise trouble(path, error) from error
-    if len(data) > LARGEST_FILE:
-        megabytes = LARGEST_FILE // 1_000_000
+    if len(data) > most:
+        megabytes = most // 1_000_000
         raise _refused(name, f"is bigger than {megabytes} MB", "check that it is the right file")
     return Found(data, stamp_of(status))
 

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Self
 
+from benchmate.model.journal import Line
+from benchmate.model.past import Past
 from benchmate.model.progress import Progress
 from benchmate.model.project import Project
 from benchmate.store.files import (
@@ -17,7 +19,8 @@ from benchmate.store.files import (
     stamp,
     trouble,
 )
-from benchmate.store.kept_project import KeptProject
+from benchmate.store.journal import Journal
+from benchmate.store.kept_project import KeptProject, Rewritten
 from benchmate.store.lock import Claim, Claimed
 from benchmate.store.problem import KeepError, Problem, ProjectError
 from benchmate.store.progress_file import progress_text
@@ -63,6 +66,7 @@ class Keeper:
     def __init__(self, folder: Path, found: Found) -> None:
         self.folder = folder
         self._file = KeptProject(folder, found)
+        self._journal = Journal(folder)
         self.read_only = ONLY_READ
         self._claim: Claim | None = None
         self._told: dict[str, tuple[Problem, ...]] = {}
@@ -131,7 +135,7 @@ class Keeper:
         KeepError if it cannot be written, and ProjectError, leaving the file, if that is broken
         or what it would become could not be read again.
         """
-        self._may_write()
+        self.check_writing()
         before = self._fresh(timber)
         after = change(before)
         if after != before:
@@ -160,10 +164,46 @@ class Keeper:
         other byte stays as it is. Raises KeepError if it cannot be written, or not be reworded,
         and ProjectError, leaving the file, if that is broken or what it would become is.
         """
-        self._may_write()
+        self.check_writing()
         old = self._file.set_name(table, name, text)
         self._told.pop(PROJECT_FILE, None)
         return old
+
+    def text(self) -> str:
+        """The whole project file as last read or written."""
+        return self._file.text()
+
+    def rewrite(self, change: Callable[[str], str]) -> Rewritten:
+        """Change the text of the project file as it is now; on disk before this returns.
+
+        What it would become is read first. Raises as `set_name` does, and whatever `change` raises.
+        """
+        self.check_writing()
+        rewritten = self._file.rewrite(change)
+        self._told.pop(PROJECT_FILE, None)
+        return rewritten
+
+    def check_writing(self) -> None:
+        """Raise KeepError unless this is the one that may write the project."""
+        self._lost()
+        if self.read_only:
+            raise KeepError(self.folder, self.read_only, "take the project over, or copy it")
+
+    def past(self) -> Past:
+        """What was done in the project, as far as its journal can be read."""
+        return self._journal.past()
+
+    def note(self, line: Line) -> None:
+        """Put a line into the journal, after what it tells of is on disk.
+
+        A journal that cannot be written undoes nothing and raises nothing: see `journal_trouble`.
+        """
+        if not self.read_only:
+            self._journal.add(line)
+
+    def journal_trouble(self) -> str:
+        """What is wrong with the journal and was not told before; empty for nothing."""
+        return self._journal.to_tell(writing=not self.read_only)
 
     def changed(self) -> Changes:
         """Look for what others changed, and read it again; what cannot be read stays as it was."""
@@ -195,11 +235,6 @@ class Keeper:
         self.close()
         self.read_only = TAKEN_OVER
         return True
-
-    def _may_write(self) -> None:
-        self._lost()
-        if self.read_only:
-            raise KeepError(self.folder, self.read_only, "take the project over, or copy it")
 
     def _of(self, timber: str) -> _Kept:
         if timber not in self._kept:

@@ -1,8 +1,13 @@
-"""Writing a file so that the disk holds the old one or the new one whole, whatever happens."""
+"""Writing a file so that the disk holds the old one or the new one whole, whatever happens.
+
+A file that only grows keeps what it had: of lines put at its end the last may be torn, no other.
+"""
 
 import contextlib
+import errno
 import os
 import secrets
+import stat
 from pathlib import Path
 
 from benchmate.store.files import Stamp, stamp_of, trouble
@@ -29,6 +34,29 @@ def write_atomically(path: Path, data: bytes) -> Stamp:
     return stamp
 
 
+def append_lines(path: Path, data: bytes) -> Stamp:
+    """Put whole lines at the end of a file, on disk before this returns; its stamp then.
+
+    The file is made if it is not there. A last line that an earlier program left torn is ended
+    first, so that it spoils none of these. Raises KeepError, with the file as it was wherever the
+    system still allows it, if they cannot be written.
+    """
+    try:
+        descriptor = os.open(path, _APPENDING, 0o666)
+        try:
+            size = _plain_size(descriptor)
+            torn = size and os.pread(descriptor, 1, size - 1) != b"\n"
+            _add(descriptor, (b"\n" if torn else b"") + data, size)
+            after = stamp_of(os.fstat(descriptor))
+        finally:
+            os.close(descriptor)
+        if not size:
+            _settle(path.parent)
+    except OSError as error:
+        raise trouble(path, error) from error
+    return after
+
+
 def make_folder(path: Path) -> None:
     """Make one folder if it is not there, on disk before this returns. Raises KeepError."""
     if path.is_dir():
@@ -40,16 +68,41 @@ def make_folder(path: Path) -> None:
         raise trouble(path, error) from error
 
 
+_APPENDING = os.O_RDWR | os.O_APPEND | os.O_CREAT | os.O_NONBLOCK | os.O_CLOEXEC
+"""A pipe, which nobody may ever read, must not hold the program up."""
+
+
 def _write_new(path: Path, data: bytes) -> Stamp:
     descriptor = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL | os.O_CLOEXEC, 0o666)
     try:
-        rest = memoryview(data)
-        while rest:
-            rest = rest[os.write(descriptor, rest) :]
-        os.fsync(descriptor)
+        _write(descriptor, data)
         return stamp_of(os.fstat(descriptor))
     finally:
         os.close(descriptor)
+
+
+def _write(descriptor: int, data: bytes) -> None:
+    rest = memoryview(data)
+    while rest:
+        rest = rest[os.write(descriptor, rest) :]
+    os.fsync(descriptor)
+
+
+def _add(descriptor: int, data: bytes, size: int) -> None:
+    """Write at the end of a file of so many bytes, or leave it at that size."""
+    try:
+        _write(descriptor, data)
+    except OSError:
+        with contextlib.suppress(OSError):
+            os.ftruncate(descriptor, size)
+        raise
+
+
+def _plain_size(descriptor: int) -> int:
+    status = os.fstat(descriptor)
+    if not stat.S_ISREG(status.st_mode):
+        raise OSError(errno.EINVAL, "it is not a plain file")
+    return status.st_size
 
 
 def _settle(folder: Path) -> None:

@@ -1,4 +1,4 @@
-"""What a framer does at the bench: moves about, ticks, types sizes, takes things back.
+"""What a framer does at the bench: ticks, types sizes, takes things back and does them again.
 
 Everything answers with an `Outcome`, and no widget is touched; what is then shown is the view's.
 """
@@ -8,21 +8,19 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from benchmate.layout.standing import State
-from benchmate.tui.desk_view import DeskView
+from benchmate.tui.desk_moves import DeskMoves
+from benchmate.tui.history_list import HistoryList
 from benchmate.tui.names_form import NamesForm
 from benchmate.tui.outcome import DONE, Outcome
 from benchmate.tui.sizes_form import SizesForm
 from benchmate.tui.telling import (
-    all_done,
     elsewhere,
     measured,
     not_ticked,
-    only_waiting,
     out_of_order,
 )
-from benchmate.workbench.bench import NotKeptError, NotUndoneError
 from benchmate.workbench.find import Index
-from benchmate.workbench.jobs import next_job, nothing_left
+from benchmate.workbench.keeping import NotKeptError, NotUndoneError
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -32,103 +30,22 @@ if TYPE_CHECKING:
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
     from benchmate.workbench.find_entries import Hit
+    from benchmate.workbench.history import Event
     from benchmate.workbench.names import NewText
 
 REMEMBERED = 12
 """Answers that were gone to and are offered again while nothing is typed."""
 
+NO_MORE = "The step where that was done is not in the project any more."
 
-class Desk(DeskView):
+
+class Desk(DeskMoves):
     """An open bench with one timber and one step in hand."""
 
     def __init__(self, bench: Bench, glyphs: Glyphs) -> None:
         super().__init__(bench, glyphs)
-        self._trail: list[tuple[str, str]] = []
         self._pad_tape: list[Kept] = []
         self.looked_up: tuple[Hit, ...] = ()
-
-    def take_timber(self, timber: str) -> None:
-        """Take up a timber at its next open step that does not wait."""
-        if timber != self.timber:
-            self.timber, self.turned = timber, 0
-            self.place = self._next_ready()
-
-    def take_step(self, place: int) -> None:
-        """Take up a step of the timber in hand."""
-        if place != self.place:
-            self.place, self.turned = place, 0
-
-    def go_on(self, steps: int) -> Outcome:
-        """Go so many steps on, or back where below nothing, and not past an end."""
-        self.take_step(min(max(self.place + steps, 0), len(self.walk.steps) - 1))
-        return DONE
-
-    def go_to(self, timber: str, step: str) -> None:
-        """Take up a step anywhere; without a step, the timber's next open one."""
-        here = (self.timber, self.step.id)
-        self.take_timber(timber)
-        if step:
-            self.take_step(self.walk.place(step))
-        if here != (self.timber, self.step.id):
-            self._trail.append(here)
-
-    def back(self) -> Outcome:
-        """Go back to where one was before going somewhere."""
-        if not self._trail:
-            return Outcome("There is nowhere to go back to.")
-        timber, step = self._trail.pop()
-        if self._known(timber):
-            self.take_timber(timber)
-            self.take_step(self.walk.place(step))
-        return DONE
-
-    def _known(self, timber: str) -> bool:
-        """Whether the project still has a timber: an editor may have taken it out."""
-        return timber in {each.id for each in self.bench.timbers}
-
-    def _settle(self, step: str) -> None:
-        """Hold on to a step by its id: steps before it may have come or gone."""
-        if not self._known(self.timber):
-            self._start()
-            return
-        ids = [found.id for found in self.walk.steps]
-        self.place = ids.index(step) if step in ids else min(self.place, len(ids) - 1)
-
-    def next_open(self) -> Outcome:
-        """Go to the next open step; past those that wait, while there are others."""
-        waits = self.waits
-        place = self.walk.next_open(self.place, passing=waits)
-        if place is not None:
-            self.take_step(place)
-            return DONE
-        if waits:
-            return Outcome(only_waiting(self.walk, waits))
-        return Outcome(all_done(self.bench, self.walk))
-
-    def best_job(self) -> Outcome:
-        """Go to the next best job in the whole frame, and say why it comes first."""
-        walks = tuple(self.bench.walk(timber.id) for timber in self.bench.timbers)
-        job = next_job(walks, self.timber, self.step.id)
-        if job is None:
-            return Outcome(nothing_left(walks))
-        here = (job.timber, job.step) == (self.timber, self.step.id)
-        self.go_to(job.timber, job.step)
-        lead = "This is the next best job" if here else "Next best job"
-        return Outcome(f"{lead}: {job.words}. {job.why}")
-
-    def turn(self) -> Outcome:
-        """Show the next face of the step."""
-        self.turned += 1
-        return DONE
-
-    def swap(self) -> Outcome:
-        """Swap which reading comes first."""
-        self.swapped = not self.swapped
-        return Outcome(
-            "Marks along the timber now show the squared end first."
-            if self.swapped
-            else "Marks along the timber show the reference shoulder first, once it is struck."
-        )
 
     def tick(self) -> Outcome:
         """Tick the step and go on; one that waits is left alone, and says what it waits for."""
@@ -182,16 +99,41 @@ class Desk(DeskView):
 
     def undo(self) -> Outcome:
         """Take the last action back, and go to where it was done."""
-        undone: list[Done | None] = []
-        outcome = self._kept(lambda: undone.append(self.bench.undo()))
+        return self._turned(self.bench.undo, "Undone", "Nothing to undo.")
+
+    def redo(self) -> Outcome:
+        """Do again what was last taken back, and go to where it is done."""
+        return self._turned(self.bench.redo, "Done again", "Nothing to do again.")
+
+    def _turned(self, turn: Callable[[], Done | None], lead: str, nothing: str) -> Outcome:
+        turned: list[Done | None] = []
+        outcome = self._kept(lambda: turned.append(turn()))
         if outcome.failed:
             return outcome
-        last = undone[0]
+        last = turned[0]
         if last is None:
-            return Outcome("Nothing to undo since the program was started.")
-        if self._known(last.timber):
-            self.go_to(last.timber, last.step)
-        return Outcome(f"Undone: {last.words}.")
+            trouble = self.bench.journal_trouble()
+            return Outcome(trouble or nothing, failed=bool(trouble))
+        self._stand_at(last.timber, last.step)
+        was_so = " It was so already, and nothing was changed." if last.already else ""
+        return Outcome(f"{lead}: {last.words}.{was_so}")
+
+    def history(self) -> HistoryList:
+        """What was done on the timber in hand."""
+        events = self.bench.history(self.timber)
+        return HistoryList(self.walk.timber.name, events, self.bench.journal_trouble())
+
+    def revisit(self, event: Event) -> Outcome:
+        """Go to where something was done."""
+        there = not event.timber or self._stand_at(event.timber, event.step)
+        return DONE if there else Outcome(NO_MORE)
+
+    def with_trouble(self, outcome: Outcome) -> Outcome:
+        """An outcome with what is wrong with the journal, told once."""
+        trouble = self.bench.journal_trouble()
+        if not trouble:
+            return outcome
+        return Outcome(_told(outcome.words, trouble).words, failed=True)
 
     def set_sizes(self, sizes: Sizes) -> Outcome:
         """Keep real sizes typed at the step, and say which other timbers they spoil marks on."""
@@ -233,7 +175,7 @@ class Desk(DeskView):
 
     def _kept(self, action: Callable[[], object]) -> Outcome:
         """Do something that is kept, and hold on to the step in hand whether it was or not."""
-        step, outcome = self.step.id, DONE
+        step, outcome = "" if self.empty else self.step.id, DONE
         try:
             action()
         except NotUndoneError as error:

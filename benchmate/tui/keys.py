@@ -37,7 +37,14 @@ KEYS: tuple[Key, ...] = (
         keys=("backspace", "u"),
         shown="u",
         label="undo",
-        help="Take the last tick or size back (backspace too)",
+        help="Take the last tick, size or edit back (backspace too)",
+    ),
+    Key(
+        id="redo",
+        keys=("y", "ctrl+y"),
+        shown="y",
+        label="",
+        help="Do again what was taken back",
     ),
     Key(
         id="move",
@@ -129,6 +136,13 @@ KEYS: tuple[Key, ...] = (
         shown="r",
         label="roll",
         help="Roll the timber: its four faces and two ends, f and d roll it on and back",
+    ),
+    Key(
+        id="history",
+        keys=("h",),
+        shown="h",
+        label="history",
+        help="Show what was done on the timber and when, and go back there",
     ),
     Key(
         id="swap",

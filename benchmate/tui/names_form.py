@@ -10,8 +10,8 @@ from typing import TYPE_CHECKING
 
 from benchmate.tui.ripple_words import names_line, ripple_lines, worth_text
 from benchmate.tui.rows import Row
-from benchmate.workbench.bench import BadTextError, NotKeptError
 from benchmate.workbench.frame_form import largest_safe
+from benchmate.workbench.keeping import BadTextError, NotKeptError
 from benchmate.workbench.names import NewText
 
 if TYPE_CHECKING:

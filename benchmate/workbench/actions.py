@@ -1,4 +1,4 @@
-"""What a framer does to a timber's progress: pure changes, each with the change that undoes it."""
+"""What a framer does to a timber's progress: pure changes."""
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
@@ -28,7 +28,7 @@ class Sizes:
 
 
 class OvertakenError(Exception):
-    """What is to be taken back is no longer what was done: somebody changed it outside."""
+    """What is to be undone or done again is not as it was left: somebody changed it outside."""
 
 
 def tick_for(step: Step, at: datetime) -> Tick:
@@ -56,20 +56,6 @@ def with_sizes(sizes: Sizes) -> Change:
         if sizes.as_cut is not None:
             as_cut = _set(as_cut, sizes.place, sizes.as_cut, AsCut())
         return progress.model_copy(update={"measured": measured, "as_cut": as_cut})
-
-    return change
-
-
-def sizes_back(done: Sizes, old: Sizes) -> Change:
-    """The change that puts old sizes back in place of those that were set.
-
-    It raises OvertakenError where the sizes there are no longer those.
-    """
-
-    def change(progress: Progress) -> Progress:
-        if sizes_at(progress, done.place, tenon=done.as_cut is not None) != done:
-            raise OvertakenError
-        return with_sizes(old)(progress)
 
     return change
 
@@ -118,5 +104,6 @@ def sizes_at(progress: Progress, place: str, *, tenon: bool) -> Sizes:
 
 
 def _set(kept: dict[str, _Kept], place: str, value: _Kept, nothing: _Kept) -> dict[str, _Kept]:
-    others = {name: found for name, found in kept.items() if name != place}
-    return others if value == nothing else {**others, place: value}
+    if value != nothing:
+        return {**kept, place: value}
+    return {name: found for name, found in kept.items() if name != place}

@@ -4,6 +4,7 @@ import json
 from dataclasses import dataclass
 from difflib import get_close_matches
 from enum import IntEnum
+from itertools import chain
 from pathlib import Path
 from typing import Any
 
@@ -25,6 +26,7 @@ from benchmate.workbench.frame_form import (
     name_lines,
     names_data,
 )
+from benchmate.workbench.history_form import event_data, history_lines
 from benchmate.workbench.jobs import waits_on
 from benchmate.workbench.opening import read_bench
 from benchmate.workbench.reckoning import plain_text
@@ -81,6 +83,23 @@ def find(folder: Path, words: str, *, as_json: bool = False) -> Output:
             f'nothing holds all of "{visible(words)}"; try fewer words, or the start of one', code
         )
     return Output("\n".join(hit_text(hit, tape) for hit in hits), code)
+
+
+def history(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
+    """What was done, newest first. Exits 1 for nothing. Raises UsageError, CannotOpenError."""
+    bench = read_bench(folder)
+    wanted = (_timber_id(bench, timber),) if timber else tuple(t.id for t in bench.timbers)
+    # What was done to the whole frame stands in the history of every timber.
+    found = dict.fromkeys(chain.from_iterable(map(bench.history, wanted)))
+    events = sorted(found, key=lambda event: event.at, reverse=True)
+    trouble = bench.journal_trouble()
+    code = Code.FINDINGS if trouble or not events else Code.FINE
+    if as_json:
+        data = {"project": bench.project.name, "trouble": trouble}
+        return Output(_json(data | {"events": list(map(event_data, events))}), code)
+    names = {each.id: each.name for each in bench.timbers}
+    told = history_lines(events, names) if events else ("nothing done yet",)
+    return Output("\n".join((*filter(None, (trouble,)), *told)), code)
 
 
 def frame(folder: Path, *, as_json: bool = False) -> Output:

@@ -9,10 +9,12 @@ from benchmate.measure.length import Length
 from benchmate.measure.reading import Unit
 from benchmate.model.progress import Measured, Progress
 from benchmate.store.files import stamp
+from benchmate.store.journal import JOURNAL_FILE
 from benchmate.store.keeper import ONLY_READ, TAKEN_OVER, Changes, Keeper
 from benchmate.store.lock import LOCK_FILE
 from benchmate.store.problem import KeepError, ProjectError
 from benchmate.store.reading import read_progress
+from tests.model.test_past import did, nexts, undone
 from tests.store.faults import Crash, Disk, failing, refuse_to_tell
 from tests.store.samples import STORE, put, ticked
 
@@ -471,3 +473,37 @@ def test_a_crash_leaves_the_project_whole(folder: Path, at: int, *, after: bool)
             kept = [NAMED.replace("1-1/4", "2")]
     assert (folder / "project.toml").read_text() in kept
     keeper.close()
+
+
+def test_the_writer_notes_and_a_reader_does_not(keeper: Keeper, folder: Path) -> None:
+    """One program writes the journal, the other follows it; after taking over it goes on there."""
+    second = Keeper.open(folder)
+    keeper.note(did(1))
+    second.note(did(7))
+    assert nexts(second.past()) == ("1", None)
+    second.take_over()
+    second.note(undone(1))
+    assert keeper.changed().lost
+    keeper.note(did(8))
+    assert nexts(keeper.past()) == nexts(Keeper.read(folder).past()) == (None, "1")
+    second.close()
+
+
+def test_a_torn_journal_does_not_keep_a_project_shut(folder: Path) -> None:
+    """It is told when it is asked for, and only by the one that may note having told it."""
+    write(folder, JOURNAL_FILE, '{"did": {"id": "00')
+    reader, keeper = Keeper.read(folder), Keeper.open(folder)
+    assert len(reader.past()) == len(keeper.past()) == 0
+    assert reader.journal_trouble() == ""
+    assert keeper.journal_trouble().startswith("Line 1 of journal.jsonl cannot be read")
+    assert keeper.journal_trouble() == ""
+    keeper.close()
+
+
+def test_the_project_file_is_rewritten_by_its_writer_only(keeper: Keeper, folder: Path) -> None:
+    """As every other file of it."""
+    second = Keeper.open(folder)
+    with pytest.raises(KeepError, match="another benchmate"):
+        second.rewrite(lambda text: text + "# end\n")
+    before, after = keeper.rewrite(lambda text: text + "# end\n")
+    assert keeper.text() == after == before + "# end\n"

@@ -179,3 +179,42 @@ def test_changes_by_others_are_told_once(kept: KeptProject, folder: Path) -> Non
         kept.changed()
     assert not kept.changed()
     assert kept.project.lengths["deck"].value(lambda _: Length(0)) == Length.inches(1)
+
+
+def test_a_rewritten_file_is_gone_by(kept: KeptProject, folder: Path) -> None:
+    """The whole text as it is now is changed, written, and read."""
+    assert kept.text() == STORE + NAMES
+    rewritten = kept.rewrite(lambda text: text.replace("Apple store", "Pear store"))
+    assert rewritten.before == STORE + NAMES
+    assert kept.project.name == "Pear store"
+    assert (folder / PROJECT_FILE).read_text("utf-8") == rewritten.after == kept.text()
+    assert not kept.changed(), "its own writing is no change by others"
+
+
+def test_a_rewriting_that_is_no_sound_project_is_not_written(
+    kept: KeptProject, folder: Path
+) -> None:
+    """All that is wrong with it is told, and the file and the project stay."""
+    with pytest.raises(ProjectError, match="section"):
+        kept.rewrite(lambda text: text.replace('section = "8 x 8"', 'section = "8"'))
+    assert (folder / PROJECT_FILE).read_text("utf-8") == STORE + NAMES
+    assert kept.project.name == "Apple store"
+
+
+def test_a_rewriting_goes_on_top_of_what_others_wrote(kept: KeptProject, folder: Path) -> None:
+    """And one that changes nothing writes nothing."""
+    write(folder, (STORE + NAMES).replace("Apple store", "Pear store"))
+    before = stamp(folder, PROJECT_FILE)
+    kept.rewrite(lambda text: text)
+    assert kept.project.name == "Pear store"
+    assert stamp(folder, PROJECT_FILE) == before
+
+
+def test_every_byte_of_a_rewritten_file_is_its_own(tmp_path: Path) -> None:
+    """Ends of lines and a byte order mark are part of the text."""
+    folder = put(tmp_path / "store")
+    data = b"\xef\xbb\xbf" + (STORE + NAMES).replace("\n", "\r\n").encode()
+    (folder / PROJECT_FILE).write_bytes(data)
+    kept = KeptProject(folder, read_file(folder, PROJECT_FILE))
+    kept.rewrite(lambda text: text + "# end\r\n")
+    assert (folder / PROJECT_FILE).read_bytes() == data + b"# end\r\n"

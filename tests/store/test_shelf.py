@@ -6,6 +6,7 @@ import pytest
 
 import benchmate
 from benchmate.store import shelf
+from benchmate.store.journal import JOURNAL_FILE
 from benchmate.store.problem import KeepError, ProjectError
 from benchmate.store.shelf import (
     copy_made,
@@ -189,3 +190,10 @@ def test_a_user_s_folder_that_cannot_be_made_is_told(shipped: Path, tmp_path: Pa
     (tmp_path / "data").touch()
     with pytest.raises(KeepError, match="data"):
         working_copy(shipped / "apple-store", {"XDG_DATA_HOME": str(tmp_path / "data")})
+
+
+def test_a_working_copy_starts_with_an_empty_journal(shipped: Path, tmp_path: Path) -> None:
+    """What was done to a demo elsewhere is not the framer's to undo."""
+    (shipped / "apple-store" / JOURNAL_FILE).write_text("{}\n", "utf-8")
+    copy = working_copy(shipped / "apple-store", {"XDG_DATA_HOME": str(tmp_path / "data")})
+    assert not (copy / JOURNAL_FILE).exists()

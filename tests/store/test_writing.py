@@ -6,7 +6,7 @@ import pytest
 
 from benchmate.store.files import stamp
 from benchmate.store.problem import KeepError
-from benchmate.store.writing import make_folder, write_atomically
+from benchmate.store.writing import append_lines, make_folder, write_atomically
 from tests.store.faults import Crash, Disk, failing
 
 OLD, NEW = b"old " * 500, b"new! " * 700
@@ -111,3 +111,78 @@ def test_a_folder_that_cannot_be_made_is_told(tmp_path: Path) -> None:
     (tmp_path / "progress").touch()
     with pytest.raises(KeepError, match="progress: "):
         make_folder(tmp_path / "progress")
+
+
+LINES = b"first line\nsecond line\n"
+MORE = b"third line\n"
+
+APPENDING = 6
+"""Calls to the system that lines put at the end of a file make."""
+
+
+@pytest.fixture
+def grown(tmp_path: Path) -> Path:
+    """A file of two lines."""
+    path = tmp_path / "journal.jsonl"
+    path.write_bytes(LINES)
+    return path
+
+
+def test_lines_are_put_at_the_end(grown: Path) -> None:
+    """What was there stays, and the stamp is the file's own."""
+    assert append_lines(grown, MORE) == stamp(grown.parent, grown.name)
+    assert grown.read_bytes() == LINES + MORE
+
+
+def test_a_file_of_lines_is_made(tmp_path: Path) -> None:
+    """The first line makes the file."""
+    append_lines(tmp_path / "journal.jsonl", MORE)
+    assert (tmp_path / "journal.jsonl").read_bytes() == MORE
+
+
+@pytest.mark.parametrize("cut", range(len(MORE)))
+def test_a_torn_line_spoils_no_other(grown: Path, cut: int) -> None:
+    """Wherever a dying program tore its line, the next stands on a line of its own."""
+    grown.write_bytes(LINES + MORE[:cut])
+    append_lines(grown, b"fourth line\n")
+    lines = grown.read_bytes().split(b"\n")
+    assert lines[:2] == LINES.split(b"\n")[:2]
+    assert lines[-2:] == [b"fourth line", b""]
+
+
+def test_an_append_makes_as_many_calls_as_are_tried_below(grown: Path) -> None:
+    """The tests below fail every call there is."""
+    disk = Disk(1000)
+    with failing(disk):
+        append_lines(grown, MORE)
+    assert disk.count == APPENDING
+
+
+@pytest.mark.parametrize("number", ERRORS)
+@pytest.mark.parametrize("at", range(APPENDING))
+def test_a_failing_disk_tears_no_line(grown: Path, at: int, number: int) -> None:
+    """Whichever call fails, the file holds whole lines only, and one is told."""
+    disk = Disk(at, error=OSError(number, os.strerror(number)))
+    with failing(disk), pytest.raises(KeepError) as caught:
+        append_lines(grown, MORE)
+    assert disk.reached
+    assert caught.value.path == grown
+    assert grown.read_bytes() in (LINES, LINES + MORE)
+
+
+@pytest.mark.parametrize("after", [False, True])
+@pytest.mark.parametrize("at", range(APPENDING))
+def test_a_crash_keeps_the_lines_there_were(grown: Path, at: int, after: bool) -> None:
+    """Before and after every call."""
+    with failing(Disk(at, after=after)), pytest.raises(Crash):
+        append_lines(grown, MORE)
+    assert grown.read_bytes() in (LINES, LINES + MORE)
+
+
+def test_lines_go_to_plain_files_only(tmp_path: Path) -> None:
+    """A pipe and a folder in its place are told, and hold nobody up."""
+    os.mkfifo(tmp_path / "pipe")
+    (tmp_path / "folder").mkdir()
+    for name, told in (("pipe", "not a plain file"), ("folder", "is a folder")):
+        with pytest.raises(KeepError, match=told):
+            append_lines(tmp_path / name, MORE)

@@ -72,7 +72,7 @@ def test_undo_goes_back_to_where_it_was_done(desk: Desk) -> None:
     assert "far cheek" in desk.undo().words
     assert (desk.timber, desk.step.id) == ("post-se", "foot-tenon/far-cheek")
     assert desk.standing.state is State.OPEN
-    assert desk.undo().words == "Nothing to undo since the program was started."
+    assert desk.undo().words == "Nothing to undo."
 
 
 def test_untick_takes_off_the_step_in_hand_only(desk: Desk) -> None:
@@ -372,4 +372,4 @@ def test_what_an_editor_overtook_is_not_undone(desk: Desk, demo: Path) -> None:
     assert outcome.failed
     assert outcome.words == "overhang is 1' 4 now, changed outside; not undone."
     assert (desk.timber, desk.step.id) == here
-    assert desk.undo().words == "Nothing to undo since the program was started."
+    assert desk.undo().words == "Nothing to undo."

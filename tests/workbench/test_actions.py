@@ -2,16 +2,12 @@
 
 from datetime import UTC, datetime
 
-import pytest
-
 from benchmate.model.progress import AsCut, Measured, Progress
 from benchmate.workbench.actions import (
-    OvertakenError,
     Sizes,
     both,
     measured_by,
     sizes_at,
-    sizes_back,
     tick_for,
     with_shown,
     with_sizes,
@@ -92,15 +88,13 @@ def test_what_a_step_shows_never_writes_over_what_is_typed(bench: Bench) -> None
     )
 
 
-def test_sizes_go_back_only_from_what_was_set() -> None:
-    """Where others have been typed since, nothing is put back."""
-    done = Sizes(
-        place="foot-tenon", measured=Measured.model_validate({"first": "7"}), as_cut=AsCut()
-    )
-    progress = with_sizes(done)(Progress(timber="post-nw"))
-    assert sizes_back(done, NOTHING)(progress) == Progress(timber="post-nw")
-    with pytest.raises(OvertakenError):
-        sizes_back(NOTHING, done)(progress)
+def test_sizes_typed_again_stay_where_they_stand() -> None:
+    """A file is not put in another order by a size that is corrected."""
+    kept = {place: Measured.model_validate({"first": "7"}) for place in ("foot", "head")}
+    again = Sizes(place="foot", measured=Measured.model_validate({"first": "6"}))
+    after = with_sizes(again)(Progress(timber="post-nw", measured=kept))
+    assert list(after.measured) == ["foot", "head"]
+    assert after.measured["foot"] == again.measured
 
 
 def test_two_changes_are_made_as_one(bench: Bench) -> None:

@@ -7,7 +7,8 @@ import pytest
 from benchmate.measure.reading import read_length
 from benchmate.model.progress import AsCut, Measured
 from benchmate.workbench.actions import Sizes
-from benchmate.workbench.bench import Bench, NotUndoneError
+from benchmate.workbench.bench import Bench
+from benchmate.workbench.keeping import NotUndoneError
 
 
 def as_cut(**sizes: str) -> Sizes:

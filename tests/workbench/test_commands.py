@@ -1,11 +1,14 @@
 """The plain commands: what they print and how they exit."""
 
 import json
+from datetime import datetime
 from pathlib import Path
 
 import pytest
 
+from benchmate.store.keeper import Keeper
 from benchmate.workbench import commands
+from benchmate.workbench.bench import Bench
 from benchmate.workbench.commands import Code
 from benchmate.workbench.opening import CannotOpenError
 
@@ -222,3 +225,41 @@ def test_what_cannot_be_reckoned_is_refused(line: str, graduation: str, told: st
     with pytest.raises(commands.UsageError) as caught:
         commands.reckon(line, "inches", graduation)
     assert str(caught.value).startswith(told)
+
+
+def test_history_tells_what_was_done_under_its_days(demo: Path) -> None:
+    """Of one timber or of all, newest first, each thing once; 1 where nothing was done."""
+    bench = Bench(Keeper.open(demo), lambda: datetime(2027, 3, 4, 12).astimezone())
+    bench.tick("post-nw", bench.walk("post-nw").layout.step("foot-tenon/far-cheek"))
+    bench.set_name("lengths", "deck", "1-1/2", timber="post-se")
+    bench.close()
+    output = commands.history(demo)
+    assert output.code is Code.FINE
+    assert output.text.splitlines()[:3] == [
+        "2027-03-04 Thursday",
+        "  12:00  frame: deck written as 1-1/2  (was 1-1/4)",
+        '  12:00  NW post: tick on Foot tenon: far cheek line  (3-1/2")',
+    ]
+    assert output.text.count("frame: deck") == 1
+    assert "SE post: tick on" in output.text
+    assert "SE post" not in commands.history(demo, "NW post").text
+
+
+def test_history_as_data_and_with_a_torn_journal(demo: Path) -> None:
+    """The plain data; what cannot be read is told before the rest, and is something to look at."""
+    events = json.loads(commands.history(demo, "post-se", as_json=True).text)["events"]
+    assert {event["timber"] for event in events} == {"post-se"}
+    (demo / "journal.jsonl").write_text("nonsense\n")
+    output = commands.history(demo)
+    assert output.code is Code.FINDINGS
+    assert output.text.startswith("Line 1 of journal.jsonl cannot be read")
+    assert json.loads(commands.history(demo, as_json=True).text)["trouble"]
+    assert (demo / "journal.jsonl").read_text() == "nonsense\n"
+
+
+def test_history_of_nothing_says_so(tmp_path: Path) -> None:
+    """A project nobody has worked in."""
+    (tmp_path / "project.toml").write_text('format = 1\nname = "New"\n')
+    assert commands.history(tmp_path) == commands.Output("nothing done yet", Code.FINDINGS)
+    with pytest.raises(commands.UsageError):
+        commands.history(tmp_path, "post-se")

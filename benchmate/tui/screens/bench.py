@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from benchmate.tui.outcome import Outcome
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.find_entries import Hit
+    from benchmate.workbench.history import Event
 
 NO_PLACES = (
     "No timber of this project has a place in the frame. "
@@ -72,7 +73,11 @@ class BenchScreen(BenchView):
 
     def action_undo(self) -> None:
         """Take the last action back."""
-        self._do(lambda desk: desk.undo())
+        self._do(lambda desk: desk.undo(), empty=True)
+
+    def action_redo(self) -> None:
+        """Do again what was taken back."""
+        self._do(lambda desk: desk.redo(), empty=True)
 
     def action_next(self) -> None:
         """Go to the next open step."""
@@ -99,13 +104,16 @@ class BenchScreen(BenchView):
         """Become the one that keeps this project."""
         self._do(lambda desk: desk.take_over())
 
-    def _do(self, action: Callable[[Desk], Outcome]) -> None:
-        """Do something at the desk, show how things stand, and say what there is to say."""
+    def _do(self, action: Callable[[Desk], Outcome], *, empty: bool = False) -> None:
+        """Do something at the desk, show how things stand, and say what there is to say.
+
+        With `empty` it may be done on a project without timbers too.
+        """
         desk = self.desk
-        if desk is None or desk.empty:
+        if desk is None or (desk.empty and not empty):
             return
         self._hush()
-        outcome = action(desk)
+        outcome = desk.with_trouble(action(desk))
         self._show_all()
         if outcome.words:
             self._say(outcome.words, warning=outcome.failed)
@@ -140,6 +148,21 @@ class BenchScreen(BenchView):
     def _name_kept(self, outcome: Outcome | None) -> None:
         if outcome is not None:
             self._do(lambda _desk: outcome)
+
+    def action_history(self) -> None:
+        """Show what was done on the timber."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.history import HistoryScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(HistoryScreen(desk.history(), self._glyphs), self._event_chosen)
+
+    def _event_chosen(self, event: Event | None) -> None:
+        if event is not None:
+            self._show_steps()
+            self._do(lambda desk: desk.revisit(event))
 
     def action_find(self) -> None:
         """Look something up."""

@@ -126,7 +126,7 @@ async def test_help_and_a_step_in_full_open_and_close_at_once(demo: Path) -> Non
     """Both are read and left with one key."""
     async with opened(demo, (80, 24)) as (pilot, _):
         await pilot.press("question_mark")
-        assert "Take the last tick or size back" in screen_text(pilot.app)
+        assert "Take the last tick, size or edit back" in screen_text(pilot.app)
         await pilot.press("q")
         await pilot.press("enter")
         assert "Set-back and thickness together" in screen_text(pilot.app)
