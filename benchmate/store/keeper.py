@@ -1,6 +1,6 @@
 """One open project: what is kept on disk, and what others change there meanwhile."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Self
@@ -19,6 +19,7 @@ from benchmate.store.files import (
 )
 from benchmate.store.kept_project import KeptProject
 from benchmate.store.lock import Claim, Claimed
+from benchmate.store.moving import Move, check_room, moved, put_aside, take_away
 from benchmate.store.problem import KeepError, Problem, ProjectError
 from benchmate.store.progress_file import progress_text
 from benchmate.store.reading import find_progress, parse_progress
@@ -135,12 +136,15 @@ class Keeper:
         before = self._fresh(timber)
         after = change(before)
         if after != before:
-            data = progress_text(after).encode()
-            parse_progress(data, timber, self.project.bare)
-            path = self.folder / progress_name(timber)
-            make_folder(path.parent)
-            self._kept[timber] = _Kept(write_atomically(path, data), after)
+            self._put(timber, after)
         return after
+
+    def _put(self, timber: str, progress: Progress) -> None:
+        data = progress_text(progress).encode()
+        parse_progress(data, timber, self.project.bare)
+        path = self.folder / progress_name(timber)
+        make_folder(path.parent)
+        self._kept[timber] = _Kept(write_atomically(path, data), progress)
 
     def written(self) -> dict[str, dict[str, str]]:
         """The texts of the project file as they are written, by table and key."""
@@ -164,6 +168,37 @@ class Keeper:
         old = self._file.set_name(table, name, text)
         self._told.pop(PROJECT_FILE, None)
         return old
+
+    @property
+    def text(self) -> str:
+        """The project file as last read or written, to the character."""
+        return self._file.text
+
+    def set_text(self, text: str, moves: Sequence[Move] = ()) -> None:
+        """Write another text for the project file, and move progress to other ids with it.
+
+        It is on disk before this returns. Raises KeepError if it cannot be written, if the file
+        was changed since it was last read, or if a file is kept already under one of the ids, and
+        ProjectError, leaving the file, if the text is no sound project or a file that is to move
+        is broken.
+        """
+        self._may_write()
+        check_room(self.folder, moves)
+        news = {move.new: moved(self._fresh(move.old), move) for move in moves}
+        kept = {move.new for move in moves if self._of(move.old).stamp is not None}
+        leaving = [move.old for move in moves if move.old != move.new]
+        back = put_aside(self.folder, leaving)
+        try:
+            self._file.set_text(text)
+        except BaseException:
+            back()
+            raise
+        self._told.pop(PROJECT_FILE, None)
+        for timber in leaving:
+            self._kept.pop(timber, None)
+        for timber in kept:
+            self._put(timber, news[timber])
+        take_away(self.folder, leaving)
 
     def changed(self) -> Changes:
         """Look for what others changed, and read it again; what cannot be read stays as it was."""

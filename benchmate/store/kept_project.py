@@ -1,4 +1,4 @@
-"""The project file of an open project: as last read, and with one value of it reworded."""
+"""The project file of an open project: as last read, with one value reworded, or edited."""
 
 import contextlib
 import errno
@@ -51,9 +51,27 @@ class KeptProject:
         """
         tried = self._try(table, name, text)
         if tried.reworded.data != tried.found.data:
-            tried = tried._replace(found=self._write(tried))
+            found = self._write(tried.reworded.data, tried.found.stamp)
+            tried = tried._replace(found=found)
         self._found, self._seen, self.project = tried.found, tried.found.stamp, tried.project
         return tried.reworded.old
+
+    @property
+    def text(self) -> str:
+        """The file as last read or written, to the character."""
+        return self._found.data.decode()
+
+    def set_text(self, text: str) -> None:
+        """Write another text for the whole file; on disk before this returns.
+
+        Raises ProjectError if it is no sound project, and KeepError if the file was changed since
+        it was last read, or cannot be written; it is then left as it was.
+        """
+        data = text.encode()
+        project = parse_project(data)
+        if data != self._found.data:
+            self._found = self._write(data, self._found.stamp)
+        self._seen, self.project = self._found.stamp, project
 
     def changed(self) -> bool:
         """Look whether others changed the file, and read it again if they did.
@@ -78,14 +96,14 @@ class KeptProject:
         reworded = reword(found.data, table, name, text)
         return _Tried(found, reworded, parse_project(reworded.data))
 
-    def _write(self, tried: _Tried) -> Found:
-        """Put the reworded file in place, as long as nobody has changed it meanwhile."""
+    def _write(self, data: bytes, since: Stamp) -> Found:
+        """Put another file in place, as long as nobody has changed it since."""
         path = Path(os.path.realpath(self.folder / PROJECT_FILE))
         mode = _mode_if_writable(path)
-        if stamp(self.folder, PROJECT_FILE) != tried.found.stamp:
+        if stamp(self.folder, PROJECT_FILE) != since:
             problem = "another program has just changed it"
             raise KeepError(path, problem, "look at what it says now, then try again")
-        written = Found(tried.reworded.data, write_atomically(path, tried.reworded.data))
+        written = Found(data, write_atomically(path, data))
         with contextlib.suppress(OSError):
             path.chmod(mode)
         return written

@@ -4,7 +4,7 @@ The screen and the plain commands both work through a `Bench`. It keeps nothing 
 on disk before the call that made it returns.
 """
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from functools import partial
@@ -21,7 +21,9 @@ from benchmate.model.words import visible
 from benchmate.store.document import key_text
 from benchmate.store.files import PROJECT_FILE, progress_name
 from benchmate.store.keeper import Changes, Keeper
+from benchmate.store.moving import Move, moved
 from benchmate.store.problem import KeepError, ProjectError
+from benchmate.store.reading import parse_project
 from benchmate.workbench.actions import (
     Change,
     OvertakenError,
@@ -74,6 +76,14 @@ class BadTextError(NotKeptError):
         self.excerpt = excerpt
 
 
+class BadProjectError(NotKeptError):
+    """A text for the whole project file that makes no sound project: everything wrong with it."""
+
+    def __init__(self, error: ProjectError) -> None:
+        super().__init__(str(error))
+        self.problems = error.problems
+
+
 @contextmanager
 def _told_if_bad(table: str, name: str) -> Iterator[None]:
     """Turn the first thing the store finds wrong with a new text into what a framer is told."""
@@ -120,6 +130,14 @@ class _RealSizes(Mapping[str, Real]):
         return len(self._timbers)
 
 
+def parsed(text: str) -> Project:
+    """The project that the text of a project file makes. Raises BadProjectError."""
+    try:
+        return parse_project(text.encode())
+    except ProjectError as error:
+        raise BadProjectError(error) from error
+
+
 def now() -> datetime:
     """The time of a tick, to the second."""
     return datetime.now(UTC).replace(microsecond=0)
@@ -133,7 +151,7 @@ class Bench:
         self._clock = clock
         self._broken: dict[str, str] = {}
         self._done: list[Done] = []
-        self._real = self._real_sizes()
+        self._real = self._real_sizes(self.project, self._progress)
         self.frame = Frame(self.project, self._real)
         self._walks = Walks(self.frame, self._progress, self._trouble)
 
@@ -242,6 +260,72 @@ class Bench:
             back = partial(self._name_back, NewText(table, name, wrote), old)
             self._done.append(Done(f"{name} written as {text}", timber, step, back))
 
+    @property
+    def text(self) -> str:
+        """The project file as last read, to the character."""
+        return self._keeper.text
+
+    def try_project(self, text: str, moves: Sequence[Move] = (), base: str = "") -> Ripple:
+        """What another text for the project file would do. Raises BadProjectError.
+
+        Where `moves` takes progress to other ids, `base` is the file with those ids and nothing
+        else changed.
+        """
+        project = parsed(text)
+        if not moves:
+            return self._ripple(project, self._real_sizes(project, self._progress))
+        progress = self._moved_progress(moves)
+        before = Frame(parsed(base or text), self._real_sizes(project, progress))
+        after = Frame(project, self._real_sizes(project, progress))
+        return ripple(before, after, Walks(before, progress, lambda _timber: "").of)
+
+    def _moved_progress(self, moves: Sequence[Move]) -> Callable[[str], Progress]:
+        """Gives the progress of a timber by the id that it would have."""
+        by_new = {move.new: move for move in moves}
+
+        def progress(timber: str) -> Progress:
+            move = by_new.get(timber)
+            return moved(self._progress(move.old), move) if move else self._progress(timber)
+
+        return progress
+
+    def edit_project(
+        self,
+        words: str,
+        text: str,
+        *,
+        timber: str = "",
+        step: str = "",
+        moves: Sequence[Move] = (),
+    ) -> None:
+        """Write another text for the project file, as one action that can be undone.
+
+        `words` say what was done, `timber` and `step` are where the framer stands, and `moves`
+        take progress to other ids. Raises BadProjectError, and NotKeptError if the file was
+        changed since it was last read, or cannot be written.
+        """
+        old = self.text
+        self._put_project(text, moves)
+        if text != old:
+            back = partial(self._project_back, text, old, tuple(move.back() for move in moves))
+            self._done.append(Done(words, timber, step, back))
+
+    def _put_project(self, text: str, moves: Sequence[Move]) -> None:
+        try:
+            with _told_if_not_kept():
+                parsed(text)
+                self._keeper.set_text(text, moves)
+        finally:
+            self._renew()
+        self._broken.pop(PROJECT_FILE, None)
+
+    def _project_back(self, wrote: str, old: str, moves: Sequence[Move]) -> None:
+        """Write the text that the file had before, unless somebody has changed it since."""
+        self.look()
+        if self.text != wrote:
+            raise OvertakenError(f"{PROJECT_FILE} is another now")
+        self._put_project(old, moves)
+
     def undo(self) -> Done | None:
         """Take the last action back; None if there is none. Raises NotKeptError.
 
@@ -310,8 +394,11 @@ class Bench:
         ticks = self._progress(timber).ticks
         return max((tick.at.timestamp() for tick in ticks), default=0.0)
 
-    def _real_sizes(self) -> Mapping[str, Real]:
-        return _RealSizes(self._progress, tuple(timber.id for timber in self.timbers))
+    @staticmethod
+    def _real_sizes(
+        project: Project, progress: Callable[[str], Progress]
+    ) -> Mapping[str, Real]:
+        return _RealSizes(progress, tuple(timber.id for timber in project.timbers))
 
     def _frame_of(self, project: Project, real: Mapping[str, Real]) -> Frame:
         """A frame that works out only what can have changed."""
@@ -321,7 +408,7 @@ class Bench:
 
     def _renew(self) -> None:
         """Go by the project and the real sizes as they are now; walks they leave alone stay."""
-        self._real = self._real_sizes()
+        self._real = self._real_sizes(self.project, self._progress)
         self.frame = self._frame_of(self.project, self._real)
         self._walks.take(self.frame)
 
