@@ -32,6 +32,9 @@ _MISSING = object()
 class Draft:
     """A project file as it would be: its text, and what that says. Each edit gives another."""
 
+    added: Path = ()
+    """Where the entry stands that the last edit added."""
+
     def __init__(self, text: str) -> None:
         self.text = text
         self.data = tomllib.loads(text.removeprefix(MARK).replace("\r\n", "\n"))
@@ -105,7 +108,9 @@ class Draft:
         place = sum(each.path[:1] == (table,) and len(each.path) == 2 for each in before)  # noqa: PLR2004 - a table and a place
         data = deepcopy(self.data)
         data.setdefault(table, []).insert(place, dict(fields))
-        return self._checked(text, (table, place), data)
+        draft = self._checked(text, (table, place), data)
+        draft.added = (table, place)
+        return draft
 
     def _put_table(
         self, path: Path, old: Mapping[str, Any], new: Mapping[str, Any], order: Sequence[str]

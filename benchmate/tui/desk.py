@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
     from benchmate.workbench.names import NewText
+    from benchmate.workbench.project_edits import Edit
 
 
 class Desk(DeskView):
@@ -191,6 +192,21 @@ class Desk(DeskView):
             lambda: self.bench.set_name(*new, timber=self.timber, step=self.step.id)
         )
 
+    def edit(self, edit: Edit) -> Outcome:
+        """Keep an edit of the project as one action, and take up the timber that it is about."""
+        step = "" if self.empty else self.step.id
+        outcome = self._telling(
+            lambda: self.bench.edit_project(
+                edit.words, edit.text, timber=self.timber, step=step, moves=edit.moves
+            )
+        )
+        if outcome.failed:
+            return outcome
+        if edit.timber and edit.timber != self.timber and self._known(edit.timber):
+            self.take_timber(edit.timber)
+            self._settle(step)
+        return _told(f"Kept: {edit.words}; u takes it back.", outcome.words)
+
     def _telling(self, change: Callable[[], object]) -> Outcome:
         """Keep a change of figures, and tell of other timbers only what it has newly spoilt."""
         before = elsewhere(self.bench, self.timber)
@@ -221,7 +237,7 @@ class Desk(DeskView):
 
     def _kept(self, action: Callable[[], object]) -> Outcome:
         """Do something that is kept, and hold on to the step in hand whether it was or not."""
-        step, outcome = self.step.id, DONE
+        step, outcome = "" if self.empty else self.step.id, DONE
         try:
             action()
         except NotUndoneError as error:

@@ -117,6 +117,13 @@ KEYS: tuple[Key, ...] = (
         help="Change a line, a level, a length or a section, and see first what moves",
     ),
     Key(
+        id="edit",
+        keys=("e",),
+        shown="e",
+        label="edit",
+        help="Change, add, copy, mirror, rename or remove a timber or a joint; the project too",
+    ),
+    Key(
         id="swap",
         keys=("s",),
         shown="s",

@@ -36,7 +36,7 @@ class Edit:
     """Another text for a project file, and the progress that moves to other ids with it.
 
     `words` say what was done, `told` what comes with it unasked; `timber` is the one to take up
-    then, if it is another. With moves, `base` is the file with those ids and nothing else changed.
+    then, if it is another, and `path` where what was edited stands. With moves, `base` is the file with those ids and nothing else changed.
     """
 
     words: str
@@ -45,6 +45,7 @@ class Edit:
     base: str = ""
     timber: str = ""
     told: tuple[str, ...] = ()
+    path: Path = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -121,7 +122,12 @@ def changed(
     name = before.name if isinstance(before, Timber) else before.id
     timber = id_ if isinstance(before, Timber) else ""
     return Edit(
-        words=f"{name} changed", text=after.text, moves=moves, base=base.text, timber=timber
+        words=f"{name} changed",
+        text=after.text,
+        moves=moves,
+        base=base.text,
+        timber=timber,
+        path=path,
     )
 
 
@@ -140,10 +146,11 @@ def with_timber(draft: Draft, stored: Mapping[str, Any]) -> Edit:
     """The draft with another timber, behind the last of its kind and that one's joints."""
     id_ = str(stored.get("id", ""))
     after = draft.add(TIMBER_TABLE, stored, _behind_kind(draft, stored.get("kind")))
-    return Edit(words=f"{stored.get('name', id_)} added", text=after.text, timber=id_)
+    words = f"{stored.get('name', id_)} added"
+    return Edit(words=words, text=after.text, timber=id_, path=after.added)
 
 
-def _entries(draft: Draft) -> list[Path]:
+def entries_of(draft: Draft) -> list[Path]:
     """The timbers and joints in the order of the file."""
     tables = (TIMBER_TABLE, *WORK_TABLES)
     headers = (each.path for each in Layout(draft.text).headers)
@@ -151,7 +158,7 @@ def _entries(draft: Draft) -> list[Path]:
 
 
 def _behind_kind(draft: Draft, kind: object) -> Path | None:
-    entries = _entries(draft)
+    entries = entries_of(draft)
     timbers = [path for path in entries if path[0] == TIMBER_TABLE]
     if not timbers:
         return None
@@ -172,11 +179,11 @@ def with_work(draft: Draft, table: str, stored: Mapping[str, Any]) -> Edit:
     """
     id_ = str(stored.get("id", ""))
     after = draft.add(table, stored, _behind_timber(draft, table, stored.get("timber")))
-    return Edit(words=f"{id_} added", text=after.text)
+    return Edit(words=f"{id_} added", text=after.text, path=after.added)
 
 
 def _behind_timber(draft: Draft, table: str, timber: object) -> Path | None:
-    entries = _entries(draft)
+    entries = entries_of(draft)
     own = [path for path in entries if path[0] == table]
     like = [path for path in own if timber and draft.value((*path, "timber")) == timber]
     if like:
