@@ -24,6 +24,8 @@ if TYPE_CHECKING:
 WRONG, NEEDED = "!", "*"
 """What stands before a field that is wrong, and before one that must be filled."""
 
+NOTHING = "Nothing is changed yet. What a change moves shows here before it is kept."
+
 MISSING = "is missing"
 """What the reader of files says of a key that a record cannot be without."""
 
@@ -33,7 +35,7 @@ class Weighed:
     """What the fields of a form come to: lines to show, and the edit if it may be kept.
 
     `wrong` are the fields with something wrong in them. `then` are ends whose joints come next,
-    where the edit cannot be kept before they are given.
+    where the edit cannot be kept before they are given, and `same` that nothing is changed.
     """
 
     lines: tuple[str, ...]
@@ -41,6 +43,7 @@ class Weighed:
     wrong: tuple[str, ...] = ()
     edit: Edit | None = None
     then: tuple[OpenEnd, ...] = ()
+    same: bool = False
 
 
 class EditForm:
@@ -142,6 +145,8 @@ class EditForm:
             return self._bad(error, None)
         except NotKeptError as error:
             return Weighed(lines=(str(error),))
+        if edit.text == self._bench.text:
+            return Weighed(lines=(NOTHING,), same=True)
         says = (*self.form.says(self.texts), *edit.told)
         try:
             ripple = self._bench.try_project(edit.text, edit.moves, edit.base)

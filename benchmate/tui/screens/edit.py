@@ -199,6 +199,8 @@ class EditScreen(AskingScreen["Answer | None"]):
         weighed = self._weighed
         if weighed is None:
             self._weigh()
+        elif weighed.same:
+            self.dismiss(None)
         elif weighed.then:
             self.dismiss(Answer(edit=weighed.edit, then=weighed.then))
         elif weighed.edit is not None:

@@ -1,6 +1,7 @@
 """Forms for one timber, joint, chamfer, or the head of the project: fed by the records themselves."""
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
@@ -296,6 +297,11 @@ class NewWork(RecordForm):
         given = {"family": self.family} if "family" in self.record.model_fields else {}
         written = {"id": stored["id"]} if "id" in stored else {}
         edit = with_work(self.draft, self._table, {**written, **given, **stored})
+        if self.pending:
+            timber = self.timbers.get(str(stored.get("timber")))
+            name = timber.name if timber else str(stored.get("timber"))
+            words = f"{name} added with its joints"
+            edit = replace(edit, words=words, timber=timber.id if timber else "")
         work = self._sound_work(stored)
         if work is None:
             return edit
