@@ -193,9 +193,7 @@ def _pruned(value: Any) -> Any:  # noqa: ANN401 - whatever TOML holds
     return [_pruned(each) for each in value] if isinstance(value, list | tuple) else value
 
 
-def _added(
-    text: str, layout: Layout, path: Path, value: object, order: Sequence[str]
-) -> str:
+def _added(text: str, layout: Layout, path: Path, value: object, order: Sequence[str]) -> str:
     """The text with a new key in a table that is there, or with a new table."""
     base, key = path[:-1], str(path[-1])
     if base in layout.pairs:
@@ -221,9 +219,7 @@ def _before(pairs: Sequence[Pair], depth: int, key: str, order: Sequence[str]) -
     return next((pair for pair in reversed(pairs) if pair.path[depth] in earlier), None)
 
 
-def _within_braces(
-    text: str, layout: Layout, base: Path, token: str, order: Sequence[str]
-) -> str:
+def _within_braces(text: str, layout: Layout, base: Path, token: str, order: Sequence[str]) -> str:
     pairs = layout.own(base)
     start, end = layout.items[base]
     if text[start] != "{":
@@ -237,9 +233,7 @@ def _within_braces(
     return f"{text[: before.end]}, {token}{text[before.end :]}"
 
 
-def _on_a_line(
-    text: str, layout: Layout, path: Path, value: object, order: Sequence[str]
-) -> str:
+def _on_a_line(text: str, layout: Layout, path: Path, value: object, order: Sequence[str]) -> str:
     base, key = path[:-1], str(path[-1])
     pairs = layout.own(base)
     token = f"{key_token(key)} = {value_token(value)}"

@@ -27,7 +27,7 @@ _UNIT = re.compile(r"\\u.{4}|\\U.{8}|\\.|.")
 
 
 class Header(NamedTuple):
-    """A `[table]` or `[[table]]`: the path that the keys below it belong to, and where it starts."""
+    """A `[table]` or `[[table]]`: the path that the keys below belong to, and where it starts."""
 
     path: Path
     start: int

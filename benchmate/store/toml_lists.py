@@ -42,9 +42,7 @@ def without(text: str, layout: Layout, path: Path) -> str:
 def _alike(one: Sequence[object], other: Sequence[object]) -> int:
     """How many items two lists begin with alike."""
     pairs = zip(one, other, strict=False)
-    return next(
-        (place for place, (a, b) in enumerate(pairs) if a != b), min(len(one), len(other))
-    )
+    return next((place for place, (a, b) in enumerate(pairs) if a != b), min(len(one), len(other)))
 
 
 def _more(

@@ -161,9 +161,7 @@ class EditForm:
             return Weighed(lines=(*edit.told, *_still_open(ends)), edit=edit, then=ends)
         path = edit.path if edit else getattr(self.form, "path", ())
         fields = {each: self.form.field_of(each, path) for each in error.problems}
-        missing = [
-            field for each, field in fields.items() if field and each.message == MISSING
-        ]
+        missing = [field for each, field in fields.items() if field and each.message == MISSING]
         own = self.blank.key if self.blank else ""
         order = sorted(
             (each for each in error.problems if fields[each] not in missing),
@@ -191,12 +189,8 @@ class EditForm:
 
 
 def _still_open(ends: tuple[OpenEnd, ...]) -> Iterator[str]:
-    words = " and ".join(f"the {_end(end)} of {end.timber}" for end in ends)
+    words = " and ".join(f"the {end.words} of {end.timber}" for end in ends)
     yield (
         f"Nothing says yet where {words} comes. Enter goes on to the joint there, and nothing is "
         "kept before that; or say where it comes in its own field."
     )
-
-
-def _end(end: OpenEnd) -> str:
-    return end.end if end.end in ("foot", "head") else f"{end.end} end"

@@ -395,9 +395,7 @@ class Bench:
         return max((tick.at.timestamp() for tick in ticks), default=0.0)
 
     @staticmethod
-    def _real_sizes(
-        project: Project, progress: Callable[[str], Progress]
-    ) -> Mapping[str, Real]:
+    def _real_sizes(project: Project, progress: Callable[[str], Progress]) -> Mapping[str, Real]:
         return _RealSizes(progress, tuple(timber.id for timber in project.timbers))
 
     def _frame_of(self, project: Project, real: Mapping[str, Real]) -> Frame:

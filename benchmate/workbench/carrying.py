@@ -11,8 +11,8 @@ from benchmate.model.work import Work
 from benchmate.store.editing import Draft
 from benchmate.store.project_checks import key_path
 from benchmate.store.renaming import paths_of
-from benchmate.store.toml_lines import Path
 from benchmate.store.tables import TIMBER_TABLE, table_of
+from benchmate.store.toml_lines import Path
 from benchmate.workbench.project_edits import entries_of, works_of
 from benchmate.workbench.touching import CLOSE, Box, box_of, touch
 
@@ -53,7 +53,7 @@ def carried(
     own = [work for work in works_of(frame.project, timber) if _first(work) == timber]
     ids = {work.id: goes.joint(work.id) for work in own}
     for work in own:
-        entry = _entry(frame, work, timber, goes, deepcopy(stored[work.id]), ids)
+        entry = _entry(frame, work, goes, deepcopy(stored[work.id]), ids)
         if isinstance(entry, str):
             told.append(entry)
             continue
@@ -67,9 +67,7 @@ def _behind(draft: Draft, like: str) -> tuple[Path, Path | None]:
     entries = entries_of(draft)
     own = [path for path in entries if draft.value((*path, "timber")) == like]
     timber = next(
-        path
-        for path in entries
-        if path[0] == TIMBER_TABLE and draft.value((*path, "id")) == like
+        path for path in entries if path[0] == TIMBER_TABLE and draft.value((*path, "id")) == like
     )
     following = entries[entries.index(timber) + 1 :][: len(own)]
     if own and own == following:
@@ -83,15 +81,10 @@ def _first(work: Work) -> str:
 
 
 def _entry(
-    frame: Frame,
-    work: Work,
-    timber: str,
-    goes: Carried,
-    stored: dict[str, Any],
-    ids: Mapping[str, str],
+    frame: Frame, work: Work, goes: Carried, stored: dict[str, Any], ids: Mapping[str, str]
 ) -> dict[str, Any] | str:
     """What the file is to say of a joint at the other place, or why it has none there."""
-    entry = goes.turned(stored)
+    timber, entry = _first(work), goes.turned(stored)
     for key, mate in work.timbers().items():
         if mate == timber:
             entry[key] = goes.stored["id"]
@@ -99,7 +92,9 @@ def _entry(
         found = mate_at(frame, timber, mate, goes.moved)
         if found is None:
             kind = frame.timber(mate).kind
-            return f"{work.id} is left out: no {kind} lies where {frame.timber(mate).name} does here."
+            return (
+                f"{work.id} is left out: no {kind} lies where {frame.timber(mate).name} does here."
+            )
         entry[key] = found
     entry["id"] = ids[work.id]
     met = [ids[other] for other in stored.get("meets", ()) if other in ids]

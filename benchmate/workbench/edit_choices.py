@@ -58,7 +58,9 @@ def _choices(bench: Bench, timber: str, feature: str) -> Iterator[Choice]:
         if bench.frame.works_on(timber):
             yield Choice(f"A joint of {name}", "a list", None, partial(_joints, bench, timber))
     yield Choice("A new timber", "", partial(NewTimber, bench, timber))
-    yield Choice("A new joint or chamfer", "a list", None, partial(families, bench, timber))
+    yield Choice(
+        "A new joint or chamfer", "a list", None, partial(families, bench, OpenEnd(timber, ""))
+    )
     if timber:
         yield Choice(f"One or many like {name}", "", partial(Copies, bench, timber))
         yield Choice(f"Mirror {name}", "its twin", partial(Mirror, bench, timber))
@@ -103,24 +105,22 @@ def _joints(bench: Bench, timber: str) -> Choices:
     return Choices(f"Joints and chamfers of {names[timber]}", tuple(found))
 
 
-def families(bench: Bench, timber: str, end: str = "", base: str = "") -> Choices:
-    """The families of joints, with a line on what each joins."""
+def families(bench: Bench, at: OpenEnd, base: str = "") -> Choices:
+    """The families of joints, with a line on what each joins; those alone that settle an end.
+
+    `base` is the file with what is still to be kept with the joint.
+    """
     found = (
         Choice(
             family.name,
             JOINS[family.name],
-            partial(NewWork, bench, family.name, family.table, timber, end, base),
+            partial(NewWork, bench, family, at, base),
         )
         for family in WORK_FAMILIES
-        if not end or "end" in family.record.model_fields
+        if not at.end or "end" in family.record.model_fields
     )
-    where = f" at the {end} end of {timber}" if end else ""
+    where = f" at the {at.words} of {at.timber}" if at.end else ""
     return Choices(f"Which joint{where}?", tuple(found))
-
-
-def joint_at(bench: Bench, end: OpenEnd, base: str) -> Choices:
-    """The families for an end that is still open, beside what is still to be kept."""
-    return families(bench, end.timber, end.end, base)
 
 
 def _project(bench: Bench) -> Choices:

@@ -1,8 +1,8 @@
 """What a framer does to a project, as another text for its file: pure, nothing is kept here.
 
-Each gives an `Edit`, which a bench can try and then keep as one action. Raises BadProjectError where
-what would be named has to be sound first, and KeepError where the file is written in a way that
-cannot be edited from here.
+Each gives an `Edit`, which a bench can try and then keep as one action. Raises BadProjectError
+where what would be named has to be sound first, and KeepError where the file is written in a way
+that cannot be edited from here.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
@@ -10,7 +10,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from benchmate.frame.frame import Frame
-from benchmate.joinery import FAMILIES, family_of
+from benchmate.joinery import family_of
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
 from benchmate.model.place import coordinate_along
@@ -36,7 +36,8 @@ class Edit:
     """Another text for a project file, and the progress that moves to other ids with it.
 
     `words` say what was done, `told` what comes with it unasked; `timber` is the one to take up
-    then, if it is another, and `path` where what was edited stands. With moves, `base` is the file with those ids and nothing else changed.
+    then, if it is another, and `path` where what was edited stands. With moves, `base` is the file
+    with those ids and nothing else changed.
     """
 
     words: str
@@ -66,17 +67,12 @@ def path_of(project: Project, id_: str, *, timber: bool) -> Path:
     raise KeyError(id_)
 
 
-def family_record(name: str) -> type[Record]:
-    """The record of a family by name. Raises KeyError for a stranger."""
-    return {family.name: family.record for family in FAMILIES}[name]
-
-
 def renamed(
     draft: Draft, project: Project, timbers: Mapping[str, str], works: Mapping[str, str]
 ) -> tuple[Draft, tuple[Move, ...]]:
     """The draft with other ids, and the progress that moves with them."""
     after = with_ids(draft, project, timbers, works)
-    parts = _parts_renamed(project, parsed(after.text), timbers, works)
+    parts = _parts_renamed(project, parsed(after.text), works)
     moves = (
         Move(timber.id, timbers.get(timber.id, timber.id), parts.get(timber.id, {}))
         for timber in project.timbers
@@ -86,7 +82,7 @@ def renamed(
 
 
 def _parts_renamed(
-    project: Project, after: Project, timbers: Mapping[str, str], works: Mapping[str, str]
+    project: Project, after: Project, works: Mapping[str, str]
 ) -> dict[str, dict[str, str]]:
     """The parts of joints that are called otherwise, on each timber by the id it had."""
     found: dict[str, dict[str, str]] = {}
@@ -111,7 +107,8 @@ def changed(
     draft: Draft, project: Project, path: Path, record: type[Record], stored: Mapping[str, Any]
 ) -> Edit:
     """The draft with another record at a path; a new id is carried to all that names it."""
-    base, moves, id_ = draft, (), str(stored.get("id", ""))
+    base, id_ = draft, str(stored.get("id", ""))
+    moves: tuple[Move, ...] = ()
     before = dict(paths_of(project))[path]
     if id_ and id_ != before.id:
         ids = {before.id: id_}

@@ -1,7 +1,7 @@
-"""The fields of a stored record, one a line, as a form asks for them: read off the record itself.
+r"""The fields of a stored record, one a line, as a form asks for them: read off the record itself.
 
 A field is known by its dotted key: `at.north`, `pegs.size`. Its text is what a framer types: a list
-has commas, a flag is yes or no, and a new line within a note is written `\\n`.
+has commas, a flag is yes or no, and a new line within a note is written `\n`.
 """
 
 import types

@@ -38,9 +38,8 @@ def lane_of(frame: Frame, timber: Timber) -> Box | None:
     """The lane that a timber lies in by its `at` alone; None for one that says no sound place."""
     if timber.at is None:
         return None
-    section = timber.section
-    if not isinstance(section, Section):
-        section = frame.project.sections.get(section)
+    named = timber.section
+    section = named if isinstance(named, Section) else frame.project.sections.get(named)
     try:
         typed = {name: frame.value(total).nm for name, total in timber.at.sums().items()}
     except LevelError:

@@ -148,13 +148,13 @@ def _reference_end(asked: Asked) -> Usual | None:
 _PEGS: dict[str, _Suggest] = {
     "pegs.count": _word("2", "two to a working tenon", "Wharton"),
     "pegs.size": _peg_size,
-    "pegs.from_shoulder": _inches(1, 1, 2, "with a 4\" hardwood tenon", "Wharton"),
-    "pegs.draw": _inches(0, 1, 16, "to 1/8\" in hardwood, about double in softwood", "Massie-draw"),
+    "pegs.from_shoulder": _inches(1, 1, 2, 'with a 4" hardwood tenon', "Wharton"),
+    "pegs.draw": _inches(0, 1, 16, 'to 1/8" in hardwood, about double in softwood', "Massie-draw"),
 }
 
 _TENON: dict[str, _Suggest] = {"thickness": _quarter, "set_back": _set_back, "length": _length}
 
-_HALF_INCH = _inches(0, 1, 2, "commonly, to 1\" for heavier timbers", PRACTICE)
+_HALF_INCH = _inches(0, 1, 2, 'commonly, to 1" for heavier timbers', PRACTICE)
 
 _SUGGESTED: dict[str, dict[str, _Suggest]] = {
     "tenon": {**_TENON, **_PEGS, "housing": _HALF_INCH},

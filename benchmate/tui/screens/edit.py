@@ -76,9 +76,7 @@ class EditScreen(AskingScreen["Answer | None"]):
         self._about = HeaderLine(glyphs=glyphs, id="edit-about")
         self._input = Input(compact=True, id="edit-text")
         self._help = EffectPane(glyphs=glyphs, id="edit-help")
-        self._picks = LineList(
-            on_move=self._picked, glyphs=glyphs, empty="", id="edit-picks"
-        )
+        self._picks = LineList(on_move=self._picked, glyphs=glyphs, empty="", id="edit-picks")
         self._effect = EffectPane(glyphs=glyphs, id="edit-effect")
         self._footer = FooterLine(id="edit-footer")
         self._weighed: Weighed | None = None

@@ -8,7 +8,7 @@ from benchmate.tui.edit_form import EditForm
 from benchmate.tui.screens.edit import Answer, EditScreen
 from benchmate.tui.screens.menu import MenuScreen
 from benchmate.workbench.bench import NotKeptError
-from benchmate.workbench.edit_choices import Choices, choices, joint_at
+from benchmate.workbench.edit_choices import Choices, choices, families
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -68,9 +68,7 @@ class Editing:
                 self._dropped(pending)
             elif answer.edit is not None:
                 name = answer.then[0].timber
-                self._choose(
-                    joint_at(self._desk.bench, answer.then[0], answer.edit.text), name
-                )
+                self._choose(families(self._desk.bench, answer.then[0], answer.edit.text), name)
             elif answer.outcome is not None:
                 self._tell(answer.outcome)
 

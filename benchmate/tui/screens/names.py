@@ -49,7 +49,7 @@ class NamesScreen(AskingScreen["Outcome | None"]):
         self._list = LineList(
             on_move=self._moved,
             glyphs=glyphs,
-            empty="no names yet: leave with q, and e gives some under "The project"",
+            empty="no names yet: leave with q, and e gives some under the project",
             rows=form.rows,
             id="names-list",
         )

@@ -100,7 +100,7 @@ class Copies(Form):
         joints = {work.id for work in self.bench.project.works}
         id_, name = (texts.get(key, "").strip() for key in ("id", "name"))
         base, apart = self.base_text(way), []
-        for text, shift in self._places(texts, way, base):
+        for text, shift in self._places(texts, base):
             twin = stands_at(self.bench.frame, self._timber.id, partial(_shifted, way, shift.nm))
             if twin is not None:
                 raise FormError("at", f"{twin.name} lies at {text} already")
@@ -133,7 +133,7 @@ class Copies(Form):
         found = stored.get("at") or next(iter(_points(stored)), {})
         return str(found.get(way, "0"))
 
-    def _places(self, texts: Texts, way: str, base: str) -> Iterator[tuple[str, Length]]:
+    def _places(self, texts: Texts, base: str) -> Iterator[tuple[str, Length]]:
         """Where each lies, as it is to be written, and how far that is from the timber itself."""
         at = [part for each in texts.get("at", "").split(",") if (part := each.strip())]
         every = texts.get("every", "").strip()
@@ -207,14 +207,14 @@ def _steps(step: Sum, text: str, count: int) -> str:
 
 
 def _shifted(way: str, nanometres: int, box: Box) -> Box:
-    axis = COORDINATES.index(way)  # type: ignore[arg-type] # one of the three by the form's check
+    axis = COORDINATES.index(way)
     spans = list(box)
     spans[axis] = (spans[axis][0] + nanometres, spans[axis][1] + nanometres)
     return spans[0], spans[1], spans[2]
 
 
 def _joint_id(timber: str, new: str, taken: set[str], joint: str) -> str:
-    """The id of a joint of the other timber: after that timber where this one's is, or counted on."""
+    """The id of the other timber's joint: after that timber where this one's is, or counted on."""
     lead = f"{timber}-"
     found = f"{new}-{joint.removeprefix(lead)}" if joint.startswith(lead) else joint
     found = counted_on(found, taken)

@@ -46,10 +46,15 @@ class FormError(NotKeptError):
 
 
 class OpenEnd(NamedTuple):
-    """An end that neither a joint nor a figure settles yet: the timber, and the word for the end."""
+    """An end that no joint and no figure settles yet: the timber, and the word for the end."""
 
     timber: str
     end: str
+
+    @property
+    def words(self) -> str:
+        """What a framer calls the end."""
+        return self.end if self.end in ("foot", "head") else f"{self.end} end"
 
 
 _OPEN = "is missing: nothing says where"

@@ -1,4 +1,4 @@
-"""The twin of a timber on the other wall or bent: its faces turned over, its joints carried along."""
+"""The twin of a timber on the other wall or bent: faces turned over, joints carried along."""
 
 from collections.abc import Mapping
 from copy import deepcopy
@@ -174,7 +174,9 @@ class Mirror(Form):
     def _likely(self) -> str:
         """What it changes over at first: the way that a face of it tells it from its twin."""
         looks = (self._timber.second_face, self._timber.first_face)
-        named = [word for word, way in WAYS.items() for face in looks if coordinate_along(face) == way]
+        named = [
+            word for word, way in WAYS.items() for face in looks if coordinate_along(face) == way
+        ]
         return next(iter(named), next(iter(WAYS)))
 
     def _outermost(self, way: str) -> str:
@@ -198,7 +200,7 @@ def flipped(direction: Direction, way: str) -> Direction:
 
 def mirrored_box(way: str, doubled: int, box: Box) -> Box:
     """A box on the other side of the mirror."""
-    axis = COORDINATES.index(way)  # type: ignore[arg-type] # one of the three by the form's check
+    axis = COORDINATES.index(way)
     spans = list(box)
     spans[axis] = (doubled - spans[axis][1], doubled - spans[axis][0])
     return spans[0], spans[1], spans[2]
@@ -208,9 +210,7 @@ def _term_text(text: str) -> str:
     return text.replace('"', " in")
 
 
-def _joint_id(
-    timber: str, new: str, words: list[str], taken: set[str], joint: str
-) -> str:
+def _joint_id(timber: str, new: str, words: list[str], taken: set[str], joint: str) -> str:
     """The id of a joint of the twin: after the twin where this one's is, else turned over."""
     lead = f"{timber}-"
     found = joint

@@ -4,7 +4,6 @@ from benchmate.model.project import Project
 from benchmate.store.problem import Problem
 from benchmate.store.renaming import paths_of, users_of, with_name
 from benchmate.store.toml_lines import Path
-from benchmate.workbench.bench import Bench
 from benchmate.workbench.forms.form import Blank, Form, FormError, Texts
 from benchmate.workbench.names import NAME_TABLES
 from benchmate.workbench.project_edits import Edit

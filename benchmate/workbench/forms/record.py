@@ -1,12 +1,13 @@
-"""Forms for one timber, joint, chamfer, or the head of the project: fed by the records themselves."""
+"""Forms for a timber, joint, chamfer or the head of the project, fed by the records themselves."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
 from pydantic import ValidationError
 
+from benchmate.frame.family import Family
 from benchmate.joinery import family_of
 from benchmate.model.fields import ENDS, FACES
 from benchmate.model.project import Project, Timber
@@ -16,23 +17,23 @@ from benchmate.store.tables import TIMBER_TABLE
 from benchmate.store.toml_lines import Path
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.field_words import GROUPS, PROJECT, TIMBER, words_for
-from benchmate.workbench.forms.form import Blank, Form, Texts
+from benchmate.workbench.forms.form import Blank, Form, OpenEnd, Texts
 from benchmate.workbench.forms.naming import counted_on, slug, unused
 from benchmate.workbench.project_edits import (
     Edit,
     changed,
-    family_record,
     path_of,
     settled_by,
     with_head,
     with_timber,
     with_work,
 )
-from benchmate.workbench.record_fields import MANY, Kind, fields_of, stored_from, texts_of
+from benchmate.workbench.record_fields import MANY, NO, YES, Kind, fields_of, stored_from, texts_of
 from benchmate.workbench.touching import touching
 from benchmate.workbench.usual import Asked, Usual, usual
 
 _END_WORDS = {direction: word for word, direction in ENDS.items()}
+
 
 class RecordForm(Form):
     """The fields of a record of one family, as they stand in the file or are to begin with."""
@@ -104,10 +105,10 @@ class RecordForm(Form):
     def choices(self, key: str, texts: Texts) -> tuple[str, ...]:
         """What can be picked for a field."""
         field = self._fields[key]
-        return {
+        found: dict[Kind, Callable[[], tuple[str, ...]]] = {
             Kind.CHOICE: lambda: field.words,
             Kind.CHOICES: lambda: field.words,
-            Kind.FLAG: lambda: ("yes", "no"),
+            Kind.FLAG: lambda: (YES, NO),
             Kind.FACE: lambda: tuple(FACES),
             Kind.END: lambda: self._ends(texts),
             Kind.TIMBER: lambda: self._timbers_for(key, texts),
@@ -117,7 +118,8 @@ class RecordForm(Form):
             Kind.POSITION: lambda: self._names(key),
             Kind.WORDS: lambda: self._words(key),
             Kind.NOTE: lambda: self._words(key),
-        }.get(field.kind, tuple)()
+        }
+        return found[field.kind]() if field.kind in found else ()
 
     def _ends(self, texts: Texts) -> tuple[str, ...]:
         timber = self.timbers.get(texts.get("timber", "").strip())
@@ -261,22 +263,20 @@ class NewWork(RecordForm):
 
     joints_follow = True
 
-    def __init__(
-        self, bench: Bench, family: str, table: str, timber: str = "", end: str = "", base: str = ""
-    ) -> None:
-        self._table = table
-        record = family_record(family)
+    def __init__(self, bench: Bench, family: Family, at: OpenEnd, base: str = "") -> None:
+        self._table = family.table
         stored: dict[str, Any] = {}
-        if "timber" in record.model_fields:
-            stored["timber"] = timber
-        elif timber:
-            stored["on"] = [timber]
-        if end and "end" in record.model_fields:
-            stored["end"] = end
-        super().__init__(bench, family, record, stored, base)
-        texts = texts_of(record, {**stored, "id": self._id(timber, end)})
-        self.blanks = tuple(self._blanks(texts))
-        self.title = f"A new {family}" if family[0] not in "aeiou" else f"An {family}"
+        keys = family.record.model_fields
+        if "timber" in keys:
+            stored["timber"] = at.timber
+        elif at.timber:
+            stored["on"] = [at.timber]
+        if at.end and "end" in keys:
+            stored["end"] = at.end
+        super().__init__(bench, family.name, family.record, stored, base)
+        stored["id"] = self._id(*at)
+        self.blanks = tuple(self._blanks(texts_of(family.record, stored)))
+        self.title = f"A new {family.name}"
         self.first = next((b.key for b in self.blanks if b.required and not b.text), "")
 
     def _id(self, timber: str, end: str) -> str:
@@ -292,16 +292,15 @@ class NewWork(RecordForm):
         return super().choices(key, texts)
 
     def edit(self, texts: Texts) -> Edit:
-        """The joint as typed, behind the others of its timber; ends it settles are not said twice."""
+        """The joint as typed, behind the others of its timber; no end is then said twice."""
         stored = self.stored(texts)
         given = {"family": self.family} if "family" in self.record.model_fields else {}
         written = {"id": stored["id"]} if "id" in stored else {}
         edit = with_work(self.draft, self._table, {**written, **given, **stored})
         if self.pending:
-            timber = self.timbers.get(str(stored.get("timber")))
-            name = timber.name if timber else str(stored.get("timber"))
-            words = f"{name} added with its joints"
-            edit = replace(edit, words=words, timber=timber.id if timber else "")
+            id_ = str(stored.get("timber"))
+            name = self.timbers[id_].name if id_ in self.timbers else id_
+            edit = replace(edit, words=f"{name} added with its joints", timber=id_)
         work = self._sound_work(stored)
         if work is None:
             return edit

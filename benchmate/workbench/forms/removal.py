@@ -1,4 +1,4 @@
-"""Taking a timber or a joint out: what goes with it, and where ends come that nothing settles then."""
+"""Taking a timber or joint out: what goes with it, and where ends come that nothing settles."""
 
 from benchmate.frame.frame import Frame
 from benchmate.model.directions import end_words
@@ -50,7 +50,9 @@ class Removal(Form):
         if not self._timber or not self.gone:
             return ""
         works = {work.id: work for work in self.bench.project.works}
-        told = (f"{id_} ({_others(self.bench.frame, works[id_], self._timber)})" for id_ in self.gone)
+        told = (
+            f"{id_} ({_others(self.bench.frame, works[id_], self._timber)})" for id_ in self.gone
+        )
         return f"With it go {', '.join(told)}."
 
     def _ticks(self) -> str:

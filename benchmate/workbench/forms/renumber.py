@@ -99,7 +99,8 @@ class Renumber(Form):
                 raise FormError("name", f"gives {name}, which another timber is called already")
         text = base.put_all(paths).text
         told = tuple(
-            f"{self.bench.frame.timber(old).name} becomes {names[old]} ({ids[old]})." for old in order
+            f"{self.bench.frame.timber(old).name} becomes {names[old]} ({ids[old]})."
+            for old in order
         )
         return Edit(
             words=f"{len(order)} timbers renumbered",
@@ -125,7 +126,7 @@ class Renumber(Form):
                 "timbers", f"{strange or 'nothing'} is no timber of this kind with a place"
             )
         way, sign = ORDERS[order]
-        axis = COORDINATES.index(way)  # type: ignore[arg-type] # one of the three
+        axis = COORDINATES.index(way)
         others = [each for each in range(3) if each != axis]
 
         def place(timber: str) -> tuple[int, ...]:

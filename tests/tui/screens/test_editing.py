@@ -1,7 +1,7 @@
 """Whole edits from the bench, with the keyboard alone."""
 
 import shutil
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Mapping
 from contextlib import asynccontextmanager
 from pathlib import Path
 
@@ -62,13 +62,12 @@ async def choose(pilot: Pilot[None], *words: str) -> None:
         await pilot.pause()
 
 
-async def fill(pilot: Pilot[None], *, typed: bool = False, **texts: str) -> None:
-    """Fill fields by their keys, dots written as two underscores; pasted in, or key by key."""
+async def fill(pilot: Pilot[None], texts: Mapping[str, str], *, typed: bool = False) -> None:
+    """Fill fields by their keys: pasted in, or key by key."""
     screen = pilot.app.screen
     assert isinstance(screen, EditScreen)
     form = screen._form
-    for name, text in texts.items():
-        key = name.replace("__", ".")
+    for key, text in texts.items():
         row = form.row_of((key,))
         assert row is not None
         if typed:
@@ -93,20 +92,20 @@ GIRT = {
     "first_face": "south",
     "second_face": "up",
     "reference_end": "west",
-    "at__north": "line a",
-    "at__up": "sill top + 2' 6",
+    "at.north": "line a",
+    "at.up": "sill top + 2' 6",
 }
 
 TENON = {"length": "3", "thickness": "1-1/2", "set_back": "2"}
 
 
-@SIZES
+@pytest.mark.parametrize("size", [(80, 24), (200, 60)])
 async def test_a_framer_adds_a_girt_between_two_posts(shed: Path, size: tuple[int, int]) -> None:
     """The timber, its two tenons with their mates by place, its marks; and u takes it all back."""
     before = (shed / "project.toml").read_bytes()
     async with opened(shed, size) as (pilot, desk):
         await choose(pilot, "A new timber")
-        await fill(pilot, **GIRT)
+        await fill(pilot, GIRT)
         text = words_on(pilot)
         assert "Nothing says yet where" in text
         assert (shed / "project.toml").read_bytes() == before
@@ -114,11 +113,11 @@ async def test_a_framer_adds_a_girt_between_two_posts(shed: Path, size: tuple[in
         await pilot.press("enter")
         await pilot.pause()
         await choose(pilot, "tenon")
-        await fill(pilot, into="", **TENON)
+        await fill(pilot, {"into": ""} | TENON)
         screen = pilot.app.screen
         assert isinstance(screen, EditScreen)
         assert "mortise" not in words_on(pilot)
-        await fill(pilot, into="")
+        await fill(pilot, {"into": ""})
         assert screen._form.picks()[:3] == ("post-sw", "post-sm", "post-se")
         await pilot.press("tab")
         await pilot.pause(2 * PAUSE)
@@ -128,7 +127,7 @@ async def test_a_framer_adds_a_girt_between_two_posts(shed: Path, size: tuple[in
         await pilot.press("enter")
         await pilot.pause()
         await choose(pilot, "tenon")
-        await fill(pilot, into="post-sm", **TENON)
+        await fill(pilot, {"into": "post-sm"} | TENON)
         text = words_on(pilot)
         assert "New: South girt, " in text
         assert "Moves " in text
@@ -164,7 +163,7 @@ async def test_a_thicker_tenon_shows_what_it_moves_before_it_is_kept(
     async with opened(shed, size) as (pilot, desk):
         desk.go_to("post-sw", "foot-tenon/far-cheek")
         await choose(pilot, "Change sw-foot")
-        await fill(pilot, typed=True, thickness="2")
+        await fill(pilot, {"thickness": "2"}, typed=True)
         text = words_on(pilot)
         assert "Usual, 1-3/4: a quarter of the timber" in text
         assert "TFG-offset" in text
@@ -198,14 +197,14 @@ async def test_a_sill_changed_after_half_the_posts_are_cut(shed: Path) -> None:
     async with opened(shed) as (pilot, desk):
         desk.go_to("sill-south", "")
         await choose(pilot, "Change South sill")
-        await fill(pilot, section="8 x 3")
+        await fill(pilot, {"section": "8 x 3"})
         screen = pilot.app.screen
         assert isinstance(screen, EditScreen)
         assert screen._weighed is not None
         lines = screen._weighed.lines
         assert lines[0].startswith("STOP on ")
         assert "South sill" in lines[0]
-        await fill(pilot, section="9 x 9")
+        await fill(pilot, {"section": "9 x 9"})
         assert screen._weighed is not None
         lines = screen._weighed.lines
         assert lines[0].startswith("Moves ")
@@ -222,7 +221,7 @@ async def test_an_error_is_told_while_typing_and_enter_goes_to_it(shed: Path) ->
     """A caret where it is known, a mark at the field, and nothing is kept."""
     async with opened(shed) as (pilot, _):
         await choose(pilot, "Change se-foot")
-        await fill(pilot, length="3-1/2x", thickness="2")
+        await fill(pilot, {"length": "3-1/2x", "thickness": "2"})
         text = words_on(pilot)
         assert "Length: `x` is not a unit" in text
         assert "^" in text
@@ -243,7 +242,7 @@ async def test_what_is_usual_is_faint_and_put_in_only_by_tab(shed: Path) -> None
     """An empty field stays empty until the framer takes what is offered."""
     async with opened(shed) as (pilot, _):
         await choose(pilot, "A new joint", "tenon")
-        await fill(pilot, end="foot", into="sill-south", thickness="")
+        await fill(pilot, {"end": "foot", "into": "sill-south", "thickness": ""})
         screen = pilot.app.screen
         assert isinstance(screen, EditScreen)
         field = screen.query_one(Input)
@@ -277,7 +276,7 @@ async def test_joints_that_were_begun_and_left_keep_nothing(shed: Path) -> None:
     before = (shed / "project.toml").read_bytes()
     async with opened(shed) as (pilot, _):
         await choose(pilot, "A new timber")
-        await fill(pilot, **GIRT)
+        await fill(pilot, GIRT)
         await pilot.press("enter")
         await pilot.pause()
         await pilot.press("e")
@@ -302,7 +301,7 @@ async def test_what_another_wrote_meanwhile_is_not_written_over(shed: Path) -> N
     """The form stays with what was typed, and says why."""
     async with opened(shed) as (pilot, _):
         await choose(pilot, "Change se-foot")
-        await fill(pilot, length="3")
+        await fill(pilot, {"length": "3"})
         path = shed / "project.toml"
         path.write_text(path.read_text() + "# by hand\n")
         await pilot.press("enter")
@@ -320,17 +319,9 @@ async def test_an_empty_project_gets_its_first_timber(tmp_path: Path) -> None:
     async with opened(project, (80, 24)) as (pilot, desk):
         assert "No timbers yet: e adds one." in words_on(pilot)
         await choose(pilot, "A new timber")
-        await fill(
-            pilot,
-            name="Post",
-            id="post",
-            kind="post",
-            section="7 x 7",
-            first_face="south",
-            second_face="west",
-            reference_end="foot",
-            length="8'",
-        )
+        post = {"name": "Post", "id": "post", "kind": "post", "section": "7 x 7", "length": "8'"}
+        stands = {"first_face": "south", "second_face": "west", "reference_end": "foot"}
+        await fill(pilot, post | stands)
         await pilot.press("enter")
         await pilot.pause()
         assert desk.timber == "post"
