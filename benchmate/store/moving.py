@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 from typing import NamedTuple
 
-from benchmate.model.progress import Progress
+from benchmate.model.progress import Progress, Tick
 from benchmate.store.files import PROGRESS_FOLDER, progress_name, stamp, trouble
 from benchmate.store.problem import KeepError
 
@@ -35,14 +35,18 @@ class Move(NamedTuple):
 def moved(progress: Progress, move: Move) -> Progress:
     """A timber's progress under its new id, with every tick and size that it had."""
     names = move.features
-    ticks = tuple(
-        tick.model_copy(update={"step": _step(tick.step, names)}) for tick in progress.ticks
-    )
+    ticks = tuple(_ticked(tick, names) for tick in progress.ticks)
     sizes = {
         table: {names.get(place, place): size for place, size in getattr(progress, table).items()}
         for table in ("measured", "as_cut")
     }
     return progress.model_copy(update={"timber": move.new, "ticks": ticks, **sizes})
+
+
+def _ticked(tick: Tick, names: Mapping[str, str]) -> Tick:
+    """A tick on its step by the new name, with what it remembers of other joints' lines."""
+    marked = {_step(name, names): figure for name, figure in tick.marked.items()}
+    return tick.model_copy(update={"step": _step(tick.step, names), "marked": marked})
 
 
 def _step(step: str, names: Mapping[str, str]) -> str:

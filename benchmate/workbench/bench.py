@@ -268,14 +268,14 @@ class Bench:
     def try_project(self, text: str, moves: Sequence[Move] = (), base: str = "") -> Ripple:
         """What another text for the project file would do. Raises BadProjectError.
 
-        Where `moves` takes progress to other ids, `base` is the file with those ids and nothing
-        else changed.
+        Where ids or names change, `moves` takes progress to the new ids, and `base` is the file
+        with those words and nothing else changed: it is what the rest is held against.
         """
         project = parsed(text)
-        if not moves:
+        if not base:
             return self._ripple(project, self._real_sizes(project, self._progress))
         progress = self._moved_progress(moves)
-        before = Frame(parsed(base or text), self._real_sizes(project, progress))
+        before = Frame(parsed(base), self._real_sizes(project, progress))
         after = Frame(project, self._real_sizes(project, progress))
         return ripple(before, after, Walks(before, progress, lambda _timber: "").of)
 

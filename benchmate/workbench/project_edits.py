@@ -36,8 +36,8 @@ class Edit:
     """Another text for a project file, and the progress that moves to other ids with it.
 
     `words` say what was done, `told` what comes with it unasked; `timber` is the one to take up
-    then, if it is another, and `path` where what was edited stands. With moves, `base` is the file
-    with those ids and nothing else changed.
+    then, if it is another, and `path` where what was edited stands. Where ids or names change,
+    `base` is the file with those words and nothing else changed.
     """
 
     words: str
@@ -115,6 +115,8 @@ def changed(
         pair = (ids, {}) if isinstance(before, Timber) else ({}, ids)
         base, moves = renamed(draft, project, *pair)
     kept = {"family": draft.value((*path, "family"))} if "family" in record.model_fields else {}
+    if isinstance(before, Timber) and stored.get("name"):
+        base = base.put((*path, "name"), stored["name"])
     after = base.put(path, kept | dict(stored), order_of(record))
     name = before.name if isinstance(before, Timber) else before.id
     timber = id_ if isinstance(before, Timber) else ""
@@ -122,7 +124,7 @@ def changed(
         words=f"{name} changed",
         text=after.text,
         moves=moves,
-        base=base.text,
+        base="" if base is draft else base.text,
         timber=timber,
         path=path,
     )
@@ -280,14 +282,24 @@ def _loose(frame: Frame, timber: str, end: Direction) -> Loose | None:
     )
 
 
-def coordinate_text(frame: Frame, nanometres: int, name: str) -> str:
+def coordinate_text(frame: Frame, nanometres: int, way: str) -> str:
     """A coordinate as a framer would write it: a line or level that lies there, or a figure."""
-    tables = (frame.project.levels,) if name == "up" else (frame.project.lines,)
-    for table in tables:
-        for word, total in table.items():
-            if frame.value(total).nm == nanometres:
-                return word
-    return figure_text(nanometres)
+    return lines_at(frame, way).get(nanometres) or figure_text(nanometres)
+
+
+def lines_at(frame: Frame, way: str) -> dict[int, str]:
+    """The levels, or the lines, by where they lie; of two, one that a place says that way."""
+    project = frame.project
+    said = {
+        name
+        for timber in project.timbers
+        for key, total in timber.sums().items()
+        if key.endswith(way)
+        for name in total.names()
+    }
+    table = project.levels if way == "up" else project.lines
+    ordered = sorted(table, key=lambda name: name in said)
+    return {frame.value(table[name]).nm: name for name in ordered}
 
 
 def figure_text(nanometres: int) -> str:

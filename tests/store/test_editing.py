@@ -134,7 +134,7 @@ def test_all_ways_to_write_a_table_can_be_edited(ends: str, mark: str) -> None:
     assert 'deck="1-1/4"\t# oak\nbay = "6\'"\n' in plain
     assert '{east="0", north = "line a", up = "sill top"}  # its place' in plain
     assert '  count = 2\n  size = "1"\n' in plain
-    assert "name = 'Shed'\nnote = \"\"\"\ntwo\nlines\"\"\"\n" in plain
+    assert 'name = \'Shed\'\nnote = """\ntwo\nlines"""\n' in plain
     back = (
         after.drop(("shop", "least_wood"))
         .drop(("lengths", "bay"))
@@ -187,7 +187,9 @@ def test_a_key_is_renamed_in_its_place() -> None:
 def test_many_values_change_at_once() -> None:
     """Each in its own quotes; one that is not there is refused."""
     draft = Draft(TEXT)
-    after = draft.put_all({("name",): "Barn", ("timber", 0, "at", "up"): "0", ("joint", 0, "id"): "k"})
+    after = draft.put_all(
+        {("name",): "Barn", ("timber", 0, "at", "up"): "0", ("joint", 0, "id"): "k"}
+    )
     assert differing(draft.text, after.text) == [
         "name = 'Barn'",
         'at = {east="0", up = "0"}  # its place',

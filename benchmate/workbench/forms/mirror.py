@@ -16,7 +16,7 @@ from benchmate.workbench.bench import Bench
 from benchmate.workbench.carrying import Carried, carried, stands_at
 from benchmate.workbench.forms.form import Blank, Form, FormError, Texts
 from benchmate.workbench.forms.naming import counted_on, other_side
-from benchmate.workbench.project_edits import ENDS_AT, Edit, figure_text, path_of
+from benchmate.workbench.project_edits import ENDS_AT, Edit, figure_text, lines_at, path_of
 from benchmate.workbench.record_fields import Kind, fields_of
 from benchmate.workbench.touching import Box
 
@@ -129,7 +129,7 @@ class Mirror(Form):
         for key in ("first_face", "second_face"):
             found[key] = _FACE_WORDS[flipped(FACES[found[key]], way)]
         found["reference_end"] = _END_WORDS[flipped(ENDS[found["reference_end"]], way)]
-        mirrored = partial(self._mirrored, doubled)
+        mirrored = partial(self._mirrored, way, doubled)
         incline = found.get("incline", {})
         points = [incline[key] for key in ("foot", "head", "corner") if key in incline]
         for point in (found.get("at", {}), *points):
@@ -156,14 +156,14 @@ class Mirror(Form):
                 found[field.key] = _END_WORDS[flipped(ENDS[found[field.key]], way)]
         along = coordinate_along(self._timber.reference_end) == way
         if found["family"] == "scarf" and along:
-            found["at"] = self._mirrored(doubled, found["at"])
+            found["at"] = self._mirrored(way, doubled, found["at"])
         return found
 
-    def _mirrored(self, doubled: int, text: str) -> str:
+    def _mirrored(self, way: str, doubled: int, text: str) -> str:
         """A coordinate on the other side, by the lines there where they are like those here."""
         frame, total = self.bench.frame, read_sum(text, bare=self.bench.project.bare)
         goal = doubled - frame.value(total).nm
-        lines = {frame.value(line).nm: name for name, line in self.bench.project.lines.items()}
+        lines = lines_at(frame, way)
         head, *rest = total.terms
         twin = lines.get(doubled - frame.levels.of(head.name).nm) if head.name else None
         if twin is not None and head.sign > 0:

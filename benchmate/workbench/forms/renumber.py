@@ -91,13 +91,13 @@ class Renumber(Form):
             if (first := work.timbers().get("timber", "")) in timbers
             and work.id.startswith(f"{first}-")
         }
-        base, moves = renamed(self.draft, project, timbers, works)
+        draft, moves = renamed(self.draft, project, timbers, works)
         paths = {(*path_of(project, old, timber=True), "name"): name for old, name in names.items()}
         taken = {each.name for each in project.timbers if each.id not in ids}
         for name in names.values():
             if name in taken:
                 raise FormError("name", f"gives {name}, which another timber is called already")
-        text = base.put_all(paths).text
+        text = draft.put_all(paths).text
         told = tuple(
             f"{self.bench.frame.timber(old).name} becomes {names[old]} ({ids[old]})."
             for old in order
@@ -106,7 +106,7 @@ class Renumber(Form):
             words=f"{len(order)} timbers renumbered",
             text=text,
             moves=moves,
-            base=base.text,
+            base=text,
             told=told,
             timber=ids[order[0]],
             path=self._path_of(order[0]),
