@@ -109,8 +109,8 @@ def test_a_dropped_entry_takes_nothing_else_along(
     """Every other entry says what it said, and no comment apart from it goes."""
     draft, path, _ = found
     after = draft.drop(path)
-    rest = [each for place, each in enumerate(draft.data[path[0]]) if place != path[1]]
-    assert after.data == draft.data | {path[0]: rest}
+    rest = [each for place, each in enumerate(draft.data[str(path[0])]) if place != path[1]]
+    assert after.data == draft.data | {str(path[0]): rest}
     gone = [line for line in draft.text.splitlines() if line not in after.text.splitlines()]
     assert sum(line.startswith("#") for line in gone) <= 2
 

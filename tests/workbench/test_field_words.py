@@ -8,7 +8,7 @@ from benchmate.workbench.record_fields import fields_of
 RECORDS = [(each.name, each.record) for each in FAMILIES] + [(PROJECT, Project)]
 
 
-@pytest.mark.parametrize(("family", "record"), RECORDS, ids=lambda each: str(each))
+@pytest.mark.parametrize(("family", "record"), RECORDS, ids=str)
 def test_every_field_has_its_words(family: str, record: type[Project]) -> None:
     """One line of the narrowest window each, and no family is without a line on what it joins."""
     for field in fields_of(record):

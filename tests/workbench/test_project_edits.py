@@ -47,7 +47,8 @@ def test_a_timber_comes_behind_the_last_of_its_kind(shed: Bench) -> None:
     assert edit.path == ("timber", ids.index("tie-extra"))
     assert Draft(edit.text).drop(edit.path).text == shed.text
     mixed = Draft(
-        'format = 1\n[[timber]]\nid = "a"\nkind = "k"\n[[joint]]\ntimber = "a"\n[[timber]]\nid = "b"\n'
+        'format = 1\n[[timber]]\nid = "a"\nkind = "k"\n[[joint]]\ntimber = "a"\n'
+        '[[timber]]\nid = "b"\n'
     )
     after = with_timber(mixed, {"id": "c", "kind": "k"})
     assert [path[0] for path in entries_of(Draft(after.text))] == [
@@ -84,10 +85,8 @@ def test_what_a_joint_settles_is_not_said_twice(shed: Bench) -> None:
     stored = Draft(after.text).value(after.path)
     assert "far_end_at" not in stored
     assert "reference_end_at" in stored
-    assert after.told == (
-        "Extra tie says where its north end comes (line b); the joint settles that now, so it is "
-        "taken out.",
-    )
+    (told,) = after.told
+    assert told.startswith("Extra tie says where its north end comes (line b); the joint settles")
 
 
 def test_a_record_is_changed_key_by_key(shed: Bench) -> None:

@@ -13,7 +13,7 @@ from benchmate.workbench import usual as module
 from benchmate.workbench.usual import PRACTICE, Asked, Usual, typed_text, usual
 
 
-def asked(bare: Unit = Unit.INCH, kind: str = "post", **texts: str) -> Asked:
+def asked(texts: dict[str, str], bare: Unit = Unit.INCH, kind: str = "post") -> Asked:
     """A form about an 8 x 8 of some kind."""
     timber = Timber.model_validate(
         {
@@ -69,28 +69,29 @@ def test_figures_are_those_of_the_trade_notes(
     family: str, key: str, texts: dict[str, str], found: Usual
 ) -> None:
     """Each with the tag of the text that says so."""
-    assert usual(family, key, asked(**texts)) == found
+    assert usual(family, key, asked(texts)) == found
 
 
 def test_what_hangs_on_another_field_waits_for_it() -> None:
     """Nothing is made up; nor for what is known from memory alone, as a half-dovetail's flare."""
-    assert usual("tenon", "thickness", asked(timber="nobody")) is None
-    assert usual("tenon", "set_back", asked()) is None
-    assert usual("wedged half-dovetail", "flare", asked(timber="a")) is None
-    assert usual("lap", "side", asked()) is None
+    assert usual("tenon", "thickness", asked({"timber": "nobody"})) is None
+    assert usual("tenon", "set_back", asked({})) is None
+    assert usual("wedged half-dovetail", "flare", asked({"timber": "a"})) is None
+    assert usual("lap", "side", asked({})) is None
 
 
 def test_a_brace_and_a_tie_have_other_pegs() -> None:
     """TimberHomes: 13/16" for braces and girts, 1" for working joints."""
     sizes = {
-        kind: usual("tenon", "pegs.size", asked(kind=kind, timber="a")) for kind in ("girt", "tie")
+        kind: usual("tenon", "pegs.size", asked({"timber": "a"}, kind=kind))
+        for kind in ("girt", "tie")
     }
     assert [found and found.text for found in sizes.values()] == ["13/16", "1"]
 
 
 def test_metric_suggestions_are_whole_millimetres() -> None:
     """A quarter of 8" is 50.8 mm."""
-    found = usual("tenon", "thickness", asked(Unit.MM, timber="a"))
+    found = usual("tenon", "thickness", asked({"timber": "a"}, Unit.MM))
     assert found is not None
     assert found.text == "51 mm"
     assert typed_text(Length.inches(30), metric=False) == "30"
@@ -98,12 +99,14 @@ def test_metric_suggestions_are_whole_millimetres() -> None:
 
 def test_the_shop_and_the_faces() -> None:
     """What counts if left empty; and where a post's or a sill's faces usually look."""
-    trim = usual("project", "shop.trim", asked())
+    trim = usual("project", "shop.trim", asked({}))
     assert trim is not None
     assert trim.words() == f"1: what counts if left empty ({PRACTICE})"
-    assert usual("end cut", "reference_end", asked(kind="post")) is None
-    foot = usual("end cut", "reference_end", asked(**{"kind": "x"} | {}))
-    assert foot is None
+    assert usual("end cut", "reference_end", asked({"kind": "joist"})) is None
+    foot = usual("end cut", "reference_end", asked({"kind": "post"}))
+    assert foot == Usual("foot", "the butt of the tree down", "Homestead")
+    top = usual("end cut", "first_face", asked({"kind": "sill"}))
+    assert top == Usual("up", "the top, then the outside", PRACTICE)
 
 
 def test_every_tag_is_one_of_the_trade_notes() -> None:

@@ -64,7 +64,7 @@ class Removal(Form):
         count = len(progress.ticks)
         return (
             f"Its {count} tick{'' if count == 1 else 's'} and its sizes stay in "
-            f"{progress_name(self._timber)}: that file is kept, and told of as one of a timber that "
+            f"{progress_name(self._timber)}: it is kept, and told of as one of a timber that "
             "the project has not."
         )
 

@@ -1,3 +1,7 @@
+from dataclasses import replace
+
+import pytest
+
 from benchmate.workbench.bench import BadProjectError, Bench, parsed
 from benchmate.workbench.forms.removal import Removal
 
@@ -22,23 +26,11 @@ def test_an_end_that_is_left_open_is_told_at_its_field(shed: Bench) -> None:
     """Nothing is settled in silence."""
     form = Removal(shed, timber="post-se")
     edit = form.edit({})
-    try:
+    with pytest.raises(BadProjectError) as caught:
         shed.try_project(edit.text)
-    except BadProjectError as error:
-        assert [form.field_of(each, edit.path) for each in error.problems] == [
-            "tie-east.reference_end_at"
-        ]
-        assert (
-            form.field_of(
-                error.problems[0].__class__(
-                    file="", line=1, key="timber[1].id", excerpt="", message="", remedy=""
-                ),
-                (),
-            )
-            == ""
-        )
-    else:
-        raise AssertionError(edit.text)
+    (problem,) = caught.value.problems
+    assert form.field_of(problem, edit.path) == "tie-east.reference_end_at"
+    assert form.field_of(replace(problem, key="timber[1].id"), edit.path) == ""
 
 
 def test_a_joint_alone(shed: Bench) -> None:
