@@ -110,18 +110,18 @@ KEYS: tuple[Key, ...] = (
         help="Show where the timber stands in the frame",
     ),
     Key(
-        id="names",
-        keys=("l",),
-        shown="l",
-        label="levels",
-        help="Change a line, a level, a length or a section, and see first what moves",
-    ),
-    Key(
         id="edit",
         keys=("e",),
         shown="e",
         label="edit",
         help="Change, add, copy, mirror, rename or remove a timber or a joint; the project too",
+    ),
+    Key(
+        id="names",
+        keys=("l",),
+        shown="l",
+        label="levels",
+        help="Change a line, a level, a length or a section, and see first what moves",
     ),
     Key(
         id="swap",
