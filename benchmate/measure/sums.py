@@ -5,7 +5,7 @@ or to a name (`tie-beam depth`). A term that starts with a letter is a name, els
 """
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from benchmate.measure.length import ZERO, Length
@@ -97,6 +97,23 @@ def read_sum(text: str, *, bare: Unit = Unit.INCH, exact: bool = False) -> Sum:
         start, sign = operator.end(), 1 if operator[1] == "+" else -1
     terms.append(_term(text, start, len(text), sign, bare=bare, exact=exact))
     return Sum(tuple(terms))
+
+
+def with_names(text: str, names: Mapping[str, str]) -> str:
+    """The sum as it is written, with other names for some; LengthError if it cannot be read."""
+    read_sum(text)
+    parts: list[str] = []
+    start = 0
+    for operator in _OPERATOR.finditer(text):
+        parts += (_renamed(text[start : operator.start()], names), operator[0])
+        start = operator.end()
+    return "".join((*parts, _renamed(text[start:], names)))
+
+
+def _renamed(part: str, names: Mapping[str, str]) -> str:
+    """One term as written, blanks and a leading sign included, with another name."""
+    name = part.strip().lstrip(_MINUS).strip()
+    return part.replace(name, names[name]) if name in names else part
 
 
 def _term(text: str, start: int, end: int, sign: int, *, bare: Unit, exact: bool) -> Term:

@@ -5,6 +5,7 @@ finds nothing but the files. So it holds the value before and after of exactly w
 is done or undone only where the one it starts from is still there.
 """
 
+from collections.abc import Mapping
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
@@ -76,11 +77,23 @@ class Piece(Record):
     below: tuple[str, ...] = ()
 
 
+class MovedPart(Record):
+    """Progress that went to another id, or stayed under the same, and what on it did.
+
+    `features` gives the new id of each joint's part on the timber that is called otherwise.
+    """
+
+    old: str
+    new: str
+    features: Mapping[str, str] = {}
+
+
 class TextPart(Record):
-    """The project file rewritten: the pieces that differ, from the top."""
+    """The project file rewritten: the pieces that differ, from the top, and progress that moved."""
 
     what: Literal["text"]
     pieces: Annotated[tuple[Piece, ...], Field(min_length=1)]
+    moves: tuple[MovedPart, ...] = ()
 
 
 ProgressPart = TickPart | MeasuredPart | AsCutPart

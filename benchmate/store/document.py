@@ -15,7 +15,8 @@ Read = TypeVar("Read")
 _MOST_LOOKED_UP = 4 * MOST_SHOWN
 """Problems up to which the nearest word is looked for: it takes long, and few are ever shown."""
 
-_PLAIN_KEY = re.compile(r"[A-Za-z0-9_-]+")
+PLAIN_KEY = re.compile(r"[A-Za-z0-9_-]+")
+"""A key that needs no quotes."""
 
 
 def key_text(path: Path) -> str:
@@ -25,7 +26,7 @@ def key_text(path: Path) -> str:
         if isinstance(part, int):
             text += f"[{part + 1}]"
         else:
-            name = part if _PLAIN_KEY.fullmatch(part) else f'"{part}"'
+            name = part if PLAIN_KEY.fullmatch(part) else f'"{part}"'
             text += f".{name}" if text else name
     return text
 

@@ -1,6 +1,6 @@
 """One open project: what is kept on disk, and what others change there meanwhile."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Self
@@ -22,6 +22,7 @@ from benchmate.store.files import (
 from benchmate.store.journal import Journal
 from benchmate.store.kept_project import KeptProject, Rewritten
 from benchmate.store.lock import Claim, Claimed
+from benchmate.store.moving import Move, check_room, moved, put_aside, take_away
 from benchmate.store.problem import KeepError, Problem, ProjectError
 from benchmate.store.progress_file import progress_text
 from benchmate.store.reading import find_progress, parse_progress
@@ -139,12 +140,15 @@ class Keeper:
         before = self._fresh(timber)
         after = change(before)
         if after != before:
-            data = progress_text(after).encode()
-            parse_progress(data, timber, self.project.bare)
-            path = self.folder / progress_name(timber)
-            make_folder(path.parent)
-            self._kept[timber] = _Kept(write_atomically(path, data), after)
+            self._put(timber, after)
         return after
+
+    def _put(self, timber: str, progress: Progress) -> None:
+        data = progress_text(progress).encode()
+        parse_progress(data, timber, self.project.bare)
+        path = self.folder / progress_name(timber)
+        make_folder(path.parent)
+        self._kept[timber] = _Kept(write_atomically(path, data), progress)
 
     def written(self) -> dict[str, dict[str, str]]:
         """The texts of the project file as they are written, by table and key."""
@@ -173,14 +177,33 @@ class Keeper:
         """The whole project file as last read or written."""
         return self._file.text()
 
-    def rewrite(self, change: Callable[[str], str]) -> Rewritten:
+    def rewrite(self, change: Callable[[str], str], moves: Sequence[Move] = ()) -> Rewritten:
         """Change the text of the project file as it is now; on disk before this returns.
 
-        What it would become is read first. Raises as `set_name` does, and whatever `change` raises.
+        What it would become is read first. Progress moves to other ids with it; nothing moves where
+        the text stays as it is. Raises as `set_name` does, whatever `change` raises, and KeepError
+        if a file is kept already under one of the ids.
         """
         self.check_writing()
-        rewritten = self._file.rewrite(change)
+        before = self._file.text_now()
+        if change(before) == before:
+            return Rewritten(before, before)
+        check_room(self.folder, moves)
+        news = {move.new: moved(self._fresh(move.old), move) for move in moves}
+        kept = {move.new for move in moves if self._of(move.old).stamp is not None}
+        leaving = [move.old for move in moves if move.old != move.new]
+        back = put_aside(self.folder, leaving)
+        try:
+            rewritten = self._file.rewrite(change)
+        except BaseException:
+            back()
+            raise
         self._told.pop(PROJECT_FILE, None)
+        for timber in leaving:
+            self._kept.pop(timber, None)
+        for timber in kept:
+            self._put(timber, news[timber])
+        take_away(self.folder, leaving)
         return rewritten
 
     def check_writing(self) -> None:

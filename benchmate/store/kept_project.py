@@ -67,6 +67,10 @@ class KeptProject:
         """The whole file as last read or written."""
         return self._found.data.decode()
 
+    def text_now(self) -> str:
+        """The whole file as it is now. Raises ProjectError, KeepError as `try_name` does."""
+        return self._fresh().data.decode()
+
     def rewrite(self, change: Callable[[str], str]) -> Rewritten:
         """Change the text of the file as it is now; on disk before this returns.
 

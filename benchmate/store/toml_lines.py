@@ -11,6 +11,7 @@ import re
 import tomllib
 from bisect import bisect_right
 from itertools import islice
+from typing import NamedTuple
 
 Path = tuple[str | int, ...]
 
@@ -23,6 +24,51 @@ _STRING = re.compile(
 )
 _PLAIN = re.compile(r"[^,\]}\n#]*")
 _UNIT = re.compile(r"\\u.{4}|\\U.{8}|\\.|.")
+
+
+class Header(NamedTuple):
+    """A `[table]` or `[[table]]`: the path that the keys below belong to, and where it starts."""
+
+    path: Path
+    start: int
+
+
+class Pair(NamedTuple):
+    """A key and its value: its path, that of the table it is written in, where both stand.
+
+    `start` is where the key starts, `value` and `end` are where the value does and where it ends.
+    """
+
+    path: Path
+    base: Path
+    start: int
+    value: int
+    end: int
+
+
+class Written(NamedTuple):
+    """Every header, every pair and every item of a list of a document, each in its order."""
+
+    headers: tuple[Header, ...]
+    pairs: tuple[Pair, ...]
+    items: dict[Path, tuple[int, int]]
+
+
+def written(text: str) -> Written:
+    """Where everything stands in a well-formed document, whose lines end in a bare new line."""
+    scanner = _Scanner(text)
+    scanner.document()
+    items = {path: (start, scanner.ends[path]) for path, start in scanner.values.items()}
+    return Written(tuple(scanner.headers), tuple(scanner.pairs), items)
+
+
+def last_key(text: str, pair: Pair) -> tuple[int, int]:
+    """Where the last part of a pair's key stands: `trim` in `shop.trim = "1"`."""
+    found = _KEY.match(text, pair.start)
+    while found is not None:
+        span, dot = found.span(), _DOT.match(text, found.end())
+        found = _KEY.match(text, dot.end()) if dot else None
+    return span
 
 
 class Places:
@@ -85,6 +131,9 @@ class _Scanner:
         self.at = 0
         self.keys: dict[Path, int] = {}
         self.values: dict[Path, int] = {}
+        self.ends: dict[Path, int] = {}
+        self.headers: list[Header] = []
+        self.pairs: list[Pair] = []
         self.counts: dict[Path, int] = {}
 
     def document(self) -> None:
@@ -115,6 +164,7 @@ class _Scanner:
             self.keys.setdefault(path, start)
             path = (*path, count - 1)
         self.note(path, start)
+        self.headers.append(Header(path, start))
         self.at = self.text.index("]", self.at) + (2 if many else 1)
         return path
 
@@ -137,6 +187,7 @@ class _Scanner:
         self.note(path, start)
         self.at = self.text.index("=", self.at) + 1
         self.value(path)
+        self.pairs.append(Pair(path, base, start, self.values[path], self.ends[path]))
 
     def key(self) -> list[str]:
         """The parts of a dotted key."""
@@ -148,15 +199,16 @@ class _Scanner:
 
     def value(self, path: Path) -> None:
         self.skip(_GAP)
-        self.values[path] = self.at
-        self.keys.setdefault(path, self.at)
-        opening = self.text[self.at]
+        start = self.values[path] = self.at
+        self.keys.setdefault(path, start)
+        opening = self.text[start]
         if opening == "[":
             self.array(path)
         elif opening == "{":
             self.table(path)
         else:
             self.skip(_STRING if opening in "\"'" else _PLAIN)
+        self.ends[path] = start + len(self.text[start : self.at].rstrip())
 
     def array(self, path: Path) -> None:
         place = 0

@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from benchmate.workbench.find_entries import Hit
     from benchmate.workbench.history import Event
     from benchmate.workbench.names import NewText
+    from benchmate.workbench.project_edits import Edit
 
 REMEMBERED = 12
 """Answers that were gone to and are offered again while nothing is typed."""
@@ -144,6 +145,21 @@ class Desk(DeskMoves):
         return self._telling(
             lambda: self.bench.set_name(*new, timber=self.timber, step=self.step.id)
         )
+
+    def edit(self, edit: Edit) -> Outcome:
+        """Keep an edit of the project as one action, and take up the timber that it is about."""
+        step = "" if self.empty else self.step.id
+        outcome = self._telling(
+            lambda: self.bench.edit_project(
+                edit.words, edit.text, timber=self.timber, step=step, moves=edit.moves
+            )
+        )
+        if outcome.failed:
+            return outcome
+        if edit.timber and edit.timber != self.timber and self._known(edit.timber):
+            self.take_timber(edit.timber)
+            self._settle(step)
+        return _told(f"Kept: {edit.words}; u takes it back.", outcome.words)
 
     def _telling(self, change: Callable[[], object]) -> Outcome:
         """Keep a change of figures, and tell of other timbers only what it has newly spoilt."""

@@ -117,6 +117,13 @@ KEYS: tuple[Key, ...] = (
         help="Show where the timber stands in the frame",
     ),
     Key(
+        id="edit",
+        keys=("e",),
+        shown="e",
+        label="edit",
+        help="Change, add, copy, mirror, rename or remove a timber or a joint; the project too",
+    ),
+    Key(
         id="names",
         keys=("l",),
         shown="l",

@@ -43,6 +43,8 @@ def ripple_lines(ripple: Ripple, frame: Frame) -> tuple[str, ...]:
     return (
         *_findings(ripple, frame, Severity.STOP),
         *_findings(ripple, frame, Severity.LOOK),
+        *(f"New: {each.name}, {_count(each.steps, 'step')}." for each in ripple.new),
+        *(f"Gone: {name}." for name in ripple.gone),
         *(f"NOT KNOWN what is done on {line}" for each in ripple.unknown for line in _first(each)),
         _summary(ripple),
         *_steps(ripple, frame.project.tape),
@@ -78,10 +80,11 @@ def _first(text: str) -> list[str]:
 def _findings(ripple: Ripple, frame: Frame, severity: Severity) -> Iterator[str]:
     """Each finding of a severity once, with the timbers it is told on."""
     told: defaultdict[str, list[str]] = defaultdict(list)
+    new = {each.id: each.name for each in ripple.new}
     for found in ripple.findings:
         if found.severity is severity:
             words = f"{found.message}. To mend it: {found.remedy}."
-            told[words].append(frame.timber(found.timber).name)
+            told[words].append(new.get(found.timber) or frame.timber(found.timber).name)
     return (f"{severity.name} on {_listed(names)}: {words}" for words, names in told.items())
 
 
@@ -95,7 +98,7 @@ def _listed(names: list[str]) -> str:
 
 def _summary(ripple: Ripple) -> str:
     if not ripple.moved:
-        return "No mark moves."
+        return f"No mark moves{' on the others' if ripple.new or ripple.gone else ''}."
     figures = len(ripple.moved)
     moves = (
         f"Moves {_count(figures, 'figure')} in {_count(ripple.steps, 'step')} "

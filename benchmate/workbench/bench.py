@@ -10,9 +10,18 @@ from datetime import UTC, datetime
 from typing import NamedTuple
 
 from benchmate.layout.step import Step
-from benchmate.model.journal import Action, Line, NamePart, ProgressPart, ProjectPart, TextPart
+from benchmate.model.journal import (
+    Action,
+    Line,
+    MovedPart,
+    NamePart,
+    ProgressPart,
+    ProjectPart,
+    TextPart,
+)
 from benchmate.model.words import LONGEST_NOTE, visible
 from benchmate.store.keeper import Keeper
+from benchmate.store.moving import Move
 from benchmate.store.pieces import pieces_between, turned_text
 from benchmate.workbench.actions import (
     Change,
@@ -27,7 +36,7 @@ from benchmate.workbench.actions import (
 )
 from benchmate.workbench.history import Event, history_of
 from benchmate.workbench.keeping import NotKeptError, NotUndoneError, told_if_not_kept
-from benchmate.workbench.open_project import OpenProject
+from benchmate.workbench.open_project import OpenProject, parsed
 from benchmate.workbench.parts import parts_between, turned
 
 
@@ -95,13 +104,23 @@ class Bench(OpenProject):
             part = NamePart(what="name", table=table, name=name, was=old, now=wrote)
             self._note(f"{name} written as {text}", timber, step, (part,), self._clock())
 
-    def edit_project(self, words: str, new_text: str, *, timber: str = "", step: str = "") -> None:
-        """Write the whole project file anew, as one action. Raises BadTextError, NotKeptError.
+    def edit_project(
+        self,
+        words: str,
+        new_text: str,
+        *,
+        timber: str = "",
+        step: str = "",
+        moves: Sequence[Move] = (),
+    ) -> None:
+        """Write the whole project file anew, as one action. Raises BadProjectError, NotKeptError.
 
         `words` say what was done ("NE post added"), `new_text` is made from `project_text()`; a
-        file that others have changed since is left. `timber` and `step` are as for a name.
+        file that others have changed since is left. `timber` and `step` are as for a name, and
+        `moves` take progress to other ids.
         """
         base = self.project_text()
+        parsed(new_text)
 
         def change(text: str) -> str:
             if text != base:
@@ -111,10 +130,13 @@ class Bench(OpenProject):
                 )
             return new_text
 
-        before, after = self._rewrite(change)
+        before, after = self._rewrite(change, moves)
         pieces = pieces_between(before, after)
         if pieces:
-            part = TextPart(what="text", pieces=pieces)
+            went = tuple(
+                MovedPart(old=each.old, new=each.new, features=each.features) for each in moves
+            )
+            part = TextPart(what="text", pieces=pieces, moves=went)
             self._note(words, timber, step, (part,), self._clock())
 
     def undo(self) -> Done | None:
@@ -224,5 +246,6 @@ class Bench(OpenProject):
                 raise OvertakenError(f"{said}: these lines of project.toml are others now")
             return found
 
-        before, after = self._rewrite(change)
+        moves = tuple(Move(each.old, each.new, each.features) for each in part.moves)
+        before, after = self._rewrite(change, tuple(m.back() for m in moves) if back else moves)
         return before != after

@@ -17,7 +17,7 @@ from benchmate.model.place import COORDINATES
 from benchmate.model.stick import ALL_ALONG, Wood
 from benchmate.workbench.data_form import length_data
 
-NO_PLACE = "no place in the frame: give it at or incline in project.toml to say where it stands"
+NO_PLACE = "no place in the frame: give it at or incline to say where it stands"
 
 
 def entry_lines(entry: Entry, tape: Tape) -> Iterator[str]:

@@ -30,6 +30,14 @@ class BadTextError(NotKeptError):
         self.excerpt = excerpt
 
 
+class BadProjectError(NotKeptError):
+    """A text for the whole project file that makes no sound project: everything wrong with it."""
+
+    def __init__(self, error: ProjectError) -> None:
+        super().__init__(str(error))
+        self.problems = error.problems
+
+
 @contextmanager
 def told_if_not_kept() -> Iterator[None]:
     """Turn what the store raises into what a framer is told; the folder is known to him."""

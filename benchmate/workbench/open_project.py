@@ -1,6 +1,6 @@
 """An open project: every walk, every name, what others change, and what a change would move."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import NamedTuple
 
@@ -14,9 +14,11 @@ from benchmate.model.words import visible
 from benchmate.store.files import PROJECT_FILE, progress_name
 from benchmate.store.keeper import Changes, Keeper
 from benchmate.store.kept_project import Rewritten
+from benchmate.store.moving import Move, moved
 from benchmate.store.problem import KeepError, ProjectError
+from benchmate.store.reading import parse_project
 from benchmate.workbench.actions import Change, Sizes, sizes_at, with_sizes
-from benchmate.workbench.keeping import told_if_bad, told_if_not_kept
+from benchmate.workbench.keeping import BadProjectError, told_if_bad, told_if_not_kept
 from benchmate.workbench.names import Named, names_of
 from benchmate.workbench.ripple import Ripple, ripple
 from benchmate.workbench.walk import Walk
@@ -52,13 +54,21 @@ class Kept(NamedTuple):
     after: Progress
 
 
+def parsed(text: str) -> Project:
+    """The project that the text of a project file makes. Raises BadProjectError."""
+    try:
+        return parse_project(text.encode())
+    except ProjectError as error:
+        raise BadProjectError(error) from error
+
+
 class OpenProject:
     """One project folder: what stands in it, what trying something would move, what is kept."""
 
     def __init__(self, keeper: Keeper) -> None:
         self._keeper = keeper
         self._broken: dict[str, str] = {}
-        self._real = self._real_sizes()
+        self._real = self._real_sizes(self.project, self._progress)
         self.frame = Frame(self.project, self._real)
         self._walks = Walks(self.frame, self._progress, self._trouble)
 
@@ -122,8 +132,32 @@ class OpenProject:
         return self._ripple(project, self._real)
 
     def project_text(self) -> str:
-        """The whole project file as last read or written."""
+        """The whole project file as last read or written, to the character."""
         return self._keeper.text()
+
+    def try_project(self, text: str, moves: Sequence[Move] = (), base: str = "") -> Ripple:
+        """What another text for the project file would do. Raises BadProjectError.
+
+        Where ids or names change, `moves` takes progress to the new ids, and `base` is the file
+        with those words and nothing else changed: it is what the rest is held against.
+        """
+        project = parsed(text)
+        if not base:
+            return self._ripple(project, self._real_sizes(project, self._progress))
+        progress = self._moved_progress(moves)
+        before = Frame(parsed(base), self._real_sizes(project, progress))
+        after = Frame(project, self._real_sizes(project, progress))
+        return ripple(before, after, Walks(before, progress, lambda _timber: "").of)
+
+    def _moved_progress(self, moves: Sequence[Move]) -> Callable[[str], Progress]:
+        """Gives the progress of a timber by the id that it would have."""
+        by_new = {move.new: move for move in moves}
+
+        def progress(timber: str) -> Progress:
+            move = by_new.get(timber)
+            return moved(self._progress(move.old), move) if move else self._progress(timber)
+
+        return progress
 
     def strays(self) -> tuple[Finding, ...]:
         """Progress kept for timbers the project does not have: never dropped in silence."""
@@ -177,8 +211,9 @@ class OpenProject:
         ticks = self._progress(timber).ticks
         return max((tick.at.timestamp() for tick in ticks), default=0.0)
 
-    def _real_sizes(self) -> Mapping[str, Real]:
-        return _RealSizes(self._progress, tuple(timber.id for timber in self.timbers))
+    @staticmethod
+    def _real_sizes(project: Project, progress: Callable[[str], Progress]) -> Mapping[str, Real]:
+        return _RealSizes(progress, tuple(timber.id for timber in project.timbers))
 
     def _frame_of(self, project: Project, real: Mapping[str, Real]) -> Frame:
         """A frame that works out only what can have changed."""
@@ -188,7 +223,7 @@ class OpenProject:
 
     def _renew(self) -> None:
         """Go by the project and the real sizes as they are now; walks they leave alone stay."""
-        self._real = self._real_sizes()
+        self._real = self._real_sizes(self.project, self._progress)
         self.frame = self._frame_of(self.project, self._real)
         self._walks.take(self.frame)
 
@@ -233,10 +268,16 @@ class OpenProject:
         self._rewritten()
         return old
 
-    def _rewrite(self, change: Callable[[str], str]) -> Rewritten:
-        """Change the text of the project file. Raises BadTextError, NotKeptError."""
-        with told_if_bad():
-            rewritten = self._keeper.rewrite(change)
+    def _rewrite(self, change: Callable[[str], str], moves: Sequence[Move] = ()) -> Rewritten:
+        """Change the text of the project file, and take progress to other ids with it.
+
+        Raises BadTextError, NotKeptError; what was written before that counts.
+        """
+        try:
+            with told_if_bad():
+                rewritten = self._keeper.rewrite(change, moves)
+        finally:
+            self._renew()
         self._rewritten()
         return rewritten
 

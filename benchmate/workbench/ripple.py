@@ -14,6 +14,7 @@ from benchmate.measure.length import Length
 from benchmate.model.feature import Stage
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import AsCut, Progress
+from benchmate.model.project import Timber
 from benchmate.workbench.names import NameMoved, names_moved
 from benchmate.workbench.walk import Walk, walk_of
 
@@ -46,18 +47,29 @@ class Moved:
         return (self.ticked or self.cut) and not self.right
 
 
+class NewTimber(NamedTuple):
+    """A timber that a change brings: its id and name, and how many steps it has."""
+
+    id: str
+    name: str
+    steps: int
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ripple:
     """Everything a change moves, the stops there would be, and what else it brings to look at.
 
     `names` are those of the project that come to something else, and `unknown` says of which
-    timbers it is not known what is done on them.
+    timbers it is not known what is done on them. `new` are timbers that were not there before, the
+    names of `findings` on them included, and `gone` the names of those that will not be.
     """
 
     moved: tuple[Moved, ...]
     findings: tuple[Finding, ...]
     names: tuple[NameMoved, ...] = ()
     unknown: tuple[str, ...] = ()
+    new: tuple[NewTimber, ...] = ()
+    gone: tuple[str, ...] = ()
 
     @property
     def timbers(self) -> int:
@@ -98,12 +110,25 @@ def ripple(before: Frame, after: Frame, walk: Callable[[str], Walk]) -> Ripple:
     """What differs between two frames; `walk` gives a timber as it stands in the first."""
     walks = tuple(map(walk, affected(before, after)))
     then = tuple(_as_in(after, each) for each in walks)
+    new = tuple(lay_out(after, timber.id) for timber in _only_in(after, before))
+    brought = (findings_of(layout, after.project.tape) for layout in new)
     return Ripple(
         moved=tuple(chain.from_iterable(map(_on_timber, walks, then))),
-        findings=tuple(chain.from_iterable(map(_brought, walks, then))),
+        findings=(
+            *chain.from_iterable(map(_brought, walks, then)),
+            *(each for found in brought for each in found if each.severity > Severity.NOTE),
+        ),
+        new=tuple(NewTimber(each.stick.id, each.stick.name, len(each.steps)) for each in new),
+        gone=tuple(timber.name for timber in _only_in(before, after)),
         names=names_moved(before, after),
         unknown=tuple(f"{each.timber.name}: {each.trouble}" for each in walks if each.trouble),
     )
+
+
+def _only_in(frame: Frame, other: Frame) -> tuple[Timber, ...]:
+    """The timbers of a frame that another has not, in the order of the file."""
+    known = {timber.id for timber in other.project.timbers}
+    return tuple(timber for timber in frame.project.timbers if timber.id not in known)
 
 
 def _as_in(frame: Frame, walk: Walk) -> Walk:

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.reading import LengthError, Unit
-from benchmate.measure.sums import Sum, Term, is_name, read_sum
+from benchmate.measure.sums import Sum, Term, is_name, read_sum, with_names
 from benchmate.measure.tolerance import LONGEST_TIMBER
 
 SIZES = {
@@ -188,3 +188,24 @@ def test_values_add(a: Sum, b: Sum) -> None:
 
     together = Sum(a.terms + b.terms)
     assert together.value(by_length) == a.value(by_length) + b.value(by_length)
+
+
+@pytest.mark.parametrize(
+    ("text", "after"),
+    [
+        ("deck", "board"),
+        (" deck  +  joist depth - 1-1/2", " board  +  joist depth - 1-1/2"),
+        ("-deck - deck", "-board - board"),
+        ("joist depth + decking", "joist depth + decking"),
+    ],
+)
+def test_a_name_is_changed_where_it_stands_and_nothing_else(text: str, after: str) -> None:
+    """Spacing, signs and figures stay as they are written."""
+    assert with_names(text, {"deck": "board"}) == after
+    assert with_names(after, {"board": "deck"}) == text
+
+
+def test_names_are_changed_in_a_sum_that_can_be_read_alone() -> None:
+    """Any other is refused as it is everywhere."""
+    with pytest.raises(LengthError):
+        with_names("deck +", {"deck": "board"})

@@ -6,6 +6,9 @@ from pathlib import Path
 from benchmate.measure.length import Length
 from benchmate.model.progress import Progress, Tick
 
+AT = datetime(2026, 5, 4, 9, 30, tzinfo=UTC)
+"""When the ticks of samples were made."""
+
 HEAD = """\
 format = 1
 name = "Apple store"
@@ -110,7 +113,7 @@ def put(folder: Path, text: str = STORE) -> Path:
 
 def tick(step: str, **marked: Length) -> Tick:
     """A tick made on a May morning."""
-    return Tick(step=step, marked=marked, at=datetime(2026, 5, 4, 9, 30, tzinfo=UTC))
+    return Tick(step=step, marked=marked, at=AT)
 
 
 def ticked(progress: Progress, *steps: str) -> Progress:

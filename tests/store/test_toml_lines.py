@@ -153,3 +153,23 @@ def test_every_text_starts_where_it_is_said_to(data: dict[str, object]) -> None:
             found = places.inside(path, 0)
             assert found is not None
             assert places.line_text(found[0])[found[1]] == value[0]
+
+
+def test_headers_and_pairs_are_told_in_order() -> None:
+    """Each with the path that it stands for, and a pair with where its value ends."""
+    found = toml_lines.written(TEXT)
+    assert [header.path for header in found.headers] == [
+        ("timber", 0),
+        ("timber", 0, "extra"),
+        ("timber", 1),
+    ]
+    pairs = {pair.path: pair for pair in found.pairs}
+    trim = pairs["shop", "trim"]
+    assert trim.base == ()
+    assert TEXT[trim.start : trim.end] == 'shop . trim = "1"'
+    assert slice(*toml_lines.last_key(TEXT, trim)) == slice(trim.start + 7, trim.start + 11)
+    assert pairs["timber", 1, "stop", "at", "far"].base == ("timber", 1, "stop", "at")
+    on = pairs["timber", 1, "on"]
+    assert TEXT[on.value : on.end] == "2026-05-04 09:30:00"
+    start, end = found.items["timber", 0, "marks", 1]
+    assert TEXT[start:end] == '["2", """3\n  ]"""]'

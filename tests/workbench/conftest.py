@@ -11,6 +11,7 @@ from benchmate.store.keeper import Keeper
 from benchmate.workbench.bench import Bench
 
 DEMO = Path(__file__).parents[1] / "projects" / "four-posts"
+SHED = Path(__file__).parents[2] / "projects" / "orchard-tool-shed"
 
 
 @pytest.fixture
@@ -30,5 +31,13 @@ def clock() -> Callable[[], datetime]:
 def bench(demo: Path, clock: Callable[[], datetime]) -> Iterator[Bench]:
     """The demo open for work."""
     opened = Bench(Keeper.open(demo), clock)
+    yield opened
+    opened.close()
+
+
+@pytest.fixture
+def shed(tmp_path: Path) -> Iterator[Bench]:
+    """The tool shed that ships, a working copy open for work."""
+    opened = Bench(Keeper.open(Path(shutil.copytree(SHED, tmp_path / "shed"))))
     yield opened
     opened.close()

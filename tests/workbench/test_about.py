@@ -58,7 +58,7 @@ def test_a_timber_in_its_place() -> None:
 def test_a_timber_without_a_place_says_what_to_do() -> None:
     """In the words of the project file."""
     lines = _about("spare")
-    assert "give it at or incline in project.toml" in lines[1]
+    assert "give it at or incline to say" in lines[1]
     assert lines[4] == "Meets no other timber."
 
 

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
 NO_PLACES = (
     "No timber of this project has a place in the frame. "
-    'To see where each stands, give it "at" or "incline" in project.toml.'
+    "To see where each stands, give it one with e."
 )
 
 COPIED = (
@@ -163,6 +163,24 @@ class BenchScreen(BenchView):
         if event is not None:
             self._show_steps()
             self._do(lambda desk: desk.revisit(event))
+
+    def action_edit(self) -> None:
+        """Change the project: a timber, a joint, or itself."""
+        desk = self.desk
+        if desk is None:
+            return
+        from benchmate.tui.screens.editing import Editing  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        Editing(self.app, desk, self._glyphs, self._edited).start()
+
+    def _edited(self, told: Outcome | str) -> None:
+        """Show the project as it is now, and say what came of the edit."""
+        self._show_all()
+        if isinstance(told, str):
+            self._say(told)
+        elif told.words:
+            self._say(told.words, warning=told.failed)
 
     def action_find(self) -> None:
         """Look something up."""

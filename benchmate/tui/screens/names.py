@@ -61,7 +61,7 @@ class NamesScreen(AskingScreen["Outcome | None"]):
         self._list = LineList(
             on_move=self._moved,
             glyphs=glyphs,
-            empty="no names yet: give lengths, levels and sections one in project.toml",
+            empty="no names yet: leave with q, and e gives some under the project",
             rows=form.rows,
             id="names-list",
         )
