@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.sheets_form import SheetsForm
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
     from benchmate.workbench.names import NewText
@@ -242,6 +243,12 @@ class Desk(DeskView):
     def names_form(self) -> NamesForm:
         """The form for the project's lines, levels, lengths and sections."""
         return NamesForm(self.bench)
+
+    def sheets_form(self) -> SheetsForm:
+        """The form for writing sheets of the timber in hand or of the whole frame."""
+        from benchmate.tui.sheets_form import SheetsForm  # noqa: PLC0415 - paid when opened
+
+        return SheetsForm(self.bench, self.timber)
 
 
 def _told(*words: str) -> Outcome:

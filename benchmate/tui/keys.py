@@ -117,6 +117,13 @@ KEYS: tuple[Key, ...] = (
         help="Change a line, a level, a length or a section, and see first what moves",
     ),
     Key(
+        id="sheets",
+        keys=("p",),
+        shown="p",
+        label="",
+        help="Write sheets to print and take along, of this timber or of the whole frame",
+    ),
+    Key(
         id="swap",
         keys=("s",),
         shown="s",
