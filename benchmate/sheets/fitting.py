@@ -34,6 +34,10 @@ class Box:
         )
         return not apart
 
+    def covers(self, path: tuple[Spot, ...]) -> bool:
+        """Whether any of some spots lies inside."""
+        return any(self.left < x < self.right and self.top < y < self.bottom for x, y in path)
+
     def holds(self, other: "Box") -> bool:
         """Whether another lies wholly inside."""
         across = self.left <= other.left and other.right <= self.right
@@ -48,6 +52,13 @@ class Placed:
     spot: Spot
 
     @property
+    def path(self) -> tuple[Spot, ...]:
+        """Spots along the lead, close enough that nothing to be read lies between two of them."""
+        (x, y), (to_x, to_y) = self.lead
+        parts = (step / _STEPS for step in range(_STEPS + 1))
+        return tuple((x + (to_x - x) * part, y + (to_y - y) * part) for part in parts)
+
+    @property
     def lead(self) -> tuple[Spot, Spot]:
         """From the line to the nearer side of the figure."""
         right = self.box.left >= self.spot[0]
@@ -55,13 +66,21 @@ class Placed:
         return self.spot, (side, (self.box.top + self.box.bottom) / 2)
 
 
+_STEPS = 40
+
+
 def placed(
-    start: Spot, end: Spot, width: float, face: Box, taken: tuple[Box, ...]
+    line: tuple[Spot, Spot],
+    width: float,
+    face: Box,
+    taken: tuple[Box, ...],
+    others: tuple[Placed, ...],
 ) -> Placed | None:
     """The nearest free place for a figure so wide, beside either end of its line; None for none.
 
-    It stays on the face, and clear of all that is taken.
+    It stays on the face and clear of all that is taken; no lead runs through another's figure.
     """
+    start, end = line
     tops = tuple(_rows(face))
 
     def rows_from(level: float) -> list[float]:
@@ -70,10 +89,19 @@ def placed(
     for away in range(COLUMNS):
         for spot, side in ((end, 1), (start, -1)):
             for top in rows_from(spot[1]):
-                box = _box(spot[0], side, away, width, top)
-                if face.holds(box) and not any(map(box.meets, taken)):
-                    return Placed(box, spot)
+                found = Placed(_box(spot[0], side, away, width, top), spot)
+                if face.holds(found.box) and _free(found, taken, others):
+                    return found
     return None
+
+
+def _free(found: Placed, taken: tuple[Box, ...], others: tuple[Placed, ...]) -> bool:
+    """Whether a figure stands clear, and neither its lead nor another's crosses a figure."""
+    boxes = (*taken, *(each.box for each in others))
+    if any(map(found.box.meets, boxes)):
+        return False
+    crosses = any(each.box.covers(found.path) for each in others)
+    return not crosses and not any(found.box.covers(each.path) for each in others)
 
 
 def _rows(face: Box) -> Iterator[float]:

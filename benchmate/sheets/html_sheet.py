@@ -11,9 +11,9 @@ from benchmate.sheets.ends import ends
 from benchmate.sheets.groups import NoteList, Notes, notes
 from benchmate.sheets.head import head_lines, lengths, title
 from benchmate.sheets.net import NOTE, net
-from benchmate.sheets.page import page, said
+from benchmate.sheets.page import foot, page, said
 from benchmate.sheets.rows import Row, Section, sections
-from benchmate.sheets.sheet import CAUTION, TimberSheet
+from benchmate.sheets.sheet import TimberSheet
 from benchmate.sheets.words import HOW_TO_READ
 
 _TICKS = {"ticked": "x", "look again": "!", "stop": "-"}
@@ -33,7 +33,7 @@ def timber_body(sheet: TimberSheet) -> str:
     return (
         '<table class="sheet">\n'
         f"<thead><tr><th>{_title(sheet)}</th></tr></thead>\n"
-        f"<tfoot><tr><td>{_foot(sheet)}</td></tr></tfoot>\n"
+        f"<tfoot><tr><td>{foot(sheet.issue)}</td></tr></tfoot>\n"
         f"<tbody><tr><td>\n{_main(sheet)}</td></tr></tbody>\n</table>\n"
     )
 
@@ -46,10 +46,6 @@ def _title(sheet: TimberSheet) -> str:
         f'<div class="title"><span><b>{said(name)}</b> {said(rest)}</span>'
         f"<span>{said(sheet.issue.project)}, {done}</span></div>"
     )
-
-
-def _foot(sheet: TimberSheet) -> str:
-    return f'<div class="foot">{said(sheet.issue.words)}<br>{said(CAUTION)}</div>'
 
 
 def _main(sheet: TimberSheet) -> str:

@@ -37,8 +37,8 @@ WIDTH = 196.0
 """Millimetres: what both A4 and Letter leave between margins of 7 mm or more."""
 
 NOTE = (
-    "Seen from outside in rolling order; heavy: reference arris; hatched: waste; along the timber not "
-    "to scale."
+    "Seen from outside in rolling order; heavy: reference arris; hatched: waste; along the timber "
+    "not to scale."
 )
 """What to know of the drawing."""
 
@@ -117,13 +117,14 @@ def _zigzag(at: float, top: float, bottom: float) -> list[Spot]:
 
 def _figures_on(sheet: TimberSheet, made: Net, side: Side, box: Box) -> Iterator[str]:
     """The figures of one face, each where it hides nothing."""
-    taken = list(_taken(made, side, box))
+    taken = tuple(_taken(made, side, box))
+    others: list[Placed] = []
     for figure in side.figures:
         text = sheet.tape.text(figure.value) + (" deep" if figure.deep else "")
-        start, end = (made.spot(side, box, *spot) for spot in (figure.start, figure.end))
-        found = placed(start, end, room_for(text), _inside(box), tuple(taken))
+        ends = made.spot(side, box, *figure.start), made.spot(side, box, *figure.end)
+        found = placed(ends, room_for(text), _inside(box), taken, tuple(others))
         if found:
-            taken.append(found.box)
+            others.append(found)
             yield from _written(found, text)
 
 

@@ -3,6 +3,7 @@
 from html import escape
 
 from benchmate.sheets.names import page_start
+from benchmate.sheets.sheet import CAUTION, Issue
 from benchmate.sheets.words import FIGURE
 
 PAPERS = {"": "", "a4": "A4", "letter": "letter"}
@@ -19,7 +20,7 @@ table{border-collapse:collapse;width:100%%}
 th,td{padding:0;text-align:left;vertical-align:top;font-weight:normal}
 .sheet{break-after:page}
 .sheet:last-child{break-after:auto}
-.sheet>thead,.sheet>tfoot{break-inside:avoid}
+thead,tfoot{break-inside:avoid}
 .title{display:flex;justify-content:space-between;align-items:baseline;gap:4mm;
 border-bottom:.5mm solid #000;margin-bottom:.4mm;font-size:11pt;line-height:1}
 .title b{font-size:13pt}
@@ -33,7 +34,7 @@ svg text{fill:#000;stroke:none;font-size:3.175px}
 svg .name{font-weight:bold}
 .net{width:196mm}
 .end{height:21mm;margin-bottom:-3mm}
-.cols{columns:2;column-gap:3mm;orphans:1;widows:1}
+.cols{columns:2;column-gap:2.6mm;orphans:1;widows:1}
 h2{font-size:10pt;line-height:1;border-top:.2mm solid #000;margin-top:.1mm;break-after:avoid}
 h2 span{font-size:9pt;font-weight:normal}
 .row{display:grid;grid-template-columns:3.8mm minmax(14.2mm,max-content) 1fr;column-gap:.4mm;
@@ -51,9 +52,11 @@ s{display:inline-block;width:10mm;border-bottom:.2mm solid #000}
 .details{padding-left:2mm}
 .notes{border-top:.2mm solid #000}
 sup{font-size:7.5pt;line-height:0;font-weight:bold}
-.sched{table-layout:auto}
+.like{font-size:10.5pt}
+.sched{font-size:10.5pt;width:99.5%%}
 .sched td,.sched th{border:.2mm solid #000;padding:.4mm .8mm}
 .sched th{font-weight:bold}
+.sched .bare,.sched tfoot td{border:0;padding:0}
 .sched tr{break-inside:avoid}
 """
 """Widths are those of both papers; nothing is smaller than 9 pt but the reference marks."""
@@ -62,6 +65,11 @@ sup{font-size:7.5pt;line-height:0;font-weight:bold}
 def said(text: str) -> str:
     """A text made safe to stand in a page, with no figure broken over two lines."""
     return FIGURE.sub(r"<var>\g<0></var>", escape(text, quote=False))
+
+
+def foot(issue: Issue) -> str:
+    """The foot of every page: how old its figures are, and what they are not."""
+    return f'<div class="foot">{said(issue.words)}<br>{said(CAUTION)}</div>'
 
 
 def page_head(title: str, paper: str = "") -> str:

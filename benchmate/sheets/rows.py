@@ -196,8 +196,8 @@ AS_STRUCK = "as marked above"
 
 
 def _also(tape: Tape, stick: Stick, reading: Reading) -> str:
-    """The same mark from the other datum: `5' 10" shoulder`, `6' 1-1/2" squared end`."""
-    datum = "shoulder" if reading.hook == shoulder_hook(stick) else "squared end"
+    """The same mark from the other datum: `5' 10" shoulder`, `6' 1-1/2" squared`."""
+    datum = "shoulder" if reading.hook == shoulder_hook(stick) else "squared"
     return f"{tape.text(reading.value)} {datum}"
 
 

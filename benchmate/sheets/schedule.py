@@ -10,7 +10,7 @@ from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.sheets.exact import exact_mm, record
 from benchmate.sheets.names import FRAME_COLUMNS, JOINT_COLUMNS, MARK, heads
-from benchmate.sheets.page import PAGE_TAIL, page_head, said
+from benchmate.sheets.page import PAGE_TAIL, foot, page_head, said
 from benchmate.sheets.sheet import CAUTION, Issue
 from benchmate.sheets.text_sheet import wrapped
 
@@ -123,10 +123,11 @@ def schedule_page(schedule: Schedule, paper: str = "") -> Iterator[str]:
     """The schedule as a page to print, row by row. Raises KeyError for an unknown paper."""
     yield page_head(schedule.heading, paper)
     yield (
-        '<table class="sheet sched">\n<thead>'
+        '<table class="sched">\n<thead>'
         f'<tr><th class="bare" colspan="4"><div class="title"><b>{said(schedule.title)}</b>'
         f"<span>{said(schedule.issue.project)}</span></div></th></tr>\n"
-        f"<tr>{_cells(('', *_heads(schedule)), 'th')}</tr></thead>\n<tbody>\n"
+        f"<tr>{_cells(('', *_heads(schedule)), 'th')}</tr></thead>\n"
+        f'<tfoot><tr><td colspan="4">{foot(schedule.issue)}</td></tr></tfoot>\n<tbody>\n'
     )
     for row in schedule.frame:
         lengths = row.lengths(schedule.tape)
@@ -135,7 +136,7 @@ def schedule_page(schedule: Schedule, paper: str = "") -> Iterator[str]:
     for joint in schedule.joints:
         sizes = (*joint.sizes, *filter(None, (joint.pegs,)))
         yield _row(_joint(joint), joint.where, sizes, joint.stops)
-    yield f"</tbody>\n</table>\n{_after(schedule)}{PAGE_TAIL}"
+    yield f"</tbody>\n</table>\n{_alike(schedule)}{PAGE_TAIL}"
 
 
 def _heads(schedule: Schedule) -> tuple[str, str, str]:
@@ -169,11 +170,10 @@ def _cells(texts: tuple[str, ...], tag: str) -> str:
     return "".join(f"<{tag}>{said(text)}</{tag}>" for text in texts)
 
 
-def _after(schedule: Schedule) -> str:
-    """Counts of like members, and the foot."""
+def _alike(schedule: Schedule) -> str:
+    """Counts of like members, after the table."""
     alike = "".join(f"<p>{said(each)}</p>\n" for each in schedule.alike)
-    lead = f'<p class="notes"><b>Like members</b></p>\n{alike}' if alike else ""
-    return f'{lead}<div class="foot">{said(schedule.issue.words)}<br>{said(CAUTION)}</div>\n'
+    return f'<div class="like">\n<h2>Like members</h2>\n{alike}</div>\n' if alike else ""
 
 
 def _entry(head: str, told: tuple[str, ...]) -> str:

@@ -1,7 +1,8 @@
 """How a timber's net lies on the paper: a box for each face, and where each place along it comes.
 
 How it works
-1. The faces are as high as the scale across makes them, but never too low for three rows of figures.
+1. The faces are as high as the scale across makes them, but never too low for three rows of
+   figures.
 2. A joint is as long as it is at that scale, and longer where figures need it; bare wood beside one
    keeps room for the figures of its lines; what is left is shortened to fit (`scale`).
 """

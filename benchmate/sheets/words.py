@@ -21,9 +21,10 @@ FIGURE = re.compile(
 """A figure as the tape shows it: half of one is a wrong figure, so none is ever broken."""
 
 HOW_TO_READ = (
-    "N, E, S, W, top, under: faces. Figures run in from the face, or from the end or shoulder to "
-    "the far end, unless it says so; none is chained. Back: from the overall line."
+    "N, E, S, W, top, under: faces. Figures run in from the face, or on to the far end, unless it "
+    "says so; none is chained. Back: from the overall line."
 )
+"""What every form of a timber's sheet says of its figures."""
 
 
 def short_face(pose: Pose, face: Face) -> str:

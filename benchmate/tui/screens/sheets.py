@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from textual.app import ComposeResult
 
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.outcome import Outcome
     from benchmate.tui.sheets_form import SheetsForm
 
 HOW = (
@@ -83,7 +84,7 @@ class SheetsScreen(AskingScreen["Outcome | None"]):
         self.call_after_refresh(self._write)
 
     def _write(self) -> None:
-        outcome = self._form.write(self._list.cursor or 0, self._input.value)
+        outcome: Outcome = self._form.write(self._list.cursor or 0, self._input.value)
         if outcome.failed:
             self._told.tell((outcome.words,))
         else:
