@@ -12,7 +12,7 @@ from benchmate.layout.step import Layout, Step
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Beside, Reading
 from benchmate.model.project import Timber
-from benchmate.model.stick import ENDS, STICK
+from benchmate.model.stick import ENDS
 
 CAUTION = (
     "benchmate checks arithmetic and sequence, not strength. Sizes, spans, notches and pegs that "
@@ -91,8 +91,8 @@ class TimberSheet:
 
     @property
     def drawn(self) -> bool:
-        """Whether the faces can be drawn: not while the ends or the whole stick are withheld."""
-        return not self.trouble and not self.stopped & {STICK, ENDS}
+        """Whether the faces can be drawn: not while where the timber ends is withheld."""
+        return not self.trouble and ENDS not in self.stopped
 
     @property
     def done(self) -> int:
