@@ -133,7 +133,8 @@ def test_without_a_terminal_the_screen_is_refused() -> None:
     assert run.returncode == 2
     assert (
         run.stderr
-        == "benchmate: benchmate needs a terminal; for scripts use marks, find, frame or validate\n"
+        == "benchmate: benchmate needs a terminal; for scripts use marks, find, frame, sheets or "
+        "validate\n"
     )
     assert run.stdout == ""
 
