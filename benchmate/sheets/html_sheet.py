@@ -52,11 +52,19 @@ def _main(sheet: TimberSheet) -> str:
     told = notes(sheet)
     drawn = net(sheet)
     note = f"{NOTE} " if drawn else ""
-    columns = "".join(_sections(sections(sheet, told)))
-    return (
-        f"{_head(sheet, note + HOW_TO_READ)}{drawn}\n"
-        f'<div class="cols">\n{columns}{_notes(told)}</div>\n'
-    )
+    return f"{_head(sheet, note + HOW_TO_READ)}{drawn}\n{_lists(sheet, told)}"
+
+
+def _lists(sheet: TimberSheet, told: Notes) -> str:
+    """All there is to do in columns: as far as the last line to strike, and from there on.
+
+    One block alone goes to the next page whole where it fits there, and leaves this one bare.
+    """
+    found = sections(sheet, told)
+    struck = max((place for place, each in enumerate(found, 1) if each.strikes), default=0)
+    laying, cutting = "".join(_sections(found[:struck])), "".join(_sections(found[struck:]))
+    blocks = (laying, cutting + _notes(told))
+    return "".join(f'<div class="cols">\n{each}</div>\n' for each in blocks if each)
 
 
 def _head(sheet: TimberSheet, note: str) -> str:
