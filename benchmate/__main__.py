@@ -5,11 +5,15 @@ import os
 import sys
 from collections.abc import Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from benchmate import __version__
 from benchmate.model.words import LAYOUT_ONLY, visible
 
-COMMANDS = ("marks", "find", "frame", "history", "validate", "reckon")
+if TYPE_CHECKING:
+    from benchmate.workbench.commands import Output
+
+COMMANDS = ("marks", "find", "frame", "history", "sheets", "validate", "reckon")
 
 EPILOG = f"""\
 Without a command, benchmate opens full screen on PROJECT: a project's folder, or a folder of
@@ -28,7 +32,7 @@ def screen_parser() -> argparse.ArgumentParser:
         prog="benchmate",
         usage=(
             "benchmate [PROJECT]\n"
-            "       benchmate {marks,find,frame,history,validate} PROJECT ...\n"
+            "       benchmate {marks,find,frame,history,sheets,validate} PROJECT ...\n"
             "       benchmate reckon LINE"
         ),
         description="An offline layout companion for a timber framer at the horses.",
@@ -58,6 +62,18 @@ def command_parser() -> argparse.ArgumentParser:
     history.add_argument("timber", metavar="TIMBER", nargs="?", default="")
     for parser_with_json in (marks, find, frame, history):
         parser_with_json.add_argument("--json", action="store_true", help="print plain data")
+    sheets = commands.add_parser("sheets", help="write sheets to print and take along")
+    sheets.add_argument("project", metavar="PROJECT")
+    sheets.add_argument("--timber", metavar="TIMBER", default="", help="only this timber's sheet")
+    sheets.add_argument(
+        "--out", metavar="DIR", default="", help="where to; ./sheets-PROJECT if not given"
+    )
+    sheets.add_argument(
+        "--paper",
+        choices=("a4", "letter"),
+        default="",
+        help="set the page's size; if not given, the paper that the printer holds",
+    )
     validate = commands.add_parser("validate", help="read everything, tell what is wrong")
     validate.add_argument("project", metavar="PROJECT")
     _add_reckon(commands.add_parser("reckon", help="the calculator: lengths, spaces, diagonals"))
@@ -94,6 +110,7 @@ def _command(arguments: argparse.Namespace) -> int:
     from benchmate.store.problem import KeepError  # noqa: PLC0415
     from benchmate.workbench import commands, shelf  # noqa: PLC0415 - paid for only when used
     from benchmate.workbench.opening import CannotOpenError  # noqa: PLC0415
+    from benchmate.workbench.print_out import NotPrintedError  # noqa: PLC0415
 
     try:
         if arguments.command == "reckon":
@@ -110,14 +127,29 @@ def _command(arguments: argparse.Namespace) -> int:
                 output = commands.frame(folder, as_json=arguments.json)
             case "history":
                 output = commands.history(folder, arguments.timber, as_json=arguments.json)
+            case "sheets":
+                output = _sheets(folder, arguments)
             case _:
                 output = commands.validate(folder)
-    except (CannotOpenError, KeepError, commands.UsageError, shelf.NoProjectError) as error:
+    except (
+        CannotOpenError,
+        KeepError,
+        NotPrintedError,
+        commands.UsageError,
+        shelf.NoProjectError,
+    ) as error:
         return _fail(str(error))
     # A framer who has worked on a copy must see which of the two he reads; data stays data.
     as_text = not getattr(arguments, "json", False)
     lead = f"Reading {folder}\n" if as_text and shelf.is_own(folder, os.environ) else ""
     return _print(lead + output.text, int(output.code))
+
+
+def _sheets(folder: Path, arguments: argparse.Namespace) -> "Output":
+    from benchmate.workbench import commands  # noqa: PLC0415 - as above
+
+    out = Path.cwd() / (arguments.out or f"sheets-{folder.resolve().name}")
+    return commands.sheets(folder, arguments.timber, out, arguments.paper)
 
 
 def _print(text: str, code: int) -> int:
@@ -136,7 +168,8 @@ def _print(text: str, code: int) -> int:
 def _screen(project: str) -> int:
     if not (sys.stdin.isatty() and sys.stderr.isatty()):
         return _fail(
-            "benchmate needs a terminal; for scripts use marks, find, frame, history or validate"
+            "benchmate needs a terminal; for scripts use marks, find, frame, history, sheets or "
+            "validate"
         )
     if os.environ.get("TERM", "dumb") == "dumb":
         return _fail("this terminal cannot show a full screen (TERM=dumb)")

@@ -149,8 +149,8 @@ def test_without_a_terminal_the_screen_is_refused() -> None:
     assert run.returncode == 2
     assert (
         run.stderr
-        == "benchmate: benchmate needs a terminal; for scripts use marks, find, frame, history or "
-        "validate\n"
+        == "benchmate: benchmate needs a terminal; for scripts use marks, find, frame, history, "
+        "sheets or validate\n"
     )
     assert run.stdout == ""
 
@@ -186,3 +186,57 @@ def test_a_working_copy_is_read_and_named(
     assert second.startswith("Great girder")
     main(["find", demo.name, "girder", "--json"])
     assert json.loads(capsys.readouterr().out)["hits"]
+
+
+def test_sheets_are_written_beside_and_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Without --out into ./sheets-PROJECT; what was written is listed."""
+    monkeypatch.chdir(tmp_path)
+    assert main(["sheets", str(DEMO)]) == 0
+    told = capsys.readouterr().out
+    folder = tmp_path / "sheets-four-posts"
+    names = sorted(path.name for path in folder.iterdir())
+    assert f"Wrote {len(names)} files into {folder}" in told
+    assert "Open all_timbers.html in a browser and print it." in told
+    assert {"post-se.html", "post-se.txt", "post-se.csv", "frame_schedule.csv"} <= set(names)
+    assert [path.name for path in tmp_path.iterdir()] == [folder.name]
+
+
+def test_one_timber_s_sheet_on_the_paper_named(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Only that one's, by its name or id, into the folder named."""
+    out = tmp_path / "out"
+    arguments = ["sheets", str(DEMO), "--timber", "SE post", "--out", str(out), "--paper", "a4"]
+    assert main(arguments) == 0
+    assert sorted(path.name for path in out.iterdir()) == [
+        "post-se.csv",
+        "post-se.html",
+        "post-se.txt",
+    ]
+    assert "size:A4;" in (out / "post-se.html").read_text("utf-8")
+    assert "post-se.html" in capsys.readouterr().out
+
+
+def test_a_file_of_somebody_else_s_is_never_written_over(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One message, status 2, and nothing at all is written."""
+    (tmp_path / "post-se.txt").write_text("my own notes", "utf-8")
+    assert main(["sheets", str(DEMO), "--out", str(tmp_path)]) == 2
+    captured = capsys.readouterr()
+    assert "post-se.txt: is there and is no sheet of benchmate's" in captured.err
+    assert [path.name for path in tmp_path.iterdir()] == ["post-se.txt"]
+    assert (tmp_path / "post-se.txt").read_text("utf-8") == "my own notes"
+
+
+def test_a_broken_progress_file_is_told_on_the_sheets_and_by_the_status(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The sheets are written all the same, without the figures that cannot be trusted."""
+    demo = Path(shutil.copytree(DEMO, tmp_path / "four-posts"))
+    (demo / "progress" / "post-se.toml").write_text("format = ", "utf-8")
+    assert main(["sheets", str(demo), "--out", str(tmp_path / "out")]) == 2
+    assert "post-se.toml" in capsys.readouterr().out
+    assert "FIGURES WITHHELD" in (tmp_path / "out" / "post-se.txt").read_text("utf-8")

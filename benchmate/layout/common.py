@@ -55,13 +55,13 @@ def _crown(stick: Stick) -> Task:
         stage=Stage.CHOOSE,
         title="Sight the crown, knots and wane",
         why=(
-            f"Crown {_crown_goes(stick)}. Keep knots and wane off the reference arris, tenons and "
+            f"Crown {crown_goes(stick)}. Keep knots and wane off the reference arris, tenons and "
             "bearings, or turn the stick end for end before anything is marked."
         ),
     )
 
 
-def _crown_goes(stick: Stick) -> str:
+def crown_goes(stick: Stick) -> str:
     """Where the crown goes (trade notes 1.4: posts outwards, lying timbers up; common practice).
 
     A raking timber has its reference line on the edge that is away from the corner, or on the roof

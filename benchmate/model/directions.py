@@ -164,6 +164,20 @@ class Pose:
         """Whether the second face is on the right as the first is seen with its end below."""
         return self.first.cross(self.reference_end) is self.second
 
+    def above(self, face: Face) -> Face:
+        """The face along the upper edge of a long face seen from outside, reference end left."""
+        return self.face(self.direction(face).cross(self.direction(Face.FAR_END)))
+
+    def around(self, end: Face) -> tuple[Face, Face, Face, Face]:
+        """Which long faces lie above, below, left and right of an end seen from outside.
+
+        Up is north for a timber that stands, and up for one that lies.
+        """
+        out = self.direction(end)
+        up = Direction.UP if out.square_to(Direction.UP) else Direction.NORTH
+        right = up.cross(out)
+        return self.face(up), self.face(up.opposite), self.face(right.opposite), self.face(right)
+
     def arris_words(self, one: Face, other: Face) -> str:
         """What a framer calls the arris between two long faces: `North-East`, `top-South`."""
         words = (self.words(face).removesuffix(" face") for face in (one, other))

@@ -8,6 +8,7 @@ import errno
 import os
 import secrets
 import stat
+from collections.abc import Iterable
 from pathlib import Path
 
 from benchmate.store.files import Stamp, stamp_of, trouble
@@ -18,17 +19,27 @@ def write_atomically(path: Path, data: bytes) -> Stamp:
 
     Raises KeepError, and leaves the old file as it was, if the system will not write it.
     """
+    return write_in_parts(path, (data,))
+
+
+def write_in_parts(path: Path, parts: Iterable[bytes], *, settle: bool = True) -> Stamp:
+    """The same for a file that comes part by part, so that it is never held in memory whole.
+
+    The old file also stays as it was if a part cannot be made. Without `settle` the file is whole
+    whenever it is seen, but the system puts it on disk in its own time: for what can be made again.
+    """
     beside = path.with_name(f".{path.name}.{secrets.token_hex(4)}")
     try:
         try:
-            stamp = _write_new(beside, data)
+            stamp = _write_new(beside, parts, settle=settle)
             beside.replace(path)
         except BaseException:
             # The first failure is the one to tell, not that the leaving could not be removed.
             with contextlib.suppress(OSError):
                 beside.unlink()
             raise
-        _settle(path.parent)
+        if settle:
+            _settle(path.parent)
     except OSError as error:
         raise trouble(path, error) from error
     return stamp
@@ -59,9 +70,9 @@ def append_lines(path: Path, data: bytes) -> Stamp:
 
 def make_folder(path: Path) -> None:
     """Make one folder if it is not there, on disk before this returns. Raises KeepError."""
-    if path.is_dir():
-        return
     try:
+        if path.is_dir():
+            return
         path.mkdir()
         _settle(path.parent)
     except OSError as error:
@@ -72,10 +83,13 @@ _APPENDING = os.O_RDWR | os.O_APPEND | os.O_CREAT | os.O_NONBLOCK | os.O_CLOEXEC
 """A pipe, which nobody may ever read, must not hold the program up."""
 
 
-def _write_new(path: Path, data: bytes) -> Stamp:
+def _write_new(path: Path, parts: Iterable[bytes], *, settle: bool) -> Stamp:
     descriptor = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL | os.O_CLOEXEC, 0o666)
     try:
-        _write(descriptor, data)
+        for part in parts:
+            _write(descriptor, part)
+        if settle:
+            os.fsync(descriptor)
         return stamp_of(os.fstat(descriptor))
     finally:
         os.close(descriptor)
@@ -85,13 +99,13 @@ def _write(descriptor: int, data: bytes) -> None:
     rest = memoryview(data)
     while rest:
         rest = rest[os.write(descriptor, rest) :]
-    os.fsync(descriptor)
 
 
 def _add(descriptor: int, data: bytes, size: int) -> None:
     """Write at the end of a file of so many bytes, or leave it at that size."""
     try:
         _write(descriptor, data)
+        os.fsync(descriptor)
     except OSError:
         with contextlib.suppress(OSError):
             os.ftruncate(descriptor, size)

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.pad import Kept, Pad
+    from benchmate.tui.sheets_form import SheetsForm
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
     from benchmate.workbench.find_entries import Hit
@@ -227,6 +228,12 @@ class Desk(DeskMoves):
     def names_form(self) -> NamesForm:
         """The form for the project's lines, levels, lengths and sections."""
         return NamesForm(self.bench)
+
+    def sheets_form(self) -> SheetsForm:
+        """The form for writing sheets of the timber in hand or of the whole frame."""
+        from benchmate.tui.sheets_form import SheetsForm  # noqa: PLC0415 - paid when opened
+
+        return SheetsForm(self.bench, self.timber)
 
 
 def _told(*words: str) -> Outcome:

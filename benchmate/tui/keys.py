@@ -152,6 +152,13 @@ KEYS: tuple[Key, ...] = (
         help="Show what was done on the timber and when, and go back there",
     ),
     Key(
+        id="sheets",
+        keys=("p",),
+        shown="p",
+        label="",
+        help="Write sheets to print and take along, of this timber or of the whole frame",
+    ),
+    Key(
         id="swap",
         keys=("s",),
         shown="s",

@@ -29,6 +29,7 @@ from benchmate.workbench.frame_form import (
 from benchmate.workbench.history_form import event_data, history_lines
 from benchmate.workbench.jobs import waits_on
 from benchmate.workbench.opening import read_bench
+from benchmate.workbench.print_out import print_frame, print_timber
 from benchmate.workbench.reckoning import plain_text
 from benchmate.workbench.reckoning import reckon as reckoned
 from benchmate.workbench.text_form import finding_text, hit_text, marks_text
@@ -185,6 +186,24 @@ def reckon(line: str, units: str, graduation: str = "") -> Output:
     except LengthError as error:
         raise UsageError(f"{error}\n{error.excerpt()}") from error
     return Output(plain_text(answer, tape))
+
+
+def sheets(folder: Path, timber: str, out: Path, paper: str) -> Output:
+    """Write the sheets of one timber, or of the whole frame, and tell where.
+
+    Raises UsageError, CannotOpenError, NotPrintedError.
+    """
+    bench = read_bench(folder)
+    wanted = _timber_id(bench, timber) if timber else ""
+    done = print_timber(bench, wanted, out, paper) if timber else print_frame(bench, out, paper)
+    ids = (wanted,) if timber else tuple(each.id for each in bench.timbers)
+    troubles = _troubles([bench.walk(each) for each in ids])
+    lead = f"Wrote {len(done.files)} files into {done.folder}"
+    lines = [*troubles, lead, *(f"  {name}" for name in done.files)]
+    lines.append(f"Open {done.first} in a browser and print it.")
+    if done.older:
+        lines.append(f"Older sheets there, not written now: {', '.join(done.older)}")
+    return Output("\n".join([*lines, LAYOUT_ONLY]), Code.BAD_INPUT if troubles else Code.FINE)
 
 
 def _timber_id(bench: Bench, timber: str) -> str:

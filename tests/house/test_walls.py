@@ -16,7 +16,7 @@ FAMILIES = "Joint families do not know each other"
 PURE = "The engine touches no file, clock or log"
 SCREEN = "Only the tui touches Textual and Rich"
 READING = "Reading a file does not compute"
-SAVING = "The tui saves only through the workbench"
+SAVING = "The tui saves and prints only through the workbench"
 
 LOAD = """
 import importlib, sys
@@ -42,8 +42,14 @@ def test_every_wall_stands() -> None:
         ("layout/planted.py", "pathlib", PURE),
         ("checks/planted.py", "rich", SCREEN),
         ("workbench/planted.py", "textual.app", SCREEN),
+        ("sheets/planted.py", "benchmate.store", DOWNWARD),
+        ("sheets/planted.py", "benchmate.workbench", DOWNWARD),
+        ("sheets/planted.py", "pathlib", PURE),
+        ("sheets/planted.py", "rich", SCREEN),
         ("store/planted.py", "benchmate.layout", READING),
+        ("store/planted.py", "benchmate.sheets.exact", DOWNWARD),
         ("tui/planted.py", "benchmate.store", SAVING),
+        ("tui/planted.py", "benchmate.sheets.sheet", SAVING),
     ],
 )
 def test_a_breach_is_noticed(tmp_path: Path, module: str, imported: str, wall: str) -> None:

@@ -7,7 +7,7 @@ from pathlib import Path, PurePosixPath
 
 ROOT = Path(__file__).parents[2]
 
-ENGINE = ("measure", "model", "frame", "joinery", "layout", "checks")
+ENGINE = ("measure", "model", "frame", "joinery", "layout", "checks", "sheets")
 """The rooms that take values and give values back, from the bottom up."""
 
 ROOMS = (*ENGINE, "store", "workbench", "tui")

@@ -196,3 +196,22 @@ def test_an_edge_is_called_after_its_face() -> None:
     pose = Pose(Direction.UP, Direction.SOUTH, Direction.WEST)
     words = [pose.edge_words(face) for face in LONG_FACES]
     assert words == ["top edge", "South edge", "bottom edge", "North edge"]
+
+
+@pytest.mark.parametrize("pose", [SW_POST, SE_POST])
+def test_a_face_and_the_one_above_it_are_square(pose: Pose) -> None:
+    """Seen from outside with the reference end at the left; going up four times comes round."""
+    found = [Face.FIRST]
+    for _ in LONG_FACES:
+        found.append(pose.above(found[-1]))
+    assert found[0] is found[-1]
+    assert set(found) == set(LONG_FACES)
+    assert (pose.above(Face.FIRST) is Face.SECOND) is not pose.right_handed
+
+
+def test_round_an_end_stand_the_four_long_faces() -> None:
+    """A post's head is seen from above with north up, its foot from below."""
+    head = [SW_POST.words(face) for face in SW_POST.around(Face.FAR_END)]
+    foot = [SW_POST.words(face) for face in SW_POST.around(Face.REFERENCE_END)]
+    assert head == ["North face", "South face", "West face", "East face"]
+    assert foot == ["North face", "South face", "East face", "West face"]

@@ -1,12 +1,13 @@
 import errno
 import os
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from benchmate.store.files import stamp
 from benchmate.store.problem import KeepError
-from benchmate.store.writing import append_lines, make_folder, write_atomically
+from benchmate.store.writing import append_lines, make_folder, write_atomically, write_in_parts
 from tests.store.faults import Crash, Disk, failing
 
 OLD, NEW = b"old " * 500, b"new! " * 700
@@ -186,3 +187,24 @@ def test_lines_go_to_plain_files_only(tmp_path: Path) -> None:
     for name, told in (("pipe", "not a plain file"), ("folder", "is a folder")):
         with pytest.raises(KeepError, match=told):
             append_lines(tmp_path / name, MORE)
+
+
+@pytest.mark.parametrize("settle", [True, False])
+def test_a_file_may_come_part_by_part(path: Path, settle: bool) -> None:
+    """It is there whole, whether or not the disk is waited for."""
+    write_in_parts(path, (part for part in (b"new ", b"", b"and more")), settle=settle)
+    assert path.read_bytes() == b"new and more"
+    assert list(path.parent.iterdir()) == [path]
+
+
+def test_a_part_that_cannot_be_made_leaves_the_old_file(path: Path) -> None:
+    """Whatever goes wrong on the way, nothing is left lying about."""
+
+    def parts() -> Iterator[bytes]:
+        yield b"new"
+        raise ZeroDivisionError
+
+    with pytest.raises(ZeroDivisionError):
+        write_in_parts(path, parts(), settle=False)
+    assert path.read_bytes() == OLD
+    assert list(path.parent.iterdir()) == [path]

@@ -63,10 +63,7 @@ def draw_end(
 
 def sides(pose: Pose, end: Face) -> Sides:
     """Which long face lies on which side of an end seen from outside."""
-    out = pose.direction(end)
-    up = Direction.UP if out.square_to(Direction.UP) else Direction.NORTH
-    right = up.cross(out)
-    return pose.face(up), pose.face(up.opposite), pose.face(right.opposite), pose.face(right)
+    return pose.around(end)
 
 
 def _grid(drawn: Scene, around: Sides, rows: tuple[int, int], columns: tuple[int, int]) -> Grid:

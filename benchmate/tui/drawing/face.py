@@ -12,7 +12,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from benchmate.model.directions import Face
 from benchmate.tui.drawing.canvas import Canvas, Cell, Drawing, Role
 from benchmate.tui.drawing.datum import datum_along
 from benchmate.tui.drawing.grid import Grid, Sheet
@@ -29,7 +28,7 @@ from benchmate.tui.drawing.stretch import Scale, Stretch, stretches
 
 if TYPE_CHECKING:
     from benchmate.layout.step import Layout, Step
-    from benchmate.model.directions import Pose
+    from benchmate.model.directions import Face, Pose
     from benchmate.model.feature import Reading
     from benchmate.tui.glyphs import Glyphs
 
@@ -80,7 +79,7 @@ def _rows_beside(drawn: Scene) -> tuple[int, int]:
 
 def top_face(pose: Pose, face: Face) -> Face:
     """The face along the upper edge of a long face seen from outside, reference end left."""
-    return pose.face(pose.direction(face).cross(pose.direction(Face.FAR_END)))
+    return pose.above(face)
 
 
 def _grid(layout: Layout, step: Step, drawn: Scene, rows: range, columns: range) -> Grid:

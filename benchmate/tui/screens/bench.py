@@ -143,9 +143,9 @@ class BenchScreen(BenchView):
 
         self._hush()
         screen = NamesScreen(desk.names_form(), desk.set_name, desk.pad, self._glyphs)
-        self.app.push_screen(screen, self._name_kept)
+        self.app.push_screen(screen, self._done_over)
 
-    def _name_kept(self, outcome: Outcome | None) -> None:
+    def _done_over(self, outcome: Outcome | None) -> None:
         if outcome is not None:
             self._do(lambda _desk: outcome)
 
@@ -181,6 +181,16 @@ class BenchScreen(BenchView):
             self._say(told)
         elif told.words:
             self._say(told.words, warning=told.failed)
+
+    def action_sheets(self) -> None:
+        """Write sheets to print and take along."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.sheets import SheetsScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(SheetsScreen(desk.sheets_form(), self._glyphs), self._done_over)
 
     def action_find(self) -> None:
         """Look something up."""
