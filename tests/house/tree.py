@@ -7,8 +7,8 @@ from pathlib import Path, PurePosixPath
 
 ROOT = Path(__file__).parents[2]
 
-ENGINE = ("measure", "model", "frame", "joinery", "layout", "checks")
-"""The rooms that take values and give values back, from the bottom up."""
+ENGINE = ("measure", "model", "frame", "joinery", "layout", "checks", "outset")
+"""The rooms that take values and give values back, from the bottom up; outset beside the store."""
 
 ROOMS = (*ENGINE, "store", "workbench", "tui")
 
