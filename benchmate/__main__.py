@@ -9,11 +9,15 @@ from pathlib import Path
 from benchmate import __version__
 from benchmate.model.words import LAYOUT_ONLY, visible
 
-COMMANDS = ("marks", "find", "frame", "validate")
+COMMANDS = ("marks", "find", "frame", "validate", "copy")
+
+NEW = "new"
+"""The word that opens the screen on the form for a new frame."""
 
 EPILOG = f"""\
 Without a command, benchmate opens full screen on PROJECT: a project's folder, or a folder of
-projects. Without PROJECT it opens ./projects, or else its demo.
+projects. Without PROJECT it opens ./projects, or else its demo. `benchmate new` opens on the form
+that sets a new frame out from its driving dimensions.
 
 Exit status: 0 fine, 1 something to look at (or nothing found), 2 bad input or usage,
 128 + n ended by signal n.
@@ -26,7 +30,8 @@ def screen_parser() -> argparse.ArgumentParser:
     """The arguments of the full-screen companion."""
     parser = argparse.ArgumentParser(
         prog="benchmate",
-        usage="benchmate [PROJECT]\n       benchmate {marks,find,frame,validate} PROJECT ...",
+        usage="benchmate [PROJECT]\n       benchmate new\n"
+        "       benchmate {marks,find,frame,validate,copy} PROJECT ...",
         description="An offline layout companion for a timber framer at the horses.",
         epilog=EPILOG,
         formatter_class=argparse.RawDescriptionHelpFormatter,
@@ -53,6 +58,12 @@ def command_parser() -> argparse.ArgumentParser:
         parser_with_json.add_argument("--json", action="store_true", help="print plain data")
     validate = commands.add_parser("validate", help="read everything, tell what is wrong")
     validate.add_argument("project", metavar="PROJECT")
+    copy = commands.add_parser("copy", help="copy a project under another name")
+    copy.add_argument("project", metavar="PROJECT")
+    copy.add_argument("name", metavar="NAME")
+    copy.add_argument(
+        "--progress", action="store_true", help="with its ticks and measured sizes as well"
+    )
     return parser
 
 
@@ -62,6 +73,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     try:
         if arguments and arguments[0] in COMMANDS:
             return _command(command_parser().parse_args(arguments))
+        if arguments == [NEW]:
+            return _screen("", new=True)
         return _screen(screen_parser().parse_args(arguments).project)
     except KeyboardInterrupt:
         return 130
@@ -75,6 +88,8 @@ def _command(arguments: argparse.Namespace) -> int:
     from benchmate.workbench import commands, shelf  # noqa: PLC0415 - paid for only when used
     from benchmate.workbench.opening import CannotOpenError  # noqa: PLC0415
 
+    if arguments.command == "copy":
+        return _copy(arguments)
     try:
         folder = shelf.to_read(arguments.project, Path.cwd(), os.environ)
         match arguments.command:
@@ -95,6 +110,25 @@ def _command(arguments: argparse.Namespace) -> int:
     return _print(lead + output.text, int(output.code))
 
 
+def _copy(arguments: argparse.Namespace) -> int:
+    from benchmate.outset.plan_questions import folder_name  # noqa: PLC0415
+    from benchmate.workbench import new_project, shelf  # noqa: PLC0415 - paid for only when used
+
+    here, name = Path.cwd(), arguments.name
+    try:
+        project = shelf.to_read(arguments.project, here, os.environ)
+        copy = new_project.copy(
+            project,
+            new_project.home(here, os.environ),
+            folder_name(name),
+            name,
+            with_progress=arguments.progress,
+        )
+    except (shelf.NoProjectError, new_project.NotMadeError) as error:
+        return _fail(str(error))
+    return _print(f"Copied {project}\nto {copy}", 0)
+
+
 def _print(text: str, code: int) -> int:
     """Print for a terminal or a pipe, with nothing in it that a terminal could act on."""
     if hasattr(sys.stdout, "reconfigure"):
@@ -108,14 +142,14 @@ def _print(text: str, code: int) -> int:
     return code
 
 
-def _screen(project: str) -> int:
+def _screen(project: str, *, new: bool = False) -> int:
     if not (sys.stdin.isatty() and sys.stderr.isatty()):
         return _fail("benchmate needs a terminal; for scripts use marks, find, frame or validate")
     if os.environ.get("TERM", "dumb") == "dumb":
         return _fail("this terminal cannot show a full screen (TERM=dumb)")
     from benchmate.tui.start import run  # noqa: PLC0415 - Textual is paid for only here
 
-    return run(project)
+    return run(project, new=new)
 
 
 def _fail(message: str) -> int:
