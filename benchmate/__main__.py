@@ -9,7 +9,7 @@ from pathlib import Path
 from benchmate import __version__
 from benchmate.model.words import LAYOUT_ONLY, visible
 
-COMMANDS = ("marks", "find", "frame", "validate", "copy")
+COMMANDS = ("marks", "find", "frame", "validate", "copy", "reckon")
 
 NEW = "new"
 """The word that opens the screen on the form for a new frame."""
@@ -30,8 +30,12 @@ def screen_parser() -> argparse.ArgumentParser:
     """The arguments of the full-screen companion."""
     parser = argparse.ArgumentParser(
         prog="benchmate",
-        usage="benchmate [PROJECT]\n       benchmate new\n"
-        "       benchmate {marks,find,frame,validate,copy} PROJECT ...",
+        usage=(
+            "benchmate [PROJECT]\n"
+            "       benchmate new\n"
+            "       benchmate {marks,find,frame,validate,copy} PROJECT ...\n"
+            "       benchmate reckon LINE"
+        ),
         description="An offline layout companion for a timber framer at the horses.",
         epilog=EPILOG,
         formatter_class=argparse.RawDescriptionHelpFormatter,
@@ -64,7 +68,20 @@ def command_parser() -> argparse.ArgumentParser:
     copy.add_argument(
         "--progress", action="store_true", help="with its ticks and measured sizes as well"
     )
+    _add_reckon(commands.add_parser("reckon", help="the calculator: lengths, spaces, diagonals"))
     return parser
+
+
+def _add_reckon(reckon: argparse.ArgumentParser) -> None:
+    """The calculator's arguments; its words are those of a project file."""
+    reckon.add_argument(
+        "line", metavar="LINE", nargs="+", help='as "12\' 6 - 2 x 7-1/2", in quotes'
+    )
+    units = ("feet and inches", "inches", "mm")
+    reckon.add_argument("--units", choices=units, default=units[0], help="how figures are shown")
+    reckon.add_argument(
+        "--graduation", metavar="MARK", default="", help="1/16 if not given, or 1 mm"
+    )
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -91,6 +108,9 @@ def _command(arguments: argparse.Namespace) -> int:
     if arguments.command == "copy":
         return _copy(arguments)
     try:
+        if arguments.command == "reckon":
+            line = " ".join(arguments.line)
+            return _print(commands.reckon(line, arguments.units, arguments.graduation).text, 0)
         folder = shelf.to_read(arguments.project, Path.cwd(), os.environ)
         match arguments.command:
             case "marks":

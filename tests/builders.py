@@ -8,11 +8,13 @@ from benchmate.joinery.joist.record import JoistPocket
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
+from benchmate.measure.printing import Tape
 from benchmate.measure.reading import read_length
-from benchmate.model.feature import Line
+from benchmate.model.feature import Line, Task
 from benchmate.model.findings import Finding
 from benchmate.model.progress import AsCut, Measured
 from benchmate.model.project import Project, Timber
+from benchmate.model.setting import Setting
 from benchmate.model.work import Work
 
 Part = Timber | Work
@@ -174,6 +176,22 @@ def line(lines: tuple[Line, ...], line_id: str) -> Line:
     return next(found for found in lines if found.id == line_id)
 
 
+def named(lines: tuple[Line, ...]) -> dict[str, Line]:
+    """Lines by id."""
+    return {line.id: line for line in lines}
+
+
+def task(tasks: tuple[Task, ...], task_id: str) -> Task:
+    """The task with an id."""
+    return next(found for found in tasks if found.id == task_id)
+
+
+def faults(joint: Work, *timbers: Timber) -> list[tuple[str, str]]:
+    """The key and the problem of each fault of a joint beside these timbers."""
+    found = joint.faults({each.id: each for each in timbers})
+    return [(fault.key, fault.problem) for fault in found]
+
+
 def lengths(*texts: str) -> tuple[Length, ...]:
     """Several lengths as a framer writes them."""
     return tuple(map(length, texts))
@@ -182,6 +200,11 @@ def lengths(*texts: str) -> tuple[Length, ...]:
 def read(step: Step) -> tuple[Length, ...]:
     """A step's figures, in order."""
     return tuple(reading.value for reading in step.readings)
+
+
+def set_in_words(setting: Setting | None) -> str:
+    """How a square, a saw or a bevel is set, in inches; empty for nothing to set."""
+    return "" if setting is None else setting.words(Tape())
 
 
 def codes(findings: tuple[Finding, ...]) -> tuple[str, ...]:

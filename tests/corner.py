@@ -11,11 +11,10 @@ from benchmate.measure.length import NM_PER_SIXTYFOURTH, Length
 from benchmate.model.feature import Feature
 from benchmate.model.progress import AsCut, Measured
 from tests.builders import frame, given_length, tenon, timber
+from tests.compass import OPPOSITE
 from tests.space import STANCES, TOWARDS, Box, Placed, Stance, bounds, inward
 
 ENDS = {"up": "head", "down": "foot"}
-OPPOSITE = {"east": "west", "north": "south", "up": "down"}
-OPPOSITE |= {there: here for here, there in OPPOSITE.items()}
 
 
 def sixtyfourths(low: int, high: int) -> st.SearchStrategy[Length]:

@@ -10,10 +10,7 @@ from benchmate.measure.section import Section
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
 from tests.builders import Part, frame, length, real, timber
-
-OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
-ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
-SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
+from tests.compass import ALONG, OPPOSITE, SENSE
 
 THIRTY_SECOND = Length.inches(0, 1, 32)
 

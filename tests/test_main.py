@@ -32,6 +32,15 @@ def test_version_and_help_say_so_and_exit_0(capsys: pytest.CaptureFixture[str]) 
         (["frame", str(DEMO)], 0, "foot bears in South sill"),
         (["frame", str(DEMO), "--json"], 0, '"alike"'),
         (["validate", str(DEMO)], 1, "tick-out-of-date"),
+        (
+            ["reckon", "12' 6 - 2 x 7-1/2"],
+            0,
+            '11\' 3"\nfeet   11\' 3"\ninches 135"\nmm     3429 mm\n',
+        ),
+        (["reckon", "14'", "3", "/", "2"], 0, "7' 1-1/2\""),
+        (["reckon", "10 / 3", "--graduation", "1/64"], 0, '3-21/64"+'),
+        (["reckon", "10 / 3", "--units", "inches"], 0, '3-5/16"+'),
+        (["reckon", "-6 + 500", "--units", "mm", "--graduation", "0.5 mm"], 0, "494 mm"),
     ],
 )
 def test_plain_commands_print_and_exit(
@@ -51,6 +60,10 @@ def test_plain_commands_print_and_exit(
         (["marks", "no-such-project"], "there is no project no-such-project"),
         (["marks", str(DEMO), "post-x"], "no timber"),
         (["validate", str(DEMO.parent)], "project.toml"),
+        (["reckon", "12' 6 -2"], "only; put spaces on both sides to add"),
+        (["reckon", "12' 6 -2"], "\n12' 6 -2\n      ^\n"),
+        (["reckon", "3", "--graduation", "1 mm"], "no graduation 1 mm; give one of 1/8, 1/16"),
+        (["reckon", "\x1b[31m"], "`\\x1b` has no place in a length"),
     ],
 )
 def test_bad_input_is_one_message_and_2(
@@ -64,7 +77,7 @@ def test_bad_input_is_one_message_and_2(
     assert captured.out == ""
 
 
-@pytest.mark.parametrize("arguments", [["marks"], ["find", str(DEMO)], ["--nonsense"]])
+@pytest.mark.parametrize("arguments", [["marks"], ["find", str(DEMO)], ["--nonsense"], ["reckon"]])
 def test_bad_usage_is_2(arguments: list[str]) -> None:
     """The usual usage message and status."""
     with pytest.raises(SystemExit) as ended:

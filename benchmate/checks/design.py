@@ -1,6 +1,11 @@
 """All findings on one timber: its joints' own, and ticks that no longer tell the truth."""
 
-from benchmate.checks.joints import cuts_meet, little_wood_between, near_joints
+from benchmate.checks.joints import (
+    cuts_meet,
+    little_wood_between,
+    near_joints,
+    opens_in_a_notch,
+)
 from benchmate.layout.standing import orphaned, standings
 from benchmate.layout.step import Layout
 from benchmate.measure.printing import Tape
@@ -28,6 +33,7 @@ def findings_of(layout: Layout, tape: Tape) -> tuple[Finding, ...]:
     near = near_joints(layout)
     return (
         *(finding for feature in layout.features for finding in feature.findings),
+        *opens_in_a_notch(layout),
         *cuts_meet(layout, near),
         *little_wood_between(layout, near, tape),
     )

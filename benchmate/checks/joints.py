@@ -19,7 +19,7 @@ from benchmate.layout.step import Layout
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Feature
-from benchmate.model.findings import Finding, Severity, look
+from benchmate.model.findings import Finding, Severity, look, stop
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick
 from benchmate.model.words import lower_first
@@ -44,14 +44,15 @@ class _Taken(NamedTuple):
 def near_joints(layout: Layout) -> tuple[Near, ...]:
     """The joints of a timber that meet, or leave less wood between them than the shop keeps.
 
-    Joints that are meant to meet are left out, and those that cannot be cut as they are drawn: what
-    stops them comes first. So are end cuts and chamfers, which are no joints.
+    Joints that are meant to meet are left out, those that cannot be cut as they are drawn, as what
+    stops them comes first, and one that opens in the other's notch. So are end cuts and chamfers,
+    which are no joints.
     """
     joints = tuple(feature for feature in layout.features if _looked_at(feature))
     found: dict[tuple[int, int], Length] = {}
     for one, other in _close(_taken(layout, joints), layout.least_wood.nm):
         pair = (min(one.joint, other.joint), max(one.joint, other.joint))
-        if _together(joints[pair[0]], joints[pair[1]]):
+        if _together(joints[pair[0]], joints[pair[1]]) or _under(layout, joints, pair):
             continue
         wood = apart(one.piece, other.piece)
         if wood is not None:
@@ -106,6 +107,30 @@ def little_wood_between(layout: Layout, near: tuple[Near, ...], tape: Tape) -> t
     )
 
 
+def opens_in_a_notch(layout: Layout) -> tuple[Finding, ...]:
+    """A joint opens where another one's notch takes its face away, and its figures do not follow.
+
+    They count from a face that is gone by the time it is cut, and a shoulder that should bear on it
+    bears on nothing. Example: a housed girt in a post where a rail is lapped over the same spot.
+    Only a mortise that a tenon comes to past another timber, or goes through, follows the notch.
+    Remedy: move one of the two.
+    """
+    followed = {floor for feature in layout.features for floor in feature.floors}
+    features = {feature.id: feature for feature in layout.features}
+    return tuple(
+        stop(
+            "opens-in-a-notch",
+            layout.stick.id,
+            floor.under,
+            f"The {lower_first(features[floor.under].title)} opens in the {floor.name}, which "
+            f"takes away the {layout.stick.pose.words(floor.face)} that its figures count from",
+            "move one of the two so that the face stays where the joint opens",
+        )
+        for floor in layout.floors
+        if floor not in followed
+    )
+
+
 def _told(
     code: str, stick: Stick, near: Near, message: str, remedy: str, *, also: str = ""
 ) -> Finding:
@@ -126,6 +151,12 @@ def _looked_at(feature: Feature) -> bool:
 def _together(one: Feature, other: Feature) -> bool:
     """Whether two features are of one joint, or of two that are meant to meet."""
     return one.joint == other.joint or one.joint in other.meets or other.joint in one.meets
+
+
+def _under(layout: Layout, joints: tuple[Feature, ...], pair: tuple[int, int]) -> bool:
+    """Whether one of two features opens in the notch of the other, which is known and followed."""
+    one, other = (joints[each].id for each in pair)
+    return other in layout.over(one) or one in layout.over(other)
 
 
 def _taken(layout: Layout, joints: tuple[Feature, ...]) -> list[_Taken]:

@@ -44,16 +44,26 @@ def struck_anew(sides: Sides, ends: Iterable[tuple[str, Length]]) -> tuple[Readi
 
 
 def strike_anew(
-    stick: Stick, across: Axis, lines: Iterable[Line], *, noun: str, id_: str, title: str, why: str
+    stick: Stick,
+    on: tuple[Face, Axis],
+    lines: Iterable[Line],
+    *,
+    noun: str,
+    id_: str,
+    title: str,
+    why: str,
 ) -> Task:
     """Striking the `lines` of the hole called `noun` on a floor, each from where it first was.
 
-    They are its ends and its sides, which lie on the axis `across` the stick.
+    `on` is the face that the floor lies under and the axis across the stick on it: of the lines
+    those are struck that lie along the stick or on that axis.
     """
+    face, across = on
     return Task(
         id=id_,
         stage=Stage.CUT,
         title=title,
+        faces=(face,),
         readings=tuple(
             _again(stick, line.axis, line.at, lower_first(line.title), f"{line.id} of the {noun}")
             for line in lines

@@ -7,13 +7,14 @@ over or under shows only on the far side.
 from dataclasses import dataclass
 
 from benchmate.frame.marking import Says, square_mark
-from benchmate.frame.practice import LEAVE_THE_LINE, SAW
+from benchmate.frame.practice import LEAVE_THE_LINE, SAW, STOP_AT_DEPTH
 from benchmate.frame.reduction import unmeasured
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.findings import Finding, stop
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import Stick, axis_from, reference_for
 
@@ -26,9 +27,12 @@ SHOULDER = "shoulder"
 BAREFACED = "Barefaced: no shoulder on the reference side, so left and right are not alike. "
 """Barefaced timbers come in left and right (trade notes 2.1: TFG-bare, TFG-gloss)."""
 
-_LEANS = "The kerf leans: it follows the shoulder lines on the two faces beside this one. "
+SHOULDERS_FIRST = "Shoulders before cheeks. "
+"""The shoulder first, then the cheeks (trade notes 5.1, FHB-beemer)."""
 
-_RUNS_ON = " Run it on past the shoulder, as far as the reduction end line."
+LEANS = "The kerf leans: it follows the shoulder lines on the two faces beside this one. "
+
+RUNS_ON = " Run it on past the shoulder, as far as the reduction end line."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,14 +96,17 @@ class Cheeks:
         return tuple(Cut((shoulder, planes[face])) for face in self.sides(reduced=reduced))
 
 
-def cheek_lines(cheeks: Cheeks, *, reduced: bool) -> tuple[Line, ...]:
-    """The near cheek line, unless the tenon is barefaced, and the far one."""
+def cheek_lines(cheeks: Cheeks, *, reduced: bool, barefaced: str = BAREFACED) -> tuple[Line, ...]:
+    """The near cheek line, and the far one.
+
+    Where there is no near cheek the far line says that the tenon is `barefaced`.
+    """
     far = cheeks.stick.pose.words(cheeks.face.opposite)
     near = Says(
         title="Near cheek line",
         why="The set-back. It is the same in the mortise, so the faces come flush.",
     )
-    on = _RUNS_ON if reduced and cheeks.far == cheeks.framed < cheeks.real else ""
+    on = RUNS_ON if reduced and cheeks.far == cheeks.framed < cheeks.real else ""
     says = Says(
         title="Far cheek line",
         beside=(
@@ -107,7 +114,7 @@ def cheek_lines(cheeks: Cheeks, *, reduced: bool) -> tuple[Line, ...]:
             Beside(cheeks.real - cheeks.far, f"to come off the {far}"),
         ),
         why=(
-            f"{'' if cheeks.near else BAREFACED}Set-back and thickness together, from the "
+            f"{'' if cheeks.near else barefaced}Set-back and thickness together, from the "
             "reference face. What the stick is over or under shows only on the far side."
             f"{on}"
         ),
@@ -118,9 +125,14 @@ def cheek_lines(cheeks: Cheeks, *, reduced: bool) -> tuple[Line, ...]:
 
 
 def saw_shoulder(
-    cheeks: Cheeks, face: Face, deep: Length, *, setting: str = "", leans: bool = False
+    cheeks: Cheeks,
+    face: Face,
+    deep: Length,
+    *,
+    setting: Setting | None = None,
+    before: str = "",
 ) -> Task:
-    """Sawing the shoulder in from one face, so deep; the kerf `leans` where the shoulder slopes."""
+    """Sawing the shoulder in from one face, so deep; `before` that, what else is to be known."""
     words, end = cheeks.stick.pose.words(face), cheeks.stick.pose.words(cheeks.end)
     first = "" if face.is_reference else unmeasured(cheeks.stick, axis_from(face), cheeks.places)
     return Task(
@@ -131,7 +143,7 @@ def saw_shoulder(
         faces=(face,),
         readings=(Reading(value=deep, hook=words, way="straight in"),),
         waste=f"Keep the kerf on the {end} side of the knifed line.",
-        why=f"{_LEANS if leans else ''}Stop at the depth: deeper weakens the tenon's root.",
+        why=f"{before}{STOP_AT_DEPTH}",
         caution=f"{first}{SAW}",
         setting=setting,
     )
@@ -178,6 +190,12 @@ def saw_edges(end: Face, cheek: Face, width: Length, near_edge: str) -> Task:
         why=LEAVE_THE_LINE,
         caution=SAW,
     )
+
+
+def near_edge_words(stick: Stick, edges: Axis, edge: Length) -> str:
+    """What a tenon's width is measured from: the face itself where that edge is not cut back."""
+    face = stick.pose.words(reference_for(edges))
+    return f"narrow edge by the {face}" if edge else face
 
 
 def cheek_outside(cheeks: Cheeks, code: str, tape: Tape) -> Finding | None:

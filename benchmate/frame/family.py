@@ -4,9 +4,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from benchmate.frame.floors import Floors
 from benchmate.frame.frame import Frame
 from benchmate.model.feature import Feature
+from benchmate.model.floors import Floors
 from benchmate.model.record import Record
 
 

@@ -279,7 +279,7 @@ def _strike_anew(shape: Housing, noun: str, lines: tuple[Line, ...]) -> Task:
     """Striking on the floor what cutting the housing took away, each from where it first was."""
     return strike_anew(
         shape.stick,
-        shape.sides,
+        (shape.entry, shape.sides),
         lines,
         noun=noun,
         id_="strike-floor",

@@ -6,6 +6,7 @@ from benchmate.frame.flats import along_at, deep_at
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Slant, Spot
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import Stick, reference_for
 
@@ -25,7 +26,7 @@ class Says:
     beside: tuple[Beside, ...] = ()
     waste: str = ""
     faces: tuple[Face, ...] = ()
-    setting: str = ""
+    setting: Setting | None = None
 
 
 def square_mark(plane: Plane, says: Says) -> Line:

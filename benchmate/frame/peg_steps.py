@@ -27,6 +27,8 @@ FINGERS = "Keep fingers out of the joint while it is driven up and taken apart."
 
 NOT_YET = "Do not bore at these marks: they are shifted towards the shoulder first. "
 
+UNDRAWN = "No draw: the holes lie where they were pricked."
+
 ENGINEER = "whether that is enough, the engineer decides"
 """No distance is a law here: published ones differ by half (trade notes 3)."""
 
@@ -48,11 +50,31 @@ def holes_words(pegs: Pegs) -> str:
 
 def wood_left(wood: Length, pegs: Pegs, to: str, tape: Tape) -> tuple[Beside, Beside]:
     """The wood from a hole's centre to an end or edge, in diameters too, and from its rim."""
-    across = f"{in_diameters(wood, pegs.size)} of the {tape.text(pegs.size)} hole"
     return (
-        Beside(wood, f"from the centre to {to}, {across}"),
+        Beside(wood, f"from the centre to {to}, {_of_the_hole(wood, pegs, tape)}"),
         Beside(wood - pegs.radius, f"of wood from the hole to {to}"),
     )
+
+
+def relish_beyond(wood: Length, pegs: Pegs, tape: Tape) -> tuple[Beside, Beside]:
+    """The wood from a tenon's holes to its end, told on the timber that receives it.
+
+    With a draw the tenon's own holes lie nearer its shoulder than those this is told beside.
+    """
+    if not pegs.draw:
+        return wood_left(wood, pegs, "the tenon's end", tape)
+    drawn = f"drawn {tape.text(pegs.draw)} nearer the shoulder"
+    return (
+        Beside(
+            wood,
+            f"from the tenon's own hole, {drawn}, to its end, {_of_the_hole(wood, pegs, tape)}",
+        ),
+        Beside(wood - pegs.radius, "of wood from that hole to the tenon's end"),
+    )
+
+
+def _of_the_hole(wood: Length, pegs: Pegs, tape: Tape) -> str:
+    return f"{in_diameters(wood, pegs.size)} of the {tape.text(pegs.size)} hole"
 
 
 def towards_shoulder(pegs: Pegs, end: str, tape: Tape) -> str:

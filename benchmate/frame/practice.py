@@ -28,6 +28,12 @@ DRILL = "A big bit can wrench the drill round: brace it, and clear chips with th
 LEAVE_THE_LINE = "Leave the line: what is left on can be pared, what is gone cannot be put back."
 """Common practice, no source."""
 
+STOP_AT_DEPTH = "Stop at the depth: deeper weakens the tenon's root."
+"""Common practice, no source."""
+
+CRISP = "Knifed lines stay crisp, and hatching on every face shows which side goes."
+"""Common practice, no source."""
+
 NOT_OVERALL = "Shoulder to shoulder, not overall: the tenon lies beyond."
 """Common practice, no source: say which of the two lengths is meant."""
 

@@ -5,15 +5,17 @@ from dataclasses import dataclass, replace
 
 from benchmate.frame import cheeks
 from benchmate.frame.cheeks import Cheeks
+from benchmate.frame.end_tasks import measure_finished
 from benchmate.frame.marking import Says, square_mark
-from benchmate.frame.practice import AS_CUT, CHISEL, SAW, unsure
+from benchmate.frame.practice import CHISEL, CRISP, SAW, unsure
 from benchmate.frame.reduction import unmeasured
 from benchmate.frame.stick_end import StickEnd
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Asks, Line, Reading, Stage, Task
+from benchmate.model.feature import Line, Reading, Stage, Task
 from benchmate.model.findings import Finding
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Cut, Plane, above
 from benchmate.model.stick import across, reference_for
 
@@ -69,14 +71,7 @@ class RakingTenon(StickEnd):
     @property
     def between(self) -> Cheeks:
         """Its two cheeks, which are those of any tenon."""
-        return Cheeks(
-            stick=self.stick,
-            end=self.end,
-            feature=self.feature,
-            axis=self.cheeks,
-            near=self.near,
-            far=self.far,
-        )
+        return self.cheeks_at(self.cheeks, self.near, self.far)
 
     @property
     def near_cheek(self) -> str:
@@ -116,12 +111,12 @@ def knife(tenon: RakingTenon, what: str, draws: str, hold_up: str) -> Task:
         draws=draws,
         faces=LONG_FACES,
         waste=f"Towards the {tenon.end_words}, outside the tenon's own lines.",
-        why="Knifed lines stay crisp, and hatching on every face shows which side goes.",
+        why=CRISP,
         caution=f"Hold it up as it will stand before the first cut: {hold_up}.",
     )
 
 
-def saw_tip(tenon: RakingTenon, draws: str, parallel: str, setting: str) -> Task:
+def saw_tip(tenon: RakingTenon, draws: str, parallel: str, setting: Setting | None) -> Task:
     """Sawing off the tenon's end right across, `parallel` to the line it is measured from."""
     return Task(
         id="saw-end",
@@ -137,32 +132,30 @@ def saw_tip(tenon: RakingTenon, draws: str, parallel: str, setting: str) -> Task
 
 
 def saw_side_tasks(
-    tenon: RakingTenon, title: str, draws: str, setting: str, faces: tuple[Face, ...] = ()
+    tenon: RakingTenon,
+    title: str,
+    draws: str,
+    setting: Setting | None,
+    faces: tuple[Face, ...] = (),
 ) -> tuple[Task, ...]:
     """Sawing the shoulder a tenon stands on, side by side: each has a depth of its own.
 
     `faces` are shown beside the one that is sawn from.
     """
     near, words = reference_for(tenon.cheeks), tenon.stick.pose.words
-    first = unmeasured(tenon.stick, tenon.cheeks, tenon.places)
     sides = (
-        ("near", near, tenon.near, ""),
-        ("far", near.opposite, tenon.real_wide - tenon.far, first),
+        ("near", near, tenon.near),
+        ("far", near.opposite, tenon.real_wide - tenon.far),
     )
     return tuple(
-        Task(
+        replace(
+            cheeks.saw_shoulder(tenon.between, face, deep, setting=setting),
             id=f"saw-{side}",
-            stage=Stage.CUT,
             title=f"{title}, {words(face)}",
             draws=draws,
             faces=(face, *faces),
-            readings=(Reading(value=deep, hook=words(face), way="straight in"),),
-            waste=f"Keep the kerf on the {tenon.end_words} side of the knifed line.",
-            why="Stop at the depth: deeper weakens the tenon's root.",
-            caution=f"{caution}{SAW}",
-            setting=setting,
         )
-        for side, face, deep, caution in sides
+        for side, face, deep in sides
         if deep
     )
 
@@ -193,22 +186,17 @@ def pare(tenon: RakingTenon, what: str, why: str) -> Task:
 
 def measure_as_cut(tenon: RakingTenon, hook: str) -> Task:
     """Typing the tenon's thickness as cut, and its length square to the `hook`."""
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the tenon as cut",
-        faces=(tenon.end,),
-        readings=(
+    return measure_finished(
+        "the tenon",
+        (tenon.end,),
+        (
             Reading(value=tenon.real("thickness"), hook=tenon.near_cheek, way="to the far cheek"),
             Reading(value=tenon.real("length"), hook=hook, way="square to it, to the tenon's end"),
         ),
-        why="The mortise is cut to the tenon that was really made.",
         caution=(
             "The thickness counts from the near cheek. If that was overcut, move its line in the "
             "mortise as well."
         ),
-        asks=Asks.AS_CUT,
-        lasting=False,
     )
 
 

@@ -42,6 +42,12 @@ class StickEnd(ABC):
         ahead = self.end is Face.FAR_END
         return self.shoulder + beyond if ahead else self.shoulder - beyond
 
+    def cheeks_at(self, axis: Axis, near: Length, far: Length) -> Cheeks:
+        """Two cheeks of a tenon on it, so far in on an axis across it."""
+        return Cheeks(
+            stick=self.stick, end=self.end, feature=self.feature, axis=axis, near=near, far=far
+        )
+
     def real(self, size: str) -> Length:
         """A size as cut if it was typed, otherwise as laid out.
 
@@ -61,14 +67,7 @@ class CheekedEnd(StickEnd):
     @property
     def cheeks(self) -> Cheeks:
         """Its two cheeks."""
-        return Cheeks(
-            stick=self.stick,
-            end=self.end,
-            feature=self.feature,
-            axis=self.cheek_axis,
-            near=self.near,
-            far=self.far,
-        )
+        return self.cheeks_at(self.cheek_axis, self.near, self.far)
 
     @property
     def edges(self) -> Axis:

@@ -6,9 +6,10 @@ each so far along and so far in. The plane through both is kept whole; nothing i
 
 from benchmate.frame.flats import leaning as through_points
 from benchmate.frame.flats import reversed_plane
-from benchmate.measure.angle import angle_text, tenths
+from benchmate.measure.angle import tenths
 from benchmate.measure.length import Length
 from benchmate.model.feature import Spot
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Plane
 
 
@@ -27,6 +28,6 @@ def towards_end(plane: Plane, *, reference: bool) -> Plane:
     return plane if (plane.normal[0] > 0) is reference else reversed_plane(plane)
 
 
-def slope_setting(along: int, across: int) -> str:
+def slope_setting(along: int, across: int) -> Setting:
     """How to set a bevel for wood cut in from a face at a slope, off square to that face."""
-    return f"bevel {angle_text(tenths(across, along))} off square to the face"
+    return Setting(off_square=tenths(across, along), bevel=True)

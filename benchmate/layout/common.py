@@ -67,12 +67,21 @@ def _crown_goes(stick: Stick) -> str:
     A raking timber has its reference line on the edge that is away from the corner, or on the roof
     plane; the crown goes to that side.
     """
-    if stick.pose.rakes:
-        edge = stick.pose.words(reference_for(plumb_axis(stick.pose)))
-        return f"towards the {edge}, its reference edge"
-    if stick.pose.reference_end in (Direction.UP, Direction.DOWN):
+    side = crown_side(stick)
+    if side is None:
         return "outwards, butt of the tree down"
+    if stick.pose.rakes:
+        return f"towards the {stick.pose.words(side)}, its reference edge"
     return "up, with the worse faces out of sight"
+
+
+def crown_side(stick: Stick) -> Face | None:
+    """The long face that the crown goes to; None for a post, whose crown goes outwards."""
+    if stick.pose.rakes:
+        return reference_for(plumb_axis(stick.pose))
+    if stick.pose.reference_end in (Direction.UP, Direction.DOWN):
+        return None
+    return stick.pose.face(Direction.UP)
 
 
 _READ_BACK = (

@@ -2,31 +2,37 @@
 
 How it works
 1. A cut leaves a floor under a face where one plane alone bounds it in from there, parallel to it.
-2. A mouth lies all in such a cut where its outline on the face does, corner by corner, as both are
+   Where the work over it was measured as cut, that is where the floor lies.
+2. A mouth is closed on its face: a housing that runs out to an arris comes out on the face beside
+   as well, and does not open on that.
+3. A mouth lies all in such a cut where its outline on the face does, corner by corner, as both are
    convex. It must go deeper than the floor, or there is nothing left of it to make.
-3. Only work that is done in the same spell counts: a hole that is made when the finished tenon is
+4. Only work that is done in the same spell counts: a hole that is made when the finished tenon is
    fitted says itself what comes before it.
 """
 
 from collections.abc import Iterator
 
-from benchmate.frame.floors import Floor, Floors
 from benchmate.layout.outlines import FaceView, Outline, Point, face_view, outline
 from benchmate.measure.length import Length
 from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Feature, Stage
-from benchmate.model.solids import Cut
+from benchmate.model.floors import Floor, Floors
+from benchmate.model.solids import Cut, Plane
 from benchmate.model.stick import Stick
 from benchmate.model.words import lower_first
 
 MAKING = (Stage.CUT, Stage.PARE)
 """The spell in which wood is taken away, before anything is measured as cut."""
 
+MADE = (*MAKING, Stage.AS_CUT)
+"""The same, and measuring what came out of it."""
+
 
 def floors_on(stick: Stick, features: tuple[Feature, ...]) -> Floors:
     """Every floor that one joint of a timber leaves over a mouth of another."""
     made = [(each, _spans(each)) for each in features if _is_made(each)]
-    return tuple(
+    found = (
         floor
         for under, own in made
         for over, others in made
@@ -36,6 +42,7 @@ def floors_on(stick: Stick, features: tuple[Feature, ...]) -> Floors:
         if reach[0] < span[1] and span[0] < reach[1]
         for floor in _floors(stick, under, cut, over, wider)
     )
+    return tuple(dict.fromkeys(found))
 
 
 def _is_made(feature: Feature) -> bool:
@@ -67,41 +74,56 @@ def _span(cut: Cut) -> _Span:
 def _floors(stick: Stick, under: Feature, cut: Cut, over: Feature, wider: Cut) -> Iterator[Floor]:
     for face in LONG_FACES:
         view = face_view(stick, face, stick.section(*under.place))
-        at = _floor(wider, view)
-        if at is None or not _goes_on(cut, view, at):
+        plane = _floor(wider, view)
+        if plane is None or not _goes_on(cut, view, _at(plane, view)):
             continue
         mouth, around = outline(cut, view), outline(wider, view)
-        if mouth and around and all(_holds(around, corner) for corner in mouth.points):
+        if not (mouth and around and _closed(mouth, view)):
+            continue
+        if all(_holds(around, corner) for corner in mouth.points):
+            made = {each.line: each.at for each in over.made}
             yield Floor(
                 timber=stick.id,
                 under=under.id,
                 over=over.id,
                 face=face,
-                at=Length(at),
+                at=made.get(plane.line or "", Length(_at(plane, view))),
                 name=lower_first(over.title),
             )
 
 
-def _floor(cut: Cut, view: FaceView) -> int | None:
-    """Where a cut from a face ends on one plane parallel to it; None for any other cut."""
+def _floor(cut: Cut, view: FaceView) -> Plane | None:
+    """The one plane, parallel to a face, that a cut from there ends on; None for any other cut."""
     found = [plane for plane in cut.planes if plane.normal[view.fixed]]
     if len(found) != 1 or any(found[0].normal[axis] for axis in view.shown):
         return None
-    (plane,) = found
+    return found[0] if _inwards(found[0], view) > 0 else None
+
+
+def _inwards(plane: Plane, view: FaceView) -> int:
+    """Above nothing where the waste of a plane lies on the side of a face."""
     part = plane.normal[view.fixed]
-    inwards = 1 if view.face.is_reference else -1
-    return plane.offset // part if part * inwards > 0 else None
+    return part if view.face.is_reference else -part
+
+
+def _at(plane: Plane, view: FaceView) -> int:
+    return plane.offset // plane.normal[view.fixed]
 
 
 def _goes_on(cut: Cut, view: FaceView, at: int) -> bool:
-    """Whether a cut that is bounded square to a face goes deeper from it than a floor."""
+    """Whether a cut goes deeper from a face than a floor; one with a sloping bottom is taken to."""
     for plane in cut.planes:
-        part = plane.normal[view.fixed]
-        inwards = part if view.face.is_reference else -part
-        if inwards > 0:
-            deep = plane.offset / part
-            return deep > at if view.face.is_reference else deep < at
+        square = not any(plane.normal[axis] for axis in view.shown)
+        if square and _inwards(plane, view) > 0:
+            bottom = _at(plane, view)
+            return bottom > at if view.face.is_reference else bottom < at
     return True
+
+
+def _closed(mouth: Outline, view: FaceView) -> bool:
+    """Whether an outline on a long face runs out to neither of its edges."""
+    edges = view.low[1], view.high[1]
+    return all(edges[0] < across < edges[1] for _, across in mouth.points)
 
 
 def _holds(around: Outline, corner: Point) -> bool:
@@ -113,9 +135,10 @@ def _holds(around: Outline, corner: Point) -> bool:
     return min(turns) >= 0 or max(turns) <= 0
 
 
-def makings(feature: Feature) -> tuple[str, ...]:
-    """The steps that take a feature's wood away, in order."""
-    made = sorted(
-        (task for task in feature.tasks if task.stage in MAKING), key=lambda task: task.stage
-    )
-    return tuple(f"{feature.id}/{task.id}" for task in made)
+def last_making(feature: Feature) -> str:
+    """The step after which a feature is made, and measured where it is. Raises ValueError."""
+    made = [task for task in feature.tasks if task.stage in MADE]
+    if not made:
+        raise ValueError(f"{feature.id} has nothing to make")
+    *_, last = sorted(made, key=lambda task: task.stage)
+    return f"{feature.id}/{last.id}"

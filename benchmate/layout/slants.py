@@ -1,11 +1,11 @@
 """A slanting line in words and figures: its start leads, its other end and its settings follow."""
 
 from benchmate.frame.flats import nearest
-from benchmate.frame.settings import blade_lies, leans_in
 from benchmate.layout.step import LINE
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Slant
+from benchmate.model.setting import Arm, Setting
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick, axis_from, reference_for
 from benchmate.model.words import lower_first
@@ -31,33 +31,44 @@ def other_end(stick: Stick, line: Line, faces: tuple[Face, ...]) -> tuple[Beside
     on = line.slant.where[1]
     if line.axis is not Axis.ALONG:
         face = stick.pose.words(reference_for(line.slant.axis))
-        return (Beside(finish.deep, f"in from the {face} on the {on}"),)
+        return (Beside(finish.deep, f"from the {face} on the {on}"),)
     further = finish.along - start.along
     end = stick.pose.words(_leans_to(line.slant))
     if inside(line, faces):
-        return (Beside(abs(further), f"towards the {end} it leans, going in to the {on}"),)
+        return (Beside(abs(further), f"nearer the {end} at the {on}"),)
     if stick.start < finish.along < stick.finish:
-        return (Beside(abs(further), f"further towards the {end} on the {on}"),)
+        return (Beside(abs(further), f"nearer the {end} on the {on}"),)
     face = stick.pose.words(reference_for(line.slant.axis))
-    return (
-        Beside(_on_the_end(stick, line.slant), f"in from the {face} on the end grain of the {end}"),
-    )
+    grain = f"{end.removesuffix(' end')} end grain"
+    return (Beside(_on_the_end(stick, line.slant), f"from the {face}, {grain}"),)
 
 
-def setting_words(stick: Stick, line: Line, faces: tuple[Face, ...]) -> str:
+def setting_of(stick: Stick, line: Line, faces: tuple[Face, ...]) -> Setting | None:
     """How to set the square and the saw for a slanting line, and which way the square lies.
 
     A line that leans only going in is struck square across.
     """
-    if line.slant is None or line.slant.start.along == line.slant.finish.along:
-        return line.slant.setting if line.slant else ""
+    slant = line.slant
+    if slant is None or slant.setting is None or slant.start.along == slant.finish.along:
+        return slant.setting if slant else None
     if inside(line, faces):
-        return leans_in(line.slant.setting)
-    start, finish = line.slant.start, line.slant.finish
+        return slant.setting.leaning_in()
+    square = slant.setting.square
+    return _lying(stick, slant, slant.setting, square.arm) if square else slant.setting
+
+
+def _lying(stick: Stick, slant: Slant, setting: Setting, arm: Arm | None) -> Setting:
+    """The setting of a slant with how the square lies, so that it is not turned over.
+
+    Both figures lie on the edge of a reference face. Struck along the tongue a line leans, as it
+    leaves that edge, towards the blade; struck along the blade away from it.
+    """
+    start, finish = slant.start, slant.finish
     along = finish.along > start.along
     ahead = Face.FAR_END if along is (finish.deep >= start.deep) else Face.REFERENCE_END
-    edge, words = reference_for(line.slant.axis), stick.pose.words
-    return blade_lies(line.slant.setting, words(ahead), words(ahead.opposite), words(edge))
+    blade = ahead if arm is Arm.TONGUE else ahead.opposite
+    pose = stick.pose
+    return setting.lying(pose.words(blade), pose.edge_words(reference_for(slant.axis)))
 
 
 def _leans_to(slant: Slant) -> Face:

@@ -1,11 +1,12 @@
 """One step of the walk round a timber, and the walk as a whole."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Beside, Feature, Reading, Stage
+from benchmate.model.floors import Floors
+from benchmate.model.setting import Setting
 from benchmate.model.stick import Stick
 
 LINE = " (line)"
@@ -23,7 +24,7 @@ class Step:
     strikes, within its feature. A step that is not `lasting` asks for a fresh look at the stick, so
     its tick never goes out of date. `draws` is the line a drawing shows: the one struck, or the one
     that a task works to. `rests` are the places of the lines that a cut was made to, or where the
-    other end of a slanting line lies. `setting` is how to set a square and a saw, in words.
+    other end of a slanting line lies. `setting` is how to set a square and a saw.
     A slanting line `leads_on` to the first figure beside it: where its other end comes.
     """
 
@@ -46,7 +47,7 @@ class Step:
     line: str | None
     draws: str | None
     rests: tuple[Reading, ...] = ()
-    setting: str = ""
+    setting: Setting | None = None
     leads_on: bool = False
 
 
@@ -55,8 +56,8 @@ class Layout:
     """All steps of one timber in order; `shoulder` is the step that strikes the reference shoulder.
 
     `shoulder` is None where the reference end has no tenon: there the squared end is the datum.
-    `least_wood` is what the shop keeps between two joints. `over` names the feature whose cut takes
-    away the face that another opens on, by that one's id.
+    `least_wood` is what the shop keeps between two joints. `floors` are those that joints of the
+    timber leave where others open.
     """
 
     stick: Stick
@@ -64,7 +65,11 @@ class Layout:
     steps: tuple[Step, ...]
     shoulder: str | None
     least_wood: Length
-    over: Mapping[str, str] = field(default_factory=dict)
+    floors: Floors = ()
+
+    def over(self, feature: str) -> tuple[str, ...]:
+        """The features whose cuts take away faces that one opens on."""
+        return tuple(dict.fromkeys(each.over for each in self.floors if each.under == feature))
 
     def step(self, step: str) -> Step:
         """A step by id. Raises KeyError for an unknown one."""

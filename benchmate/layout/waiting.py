@@ -1,6 +1,6 @@
 """What a step had better wait for: a mortise is cut to the tenon that was really made."""
 
-from benchmate.layout.floors import MAKING, makings
+from benchmate.layout.floors import MAKING, last_making
 from benchmate.layout.step import Layout, Step
 from benchmate.model.feature import Asks, Awaits, Stage
 from benchmate.model.stick import STICK
@@ -26,11 +26,12 @@ def awaited(layout: Layout, step: Step) -> tuple[Awaits, ...]:
 def ever_awaited(layout: Layout) -> tuple[Awaits, ...]:
     """All that any step of a timber waits for, each once."""
     joints = (each for feature in layout.features for each in feature.awaits)
-    over = (each for feature in layout.over for each in _over(layout, feature))
+    under = dict.fromkeys(floor.under for floor in layout.floors)
+    over = (each for feature in under for each in _over(layout, feature))
     return tuple(dict.fromkeys((*joints, *over)))
 
 
 def _over(layout: Layout, feature: str) -> tuple[Awaits, ...]:
-    """The last step of the work that takes a feature's face away, if any does."""
-    over = layout.feature(layout.over.get(feature, ""))
-    return () if over is None else (Awaits(layout.stick.id, makings(over)[-1]),)
+    """The last step of all work that takes a face of a feature away."""
+    over = (layout.feature(each) for each in layout.over(feature))
+    return tuple(Awaits(layout.stick.id, last_making(each)) for each in over if each)

@@ -3,17 +3,16 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
-from benchmate.frame.floors import Floors
 from benchmate.frame.frame import Frame
 from benchmate.joinery import family_of
 from benchmate.layout.common import mated_back_check, stick_tasks
-from benchmate.layout.floors import MAKING, floors_on
+from benchmate.layout.floors import MADE, floors_on
 from benchmate.layout.marks import SHOULDER, is_mark
 from benchmate.layout.outlines import struck
 from benchmate.layout.slants import (
     other_end,
     parallel_rests,
-    setting_words,
+    setting_of,
     slant_rests,
     start_words,
 )
@@ -21,6 +20,7 @@ from benchmate.layout.step import LINE, Layout, Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks, Feature, Line, Reading, Stage, Task
+from benchmate.model.floors import Floors
 from benchmate.model.project import Timber
 from benchmate.model.solids import Axis
 from benchmate.model.stick import ENDS, STICK, Stick, reference_for
@@ -35,6 +35,10 @@ def features_on(frame: Frame, timber: str) -> tuple[Feature, ...]:
 
 def _cut_on(frame: Frame, timber: str) -> tuple[tuple[Feature, ...], Floors]:
     """The same, and the floors that joints of the timber leave over others."""
+    return frame.once(f"cut on {timber}", lambda: _cut(frame, timber))
+
+
+def _cut(frame: Frame, timber: str) -> tuple[tuple[Feature, ...], Floors]:
     records: tuple[Timber | Work, ...] = (frame.timber(timber), *frame.works_on(timber))
     found = tuple(
         feature
@@ -56,14 +60,22 @@ def _features_of(record: Timber | Work, frame: Frame) -> tuple[Feature, ...]:
 
 
 def _under(records: tuple[Timber | Work, ...], frame: Frame, floors: Floors) -> dict[str, Feature]:
-    """The features whose mouths lie on floors of other joints, as they are with them."""
-    at = {(floor.timber, floor.under) for floor in floors}
+    """The features whose mouths lie on floors of other joints, as they are with them.
+
+    Only a family that can say so is asked; what another one says is told as a finding.
+    """
+    own = {floor.under for floor in floors}
+    asked = (
+        record
+        for record in records
+        if own.intersection(each.id for each in _features_of(record, frame))
+    )
     return {
         feature.id: feature
-        for record in records
-        if floors and (under := family_of(record).under)
+        for record in asked
+        if (under := family_of(record).under)
         for feature in _of_joint(record, under(record, frame, floors))
-        if (feature.timber, feature.id) in at
+        if feature.id in own and feature.timber == floors[0].timber
     }
 
 
@@ -81,7 +93,7 @@ def lay_out(frame: Frame, timber: str) -> Layout:
     stick = frame.stick(timber)
     features, floors = _cut_on(frame, timber)
     steps = [_task_step(stick, STICK, "", task) for task in stick_tasks(stick, features)]
-    over = {floor.under: floor.over for floor in floors}
+    late = _late(floors)
     for feature in features:
         title, faces = feature.title, struck(feature, stick)
         steps += [
@@ -96,17 +108,30 @@ def lay_out(frame: Frame, timber: str) -> Layout:
     return Layout(
         stick=stick,
         features=features,
-        steps=tuple(sorted(steps, key=lambda step: _order(step, over))),
+        steps=tuple(sorted(steps, key=lambda step: _order(step, late))),
         shoulder=_shoulder_step(stick, features),
         least_wood=frame.project.practice.least_wood,
-        over=over,
+        floors=floors,
     )
 
 
-def _order(step: Step, over: Mapping[str, str]) -> tuple[Stage, bool, Stage]:
-    """By stage; but what lies under another joint is made once that one's wood is all away."""
-    late = step.feature in over and step.stage in MAKING
-    return (max(MAKING) if late else step.stage, late, step.stage)
+def _order(step: Step, late: Mapping[str, int]) -> tuple[Stage, int, Stage]:
+    """By stage; but what lies under another joint is made once that one is made and measured."""
+    turn = late.get(step.feature, 0) if step.stage in MADE else 0
+    return (max(MADE) if turn else step.stage, turn, step.stage)
+
+
+def _late(floors: Floors) -> dict[str, int]:
+    """How many joints lie one over the other above each feature that lies under any."""
+    over: dict[str, set[str]] = {}
+    for floor in floors:
+        over.setdefault(floor.under, set()).add(floor.over)
+    return {feature: _depth(feature, over, frozenset()) for feature in over}
+
+
+def _depth(feature: str, over: Mapping[str, set[str]], seen: frozenset[str]) -> int:
+    above = over.get(feature, set()) - seen
+    return max((1 + _depth(each, over, seen | {feature}) for each in above), default=0)
 
 
 def _shoulder_step(stick: Stick, features: tuple[Feature, ...]) -> str | None:
@@ -148,7 +173,7 @@ def _line_step(stick: Stick, feature: Feature, line: Line, faces: tuple[Face, ..
         line=line.id,
         draws=line.id,
         rests=slant_rests(line),
-        setting=setting_words(stick, line, faces),
+        setting=setting_of(stick, line, faces),
         leads_on=bool(other),
     )
 

@@ -5,7 +5,7 @@
 3. A figure of zero has no sign. Its mark is then the sign of the hidden length.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from fractions import Fraction
 from typing import Literal
@@ -94,6 +94,11 @@ class Tape:
             raise ValueError(
                 f"a tape in {self.style.value} has no graduation {self.graduation.name}"
             )
+
+    @property
+    def without_feet(self) -> "Tape":
+        """The same for figures on a framing square, which has no feet."""
+        return self if self.style is Style.MM else replace(self, style=Style.INCHES)
 
     def show(self, length: Length) -> Shown:
         """The figure for a length, rounded by the three rules above."""

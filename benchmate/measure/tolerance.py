@@ -15,11 +15,14 @@ from benchmate.measure.length import (
 )
 
 __all__ = [
+    "DEEPEST_BRACKETS",
+    "LARGEST_RECKONED",
     "LARGEST_SECTION",
     "LONGEST_LENGTH_TEXT",
     "LONGEST_SECTION_TEXT",
     "LONGEST_SUM_TEXT",
     "LONGEST_TIMBER",
+    "MOST_SPACES",
     "NM_PER_FOOT",
     "NM_PER_HUNDREDTH_MM",
     "NM_PER_INCH",
@@ -57,6 +60,15 @@ LONGEST_SECTION_TEXT = 2 * LONGEST_LENGTH_TEXT + 3
 
 LONGEST_SUM_TEXT = 240
 """Characters in a typed sum: more than three lines of a small screen cannot be checked by eye."""
+
+LARGEST_RECKONED = Length.feet(10_000)
+"""The most a line of the calculator may come to: fifty of the longest timbers, laid end to end."""
+
+DEEPEST_BRACKETS = 12
+"""Brackets inside brackets in a line of the calculator: more cannot be checked by eye."""
+
+MOST_SPACES = 200
+"""Equal spaces that a length may be divided into: the longest timber in spaces of a foot."""
 
 SAME_SLOPE = 1000
 """Two slopes are one where they part by less than one in so many: a 64th over more than a foot.

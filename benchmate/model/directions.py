@@ -151,6 +151,14 @@ class Pose:
             return end_words(direction)
         return end_words(Direction.UP if direction is self.head else Direction.DOWN)
 
+    def edge_words(self, face: Face) -> str:
+        """What a framer calls the edge that a long face makes with the one he strikes a line on.
+
+        For one on the side of a rafter its `top edge`, for one on top of a plate its `South edge`.
+        """
+        words = self.words(face)
+        return "bottom edge" if words == "underside" else f"{words.removesuffix(' face')} edge"
+
     @property
     def right_handed(self) -> bool:
         """Whether the second face is on the right as the first is seen with its end below."""

@@ -11,6 +11,8 @@ from typing import NamedTuple
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.findings import Finding
+from benchmate.model.floors import Floors
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Cut
 
 
@@ -87,14 +89,14 @@ class Slant:
     """How a line slants across the faces beside its `axis`, from its start to its finish.
 
     `where` says in words what each of the two is found on: `South arris`, `shoulder line`.
-    `setting` is how to set a square and a saw for it, in words, if there is a way.
+    `setting` is how to set a square and a saw for it, if there is a way.
     """
 
     axis: Axis
     start: Spot
     finish: Spot
     where: tuple[str, str]
-    setting: str = ""
+    setting: Setting | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,7 +131,7 @@ class Task:
     """Something to do that strikes no line: measure, knife, saw, pare, label.
 
     `draws` is the line the task works to, so that a drawing shows the waste of that alone.
-    `setting` is how to set a square and a saw, in words.
+    `setting` is how to set a square and a saw for it, where it slants.
     """
 
     id: str
@@ -144,7 +146,7 @@ class Task:
     asks: Asks = Asks.NOTHING
     lasting: bool = True
     draws: str = ""
-    setting: str = ""
+    setting: Setting | None = None
 
 
 class Size(NamedTuple):
@@ -155,8 +157,15 @@ class Size(NamedTuple):
     how: str
 
 
+class Made(NamedTuple):
+    """Where a line came out `at` once it was cut, as measured."""
+
+    line: str
+    at: Length
+
+
 class Awaits(NamedTuple):
-    """A step on another timber that comes first: a mortise is cut to the tenon that was made."""
+    """A step that comes first, mostly on another timber: a mortise is cut to a finished tenon."""
 
     timber: str
     step: str
@@ -169,7 +178,8 @@ class Feature:
     `at` orders features from the reference end; `place` names where its section is measured.
     `awaits` is what its marks, all but measuring the stick, had better wait for. A `mated` one is
     marked for a finished part of another timber, so it comes after all else on its own. A `scribed`
-    one is marked by hand from its mate, so it has neither cuts nor lines.
+    one is marked by hand from its mate, so it has neither cuts nor lines. `made` is where lines of
+    it came out, and `floors` are those of other joints that its figures follow.
 
     `joint` is the id of the joint it is a side of, empty for a timber's ends and for chamfers;
     `meets` are the joints that one is meant to run into. The layout fills in the one, and adds
@@ -189,5 +199,7 @@ class Feature:
     awaits: tuple[Awaits, ...] = ()
     mated: bool = False
     scribed: bool = False
+    made: tuple[Made, ...] = ()
+    floors: Floors = ()
     joint: str = ""
     meets: tuple[str, ...] = ()

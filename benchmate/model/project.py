@@ -221,19 +221,17 @@ class Project(Record):
     @classmethod
     def _on_the_tape(cls, graduation: str | None, info: ValidationInfo) -> str | None:
         units = info.data.get("units")
-        fitting = [word for word, mark in GRADUATIONS.items() if mark.metric is (units == "mm")]
-        if units is None or graduation is None or graduation in fitting:
+        if units is None or graduation is None or graduation in fitting_marks(units):
             return graduation
         raise ValueError(
             f'is "{graduation}", which is no mark on a tape in {units}; write one of '
-            f"{', '.join(fitting)}"
+            f"{', '.join(fitting_marks(units))}"
         )
 
     @property
     def tape(self) -> Tape:
         """How lengths are shown in this project."""
-        usual = "1 mm" if self.units == "mm" else "1/16"
-        return Tape(style=STYLES[self.units], graduation=GRADUATIONS[self.graduation or usual])
+        return tape_of(self.units, self.graduation)
 
     @property
     def practice(self) -> Practice:
@@ -256,3 +254,17 @@ class Project(Record):
 def bare_unit(units: str) -> Unit:
     """The unit of a bare number in a project shown in `units`."""
     return Unit.MM if units == "mm" else Unit.INCH
+
+
+def fitting_marks(units: str) -> tuple[str, ...]:
+    """The graduations of a tape in these units, in the words of a project file."""
+    return tuple(word for word, mark in GRADUATIONS.items() if mark.metric is (units == "mm"))
+
+
+def tape_of(units: str, graduation: str | None) -> Tape:
+    """The tape that the words of a project file say; without a graduation, 1/16" or 1 mm.
+
+    Raises KeyError for words that are none, ValueError for a graduation of other units.
+    """
+    usual = "1 mm" if units == "mm" else "1/16"
+    return Tape(style=STYLES[units], graduation=GRADUATIONS[graduation or usual])

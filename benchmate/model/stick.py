@@ -84,6 +84,17 @@ class Wood:
         """
         return self.depth(axis, *places) - self.framed(axis, *places)
 
+    def over_on(self, face: Face, *places: str) -> Length:
+        """The same on one face: nothing comes off a reference face."""
+        return ZERO if face.is_reference else self.over(axis_from(face), *places)
+
+    def in_from(self, face: Face, at: Length, *places: str) -> Length:
+        """How far in from a long face, as that really is there, a reading across the stick lies.
+
+        The other way round as well: the reading of a place so far in.
+        """
+        return at if face.is_reference else self.depth(axis_from(face), *places) - at
+
     def section(self, *places: str) -> Section:
         """The real section at the first place measured, as `depth` finds each side of it."""
         return Section(self.depth(Axis.FIRST, *places), self.depth(Axis.SECOND, *places))
@@ -146,6 +157,11 @@ class Stick(Wood):
         """From where to where a joint in its side may lie: its body, and any lap at its ends."""
         near = self.start if Face.REFERENCE_END in self.lapped else ZERO
         return near, self.finish if Face.FAR_END in self.lapped else self.body
+
+    def past_room(self, start: Length, finish: Length) -> Length:
+        """How far a joint between two readings runs past that; nothing or less if it does not."""
+        low, high = self.room
+        return max(low - start, finish - high)
 
     def shoulder(self, end: Face) -> Length:
         """The reading of the shoulder at an end."""

@@ -161,6 +161,18 @@ def not_level_fault(timber: "Timber", what: str) -> Fault | None:
     return Fault("timber", problem, "use a tenon there, or name a timber that lies level")
 
 
+def level_faults(
+    timber: "Timber", end: Direction, into: "Timber", what: str
+) -> "tuple[Fault, ...]":
+    """What keeps an end that lies level, as `what` needs, from entering another timber's side.
+
+    Both must have places.
+    """
+    found = tuple(placed_faults(timber, end, into))
+    fault = not_level_fault(timber, what)
+    return found or ((fault,) if fault else ())
+
+
 _ROLLED = "is rolled to lie in a slope"
 
 

@@ -22,17 +22,17 @@ def was_seen(what: str, environ: Mapping[str, str]) -> bool:
     """
     try:
         return _mark(what, environ).exists()
-    except OSError:
+    except (OSError, RuntimeError):  # the latter where there is no home folder
         return True
 
 
 def note_seen(what: str, environ: Mapping[str, str]) -> bool:
     """Remember that a thing has been shown; False where that cannot be kept."""
-    mark = _mark(what, environ)
     try:
+        mark = _mark(what, environ)
         mark.parent.mkdir(parents=True, exist_ok=True)
         mark.touch()
-    except OSError:
+    except (OSError, RuntimeError):
         return False
     return True
 

@@ -24,18 +24,26 @@ def action_name(key: str) -> str:
 
 
 def bindings() -> list[Binding]:
-    """A binding for every key of the table that the screen answers to itself."""
+    """A binding for every key of the table that the bench answers to itself."""
+    return bindings_of(tuple(key.id for key in KEYS if key.id not in LIST_ACTIONS), "bench")
+
+
+def bindings_of(keys: tuple[str, ...], screen: str) -> list[Binding]:
+    """Bindings of some keys of the table, by their ids, for the screen that begins their own ids.
+
+    So a key does the same on every screen that answers to it.
+    """
     return [
         Binding(
             ",".join(key.keys),
             action_name(key.id),
             key.help,
             show=False,
-            priority=key.id in OVER_LISTS,
-            id=f"bench.{key.id}",
+            priority=screen == "bench" and key.id in OVER_LISTS,
+            id=f"{screen}.{key.id}",
         )
         for key in KEYS
-        if key.id not in LIST_ACTIONS
+        if key.id in keys
     ]
 
 

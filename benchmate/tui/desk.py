@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.pad import Kept, Pad
     from benchmate.workbench.actions import Sizes
     from benchmate.workbench.bench import Bench, Done
     from benchmate.workbench.find_entries import Hit
@@ -43,6 +44,7 @@ class Desk(DeskView):
     def __init__(self, bench: Bench, glyphs: Glyphs) -> None:
         super().__init__(bench, glyphs)
         self._trail: list[tuple[str, str]] = []
+        self._pad_tape: list[Kept] = []
         self.looked_up: tuple[Hit, ...] = ()
 
     def take_timber(self, timber: str) -> None:
@@ -55,6 +57,11 @@ class Desk(DeskView):
         """Take up a step of the timber in hand."""
         if place != self.place:
             self.place, self.turned = place, 0
+
+    def go_on(self, steps: int) -> Outcome:
+        """Go so many steps on, or back where below nothing, and not past an end."""
+        self.take_step(min(max(self.place + steps, 0), len(self.walk.steps) - 1))
+        return DONE
 
     def go_to(self, timber: str, step: str) -> None:
         """Take up a step anywhere; without a step, the timber's next open one."""
@@ -250,6 +257,14 @@ class Desk(DeskView):
     def sizes_form(self) -> SizesForm:
         """The form for the real sizes at the step in hand."""
         return SizesForm(self.bench, self.timber, self.step)
+
+    def pad(self) -> Pad:
+        """The calculator, with the results of this sitting on its tape."""
+        from benchmate.tui.pad import Pad  # noqa: PLC0415 - paid when opened
+        from benchmate.workbench.reckoning import named_sizes  # noqa: PLC0415
+
+        project = self.bench.project
+        return Pad(project.tape, project.bare, named_sizes(self.bench.frame), self._pad_tape)
 
     def names_form(self) -> NamesForm:
         """The form for the project's lines, levels, lengths and sections."""

@@ -16,9 +16,10 @@ from benchmate.tui.drawing.end import draw_end
 from benchmate.tui.drawing.face import draw_face
 from benchmate.tui.listing import StepRows, step_rows, timber_row
 from benchmate.tui.telling import beginning, greeting, header
+from benchmate.tui.word_lines import room_for
 from benchmate.tui.words import Saying, sayings
 from benchmate.workbench.about import about
-from benchmate.workbench.jobs import comes_first, waits_in_words, waits_on
+from benchmate.workbench.jobs import comes_first, waits_in_brief, waits_in_words, waits_on
 
 if TYPE_CHECKING:
     from benchmate.frame.frame import Frame
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.lines import Part
     from benchmate.tui.rows import Row
+    from benchmate.tui.word_lines import Room
     from benchmate.workbench.bench import Bench
     from benchmate.workbench.jobs import Wait, Waits
     from benchmate.workbench.walk import Walk
@@ -54,7 +56,7 @@ class DeskView:
         self.place = self._next_ready() if first else 0
 
     def _next_ready(self) -> int:
-        """The timber's next open step, one that waits for another timber only as a last resort."""
+        """The timber's next open step, one that waits only as a last resort."""
         walk = self.walk
         ready = walk.next_open(passing=self.waits)
         return (walk.next_open() or 0) if ready is None else ready
@@ -134,16 +136,9 @@ class DeskView:
         """What to do next where there are no timbers yet."""
         return beginning(self.bench)
 
-    @property
-    def wordy(self) -> bool:
-        """Whether the words need the drawing's room: several figures, no face, or a stop."""
-        step = self.step
-        return bool(step.asks) or not step.faces or bool(self.walk.withheld(step))
-
-    @property
-    def roomy(self) -> bool:
-        """Whether the words need two rows more: what the step waits for, or how a square is set."""
-        return bool(self.waiting or self.step.setting or self.step.leads_on)
+    def room(self, words: tuple[Saying, ...]) -> Room:
+        """The room that the words of the step in hand need, of which the drawing has the rest."""
+        return room_for(self.step, words, stopped=bool(self.walk.withheld(self.step)))
 
     def figure(self) -> Shown | None:
         """The figure to set, or None where the step has none or it cannot be trusted."""
@@ -157,13 +152,16 @@ class DeskView:
         return "STOP" if self.walk.withheld(self.step) else self.step.short
 
     def words(self, *, whole: bool = False) -> tuple[Saying, ...]:
-        """The step in words, the most needed first; `whole` with its big figure among them."""
+        """The step in words, the most needed first.
+
+        `whole` with its big figure among them, and with all that it waits for.
+        """
         return sayings(
             self.walk,
             self.place,
             swapped=self.swapped,
             withheld=self.walk.withheld(self.step),
-            waits_for=waits_in_words(self.waiting),
+            waits_for=(waits_in_words if whole else waits_in_brief)(self.waiting),
             whole=whole,
         )
 

@@ -55,11 +55,10 @@ def fonts(glyphs: Glyphs) -> Fonts:
     """The faces as this set of glyphs draws them."""
 
     def drawn(sheet: str) -> tuple[Block, ...]:
-        return tuple(_cells(block, glyphs) for block in _columns(sheet))
+        return tuple(cells(block, glyphs) for block in columns(sheet))
 
     def small(pixels: str, strokes: str) -> tuple[Block, ...]:
-        halves = glyphs.block_top != glyphs.block
-        return drawn(pixels) if halves else _columns(strokes)
+        return drawn(pixels) if halves(glyphs) else columns(strokes)
 
     thin = Digits(pictures=small(sheets.THIN, sheets.STROKES), gap=1)
     (slash,) = small(sheets.SLASH, sheets.STROKE_SLASH)
@@ -89,13 +88,25 @@ def _face(digits: Digits, marks: tuple[Block, ...]) -> Face:
     )
 
 
-def _columns(sheet: str) -> tuple[Block, ...]:
-    """The pictures of a sheet."""
+def columns(sheet: str) -> tuple[Block, ...]:
+    """The pictures of a sheet, in its own characters."""
     pictures = zip(*(line.split() for line in sheet.strip().splitlines()), strict=True)
     return tuple(tuple(row.replace(".", " ") for row in picture) for picture in pictures)
 
 
-def _cells(pixels: Block, glyphs: Glyphs) -> Block:
+def halves(glyphs: Glyphs) -> bool:
+    """Whether a cell can be half full, so that it holds two pixels."""
+    return glyphs.block_top != glyphs.block
+
+
+def large_cells(pixels: Block, glyphs: Glyphs) -> Block:
+    """Pixel rows of a large picture as rows of cells: two to a row, or one where none is half."""
+    if halves(glyphs):
+        return cells(pixels, glyphs)
+    return tuple(row.replace("#", glyphs.block) for row in pixels)
+
+
+def cells(pixels: Block, glyphs: Glyphs) -> Block:
     """Pairs of pixel rows as rows of cells."""
     cell = {
         ("#", "#"): glyphs.block,

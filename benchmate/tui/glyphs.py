@@ -22,7 +22,7 @@ class Glyphs:
     look_again: str
     """A tick whose figure has changed since it was made."""
     waiting: str
-    """A step that waits for another timber."""
+    """A step that waits for other work."""
     cursor: str
     cut_off: str
     """Stands where text did not fit."""

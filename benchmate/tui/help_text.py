@@ -32,6 +32,10 @@ WORDS = (
     ("+ or -", "behind a figure: the true length is a little more, or less, than shown"),
     ("again", "a ticked mark that no longer reads as it did: look at it again, then tick it anew"),
     ("order", "o ticks a waiting step all the same; should its tenon differ, it says look again"),
+    ("far", "v again, or escape, goes back to the bench at the step then in hand"),
+    ("rolled", "f rolls the timber away, so that the face below comes up; d, or F, rolls it back"),
+    ("rolled", "e shows the two ends; z the joint in hand, or the whole length; r goes back"),
+    ("rolled", "figures run from the 0; the reversed one is in hand; what had no room is counted"),
     ("job", "g goes to a mark to look at again, else on with the timber, else where most waits"),
 )
 

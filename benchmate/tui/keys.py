@@ -117,11 +117,32 @@ KEYS: tuple[Key, ...] = (
         help="Change a line, a level, a length or a section, and see first what moves",
     ),
     Key(
+        id="stand-back",
+        keys=("v",),
+        shown="v",
+        label="far",
+        help="Stand back: the figure as large as the window, to read from two paces",
+    ),
+    Key(
+        id="roll",
+        keys=("r",),
+        shown="r",
+        label="roll",
+        help="Roll the timber: its four faces and two ends, f and d roll it on and back",
+    ),
+    Key(
         id="swap",
         keys=("s",),
         shown="s",
         label="from",
         help="Swap which comes first: from the shoulder, or from the squared end",
+    ),
+    Key(
+        id="pad",
+        keys=("c",),
+        shown="c",
+        label="reckon",
+        help="Reckon with lengths: sums, equal spaces, diagonals, run and rise",
     ),
     Key(
         id="untick",

@@ -135,7 +135,7 @@ class SizesForm:
         if not text.strip():
             return None
         bare = self._bench.project.bare
-        size = read_length(text, bare=bare, most=LARGEST_SECTION, exact=True)
+        size = read_length(text, bare=bare, most=LARGEST_SECTION)
         if not size:
             raise ValueError("must be more than nothing; leave it empty to keep the size as drawn")
         return size

@@ -42,7 +42,7 @@ def sayings(
 ) -> tuple[Saying, ...]:
     """What to say about a step, the most needed first, so that a short pane cuts the least.
 
-    `waits_for` is what comes before it on other timbers, in words. `whole` is for a page on its
+    `waits_for` is what comes before it, in words. `whole` is for a page on its
     own, which has no big figure beside it.
     """
     found = [*_state(walk, place)]
@@ -53,7 +53,9 @@ def sayings(
         if waits_for:
             found.append(Saying(label="waits", text=f"for {waits_for}", strong=True))
         listed = whole or _listed(walk, place)
-        found += _figures(walk, place, swapped=swapped, listed=listed)
+        found += _figures(
+            walk, place, swapped=swapped, listed=listed, short=bool(waits_for) and not whole
+        )
         further = tuple(_further(walk, place, swapped=swapped, listed=listed))
     return (*found, *further, *_rest(walk, place))
 
@@ -71,8 +73,13 @@ def _listed(walk: Walk, place: int) -> bool:
     return step.line is None and len(step.readings) > 1
 
 
-def _figures(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator[Saying]:
-    """What makes the mark and keeps it off the wrong side, and what can hurt."""
+def _figures(
+    walk: Walk, place: int, *, swapped: bool, listed: bool, short: bool
+) -> Iterator[Saying]:
+    """What makes the mark and keeps it off the wrong side, and what can hurt.
+
+    Where the room is `short`, and on a slant, the faces come after what they can be told from.
+    """
     step = walk.steps[place]
     readings = walk.readings(step, swapped=swapped)
     if listed:
@@ -83,10 +90,17 @@ def _figures(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator
         yield Saying(label="to", text=_beside_text(walk, step.beside[0]), strong=True)
     on = (Saying(label="on", text=step.on),) if step.on else ()
     waste = (Saying(label="waste", text=step.waste, strong=True),) if step.waste else ()
-    square = (Saying(label="square", text=step.setting, strong=True),) if step.setting else ()
-    yield from (*waste, *square, *on) if step.setting or step.leads_on else (*on, *waste)
+    square = tuple(_square(walk, step))
+    faces_last = short or step.setting or step.leads_on
+    yield from (*waste, *square, *on) if faces_last else (*on, *waste)
     if step.caution:
         yield Saying(label="care", text=step.caution, warning=True)
+
+
+def _square(walk: Walk, step: Step) -> Iterator[Saying]:
+    """How a square is set, and a saw or a bevel with it."""
+    if step.setting is not None:
+        yield Saying(label="square", text=step.setting.words(walk.tape), strong=True)
 
 
 def _further(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator[Saying]:

@@ -1,4 +1,4 @@
-"""The plain commands: each takes a project folder and gives text to print and an exit code."""
+"""The plain commands: each gives text to print and an exit code; all but one read a project."""
 
 import json
 from dataclasses import dataclass
@@ -9,6 +9,8 @@ from typing import Any
 
 from benchmate.layout.likeness import alike
 from benchmate.layout.roster import roster
+from benchmate.measure.tokens import LengthError
+from benchmate.model.project import bare_unit, fitting_marks, tape_of
 from benchmate.model.words import LAYOUT_ONLY, visible
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.data_form import hit_data, walk_data
@@ -25,6 +27,8 @@ from benchmate.workbench.frame_form import (
 )
 from benchmate.workbench.jobs import waits_on
 from benchmate.workbench.opening import read_bench
+from benchmate.workbench.reckoning import plain_text
+from benchmate.workbench.reckoning import reckon as reckoned
 from benchmate.workbench.text_form import finding_text, hit_text, marks_text
 from benchmate.workbench.walk import Walk
 
@@ -145,6 +149,23 @@ def validate(folder: Path) -> Output:
     listed = (finding_text(finding) for finding in findings)
     code = Code.BAD_INPUT if troubles else Code.FINDINGS if findings else Code.FINE
     return Output("\n".join([*troubles, f"{head}, {told}", *listed]), code)
+
+
+def reckon(line: str, units: str, graduation: str = "") -> Output:
+    """What a line for the calculator comes to, on a tape in these units.
+
+    Raises UsageError for a graduation of other units and for a line that cannot be reckoned.
+    """
+    marks_of = fitting_marks(units)
+    if graduation and graduation not in marks_of:
+        problem = f"a tape in {units} has no graduation {graduation}"
+        raise UsageError(f"{problem}; give one of {', '.join(marks_of)}")
+    tape = tape_of(units, graduation)
+    try:
+        answer = reckoned(line, tape=tape, bare=bare_unit(units), sizes={})
+    except LengthError as error:
+        raise UsageError(f"{error}\n{error.excerpt()}") from error
+    return Output(plain_text(answer, tape))
 
 
 def _timber_id(bench: Bench, timber: str) -> str:

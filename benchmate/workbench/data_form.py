@@ -70,7 +70,7 @@ def _step_data(
             length_data(beside.value, tape) | {"words": beside.words}
             for beside in (step.beside if fit else ())
         ],
-        "square": step.setting if fit else "",
+        "square": step.setting.words(tape) if fit and step.setting else "",
         "waste": step.waste,
         "why": step.why,
         "caution": step.caution,

@@ -9,11 +9,14 @@ from benchmate.frame.levels import section_names, section_table
 from benchmate.layout.step import Step
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.section import section_text
-from benchmate.model.feature import Feature
+from benchmate.model.feature import Feature, Size
+from benchmate.model.progress import AsCut
 from benchmate.model.project import Timber
 from benchmate.model.words import lower_first
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.walk import Walk
+
+NOT_FIT = "stop: this figure is not fit to cut to"
 
 _NAME, _STOCK = 1, 2
 """The ranks of what lies on no timber."""
@@ -81,7 +84,7 @@ def _lengths(timber: Timber, walk: Walk) -> Iterator[Entry]:
     for name, value, found_by in lengths:
         hit = Hit(
             title=f"{timber.name}{name}",
-            detail="stop: this figure is not fit to cut to" if stopped else detail,
+            detail=NOT_FIT if stopped else detail,
             value=None if stopped else value,
             timber=timber.id,
         )
@@ -93,7 +96,9 @@ def _joint(timber: Timber, walk: Walk, feature: Feature) -> Iterator[Entry]:
     first = next((step for step in walk.steps if step.feature == feature.id), None)
     if not feature.joint or first is None:
         return
-    sizes = "; ".join(f"{size.name} {walk.tape.text(size.laid_out)}" for size in feature.sizes)
+    cut = walk.layout.stick.as_cut.get(feature.id, AsCut())
+    made = {size.name: cut.get(size.name) or size.laid_out for size in feature.sizes}
+    sizes = "; ".join(f"{name} {walk.tape.text(value)}" for name, value in made.items())
     withheld = bool(walk.withheld(first))
     title = f"{timber.name}: {lower_first(feature.title)}"
     found_by = f"{timber.id} {timber.kind} {feature.joint} joint"
@@ -109,12 +114,19 @@ def _joint(timber: Timber, walk: Walk, feature: Feature) -> Iterator[Entry]:
     for size in feature.sizes:
         hit = Hit(
             title=f"{title}: {size.name}",
-            detail="stop: this figure is not fit to cut to" if withheld else "as laid out",
-            value=None if withheld else size.laid_out,
+            detail=_how_made(size, cut, walk) if not withheld else NOT_FIT,
+            value=None if withheld else made[size.name],
             timber=timber.id,
             step=first.id,
         )
         yield _entry(hit, found_by)
+
+
+def _how_made(size: Size, cut: AsCut, walk: Walk) -> str:
+    """Whether a size is as it was laid out, or as it came out."""
+    if cut.get(size.name) is None:
+        return "as laid out; not measured as cut yet"
+    return f"as cut; laid out as {walk.tape.text(size.laid_out)}"
 
 
 def _marks(timber: Timber, walk: Walk, step: Step) -> Iterator[Entry]:
@@ -124,7 +136,7 @@ def _marks(timber: Timber, walk: Walk, step: Step) -> Iterator[Entry]:
     how = readings[0].words if value is not None else step.on
     title = f"{timber.name}: {lower_first(step.title)}"
     found_by = f"{timber.id} {timber.kind} {step.id}"
-    detail = "stop: this figure is not fit to cut to" if withheld else how
+    detail = NOT_FIT if withheld else how
     own = Hit(title=title, detail=detail, value=value, timber=timber.id, step=step.id)
     yield _entry(own, f"{found_by} {step.on} {how}")
     if withheld or step.line is None:

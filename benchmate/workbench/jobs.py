@@ -1,4 +1,4 @@
-"""The order of work across the frame: what waits for another timber, and the next best job.
+"""The order of work across the frame: what waits for what, and the next best job.
 
 Nothing here is kept: it is read off the walks as they stand, so a tick on one timber frees what
 waits for it on the others at once.
@@ -28,7 +28,7 @@ WalkOf = Callable[[str], Walk]
 
 @dataclass(frozen=True, slots=True)
 class Wait:
-    """A step on another timber that is still to be ticked, and how it is called."""
+    """A step that is still to be ticked first, mostly on another timber, and how it is called."""
 
     timber: str
     step: str
@@ -131,6 +131,12 @@ def waits_in_words(waits: tuple[Wait, ...]) -> str:
     return "; ".join(wait.words for wait in waits)
 
 
+def waits_in_brief(waits: tuple[Wait, ...]) -> str:
+    """The first thing a step waits for and how many more there are; empty for nothing."""
+    first, more = waits_in_words(waits[:1]), len(waits) - 1
+    return f"{first}; and {more} more" if more > 0 else first
+
+
 def all_waits(waits: Waits) -> tuple[Wait, ...]:
     """Everything that the steps of a timber wait for, each once."""
     return tuple(dict.fromkeys(wait for each in waits.values() for wait in each))
@@ -149,7 +155,8 @@ class _Shop:
         self.waiting: defaultdict[str, list[str]] = defaultdict(list)
         for walk in walks:
             waits = all_waits(self.waits[walk.timber.id])
-            for timber in dict.fromkeys(wait.timber for wait in waits):
+            others = (wait.timber for wait in waits if wait.timber != walk.timber.id)
+            for timber in dict.fromkeys(others):
                 self.waiting[timber].append(walk.timber.name)
 
     def next_on(self, timber: str) -> Step | None:
@@ -238,7 +245,9 @@ def _awaited(shop: _Shop, timber: str, step: str) -> Job | None:
     for wait in first:
         ready = shop.next_on(wait.timber)
         if ready is not None:
-            return _job(shop, wait.timber, ready, f"{walk.timber.name} waits for it.")
+            own = wait.timber == timber
+            why = "It comes before that." if own else f"{walk.timber.name} waits for it."
+            return _job(shop, wait.timber, ready, why)
     return None
 
 

@@ -51,7 +51,7 @@ def _step_lines(walk: Walk, step: Step, standing: Standing, waits_for: str) -> I
     for beside in step.beside:
         yield f"        {walk.tape.text(beside.value)} {beside.words}"
     labelled = (
-        ("square", step.setting),
+        ("square", step.setting.words(walk.tape) if step.setting else ""),
         ("on", step.on),
         ("waste", step.waste),
         ("why", step.why),

@@ -11,7 +11,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from benchmate.checks.design import findings_on
-from benchmate.checks.joints import cuts_meet, little_wood_between, near_joints
+from benchmate.checks.joints import (
+    cuts_meet,
+    little_wood_between,
+    near_joints,
+    opens_in_a_notch,
+)
 from benchmate.frame.frame import Frame, real_of
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.layout.step import Layout
@@ -37,6 +42,8 @@ from tests.builders import (
 )
 from tests.builders import timber as post_of
 from tests.joinery.brace.bays import bay
+from tests.joinery.tenon.head_ties import head_tie
+from tests.joinery.tenon.notched import notched_girt
 
 HALF = length("1/2")
 """The usual least wood of a shop that measures in inches (common practice, no source)."""
@@ -407,3 +414,49 @@ def test_the_demos_leave_enough_wood_between_their_joints(name: str) -> None:
     kept = (read_progress(DEMOS / name, each.id, project.bare) for each in project.timbers)
     built = Frame(project, {each.timber: real_of(each) for each in kept})
     assert all(told(built, each.id) == () for each in project.timbers)
+
+
+@pytest.mark.parametrize(
+    "joint",
+    [
+        {"housing": "1/2", "through": False, "length": "4", "held_short": "0"},
+        {"housing": "0", "through": False, "length": "4", "held_short": "0"},
+        {"housing": "0"},
+    ],
+)
+def test_a_joint_that_opens_in_a_notch_and_does_not_follow_it_is_stopped(
+    joint: dict[str, object],
+) -> None:
+    """A shoulder that should bear on the face would bear on nothing, housed or not.
+
+    That is told once, and not as two cuts that meet.
+    """
+    built = notched_girt(joint)
+    layout = lay_out(built, "post")
+    (found,) = opens_in_a_notch(layout)
+    assert (found.severity, found.code, found.feature) == (
+        Severity.STOP,
+        "opens-in-a-notch",
+        "girt-west-mortise",
+    )
+    assert found.message == (
+        "The mortise for Girt opens in the notch for Rail, which takes away the East face that its "
+        "figures count from"
+    )
+    assert found in findings_on(layout, Progress(timber="post"), built.project.tape)
+    assert near_joints(layout) == ()
+
+
+def test_what_follows_its_notch_is_no_finding() -> None:
+    """The tie's mortise past its plate, and the plate's own, bored from the notch's floor."""
+    built = head_tie(lap={})
+    for owner in ("tie", "plate"):
+        layout = lay_out(built, owner)
+        assert layout.floors
+        assert opens_in_a_notch(layout) == ()
+        assert near_joints(layout) == ()
+
+
+def test_joints_beside_a_notch_are_none_of_its_business() -> None:
+    """Without a floor over it nothing is told."""
+    assert opens_in_a_notch(lay_out(corners(), "sill")) == ()

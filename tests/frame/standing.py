@@ -13,7 +13,8 @@ from benchmate.measure.length import Length
 from benchmate.model.progress import Measured
 from benchmate.model.project import Timber
 from tests.builders import Part, frame, tenon, timber
-from tests.corner import ENDS, OPPOSITE, measured, sixtyfourths
+from tests.compass import OPPOSITE
+from tests.corner import ENDS, measured, sixtyfourths
 from tests.space import STANCES, TOWARDS, Placed, Span, Stance, inward
 
 AXES = ("east", "north", "up")

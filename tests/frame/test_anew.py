@@ -4,6 +4,7 @@ import pytest
 
 from benchmate.frame.anew import first_struck, strike_anew, struck_anew
 from benchmate.frame.mated import Sides
+from benchmate.model.directions import Face
 from benchmate.model.feature import Line, Stage
 from benchmate.model.solids import Axis
 from tests.builders import corners, frame, length, timber
@@ -69,7 +70,7 @@ def test_it_is_one_task_of_the_lines_that_were_taken_away() -> None:
     )
     task = strike_anew(
         corners().stick("post-se"),
-        Axis.SECOND,
+        (Face.FAR_FIRST, Axis.SECOND),
         lines,
         noun="mortise",
         id_="anew",
@@ -82,6 +83,7 @@ def test_it_is_one_task_of_the_lines_that_were_taken_away() -> None:
         "It went.",
         Stage.CUT,
     )
+    assert task.faces == (Face.FAR_FIRST,)
     assert task.waste == "Inside the mortise's lines only."
     assert [(each.value, each.words, each.key) for each in task.readings] == [
         (

@@ -6,21 +6,27 @@ import pytest
 
 from benchmate.frame.cheeks import (
     BAREFACED,
+    LEANS,
     Cheeks,
     cheek_lines,
     cheek_outside,
+    near_edge_words,
     saw_cheeks,
     saw_edges,
     saw_shoulder,
 )
-from benchmate.frame.practice import SAW
+from benchmate.frame.practice import SAW, STOP_AT_DEPTH
 from benchmate.frame.reduction import unmeasured
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.findings import Severity
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, above, below
 from tests.builders import frame, length, real, timber
+
+SET = Setting(off_square=266, bevel=True)
+"""A way to set a saw, whichever."""
 
 SHOULDER = below(Axis.ALONG, length("0"), "shoulder")
 SOUND: dict[str, object] = {}
@@ -95,6 +101,19 @@ def test_a_barefaced_tenon_has_one_cheek_line() -> None:
     )
 
 
+def test_a_family_may_say_elsewhere_that_a_tenon_is_barefaced() -> None:
+    """Its far cheek line then says only what it says of any tenon."""
+    (far,) = cheek_lines(_cheeks("0", "2"), reduced=False, barefaced="")
+    assert far.why == _line(cheek_lines(_cheeks(), reduced=False), "far-cheek").why
+
+
+def test_a_width_counts_from_the_face_where_its_edge_is_whole() -> None:
+    """A relieved edge is named by the face it lies at."""
+    stick = frame(timber("post")).stick("post")
+    assert near_edge_words(stick, Axis.SECOND, length("1")) == "narrow edge by the West face"
+    assert near_edge_words(stick, Axis.SECOND, length("0")) == "West face"
+
+
 def test_a_far_face_that_is_reduced_to_the_cheek_is_flush_with_it() -> None:
     """By square rule with the far cheek at the inner timber's face the reduction takes the wood."""
     cheeks = _cheeks("2", "5-1/2", post=SQUARE)
@@ -111,14 +130,14 @@ def test_a_saw_cut_has_one_depth() -> None:
     """In from its face; the far one follows the stick, so it is measured first."""
     cheeks = _cheeks()
     near = saw_shoulder(cheeks, Face.FIRST, length("2"))
-    far = saw_shoulder(cheeks, Face.FAR_FIRST, length("2"), setting="set so", leans=True)
+    far = saw_shoulder(cheeks, Face.FAR_FIRST, length("2"), setting=SET, before=LEANS)
     assert (near.id, far.id) == ("saw-first", "saw-far-first")
     assert [(each.value, each.hook) for each in far.readings] == [(length("2"), "North face")]
     assert near.caution == SAW
     assert far.caution == f"{unmeasured(cheeks.stick, Axis.FIRST, cheeks.places)}{SAW}"
-    assert (near.setting, far.setting) == ("", "set so")
-    assert "leans" in far.why
-    assert "leans" not in near.why
+    assert (near.setting, far.setting) == (None, SET)
+    assert near.why == STOP_AT_DEPTH
+    assert far.why == f"{LEANS}{STOP_AT_DEPTH}"
     measured = _cheeks(measures="6")
     assert saw_shoulder(measured, Face.FAR_FIRST, length("2")).caution == SAW
 

@@ -14,10 +14,12 @@ from benchmate.frame.marking import (
 )
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.feature import Reading, Spot
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Plane, above, below
 from tests.builders import frame, timber
 
-SAYS = Says(title="Line", why="Because.", caution="Mind.", waste="There.", setting="12 and 9")
+SET = Setting(off_square=266, bevel=True)
+SAYS = Says(title="Line", why="Because.", caution="Mind.", waste="There.", setting=SET)
 STICK = frame(timber("post")).stick("post")
 SLOPE = Plane((1, 0, -2), 100, "slope")
 
@@ -43,7 +45,7 @@ def test_a_slanting_plane_is_set_off_along_at_two_depths() -> None:
     assert line.slant.start == Spot(Length(100), ZERO)
     assert line.slant.finish == Spot(Length(200), Length(50))
     assert line.slant.where == ("West face", "East face")
-    assert line.slant.setting == "12 and 9"
+    assert line.slant.setting == SET
 
 
 def test_a_slant_that_stops_short_says_what_it_stops_on() -> None:

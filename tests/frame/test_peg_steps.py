@@ -17,6 +17,7 @@ from benchmate.frame.peg_steps import (
     peg_id,
     peg_title,
     prick,
+    relish_beyond,
     towards_shoulder,
     wood_left,
 )
@@ -60,6 +61,25 @@ def test_wood_left_is_a_number_and_diameters() -> None:
         Beside(length("2"), "of wood from the hole to the tenon's end"),
     )
     assert "engineer decides" in ENGINEER
+
+
+def test_relish_beyond_a_drawn_hole_counts_from_the_tenon_s_own() -> None:
+    """The same tenon drawn 1/8" has its hole at 1-3/8": 2-5/8", 2.6 diameters, 2-1/8" clear.
+
+    Undrawn both holes lie in one place, so it is told as any other wood.
+    """
+    assert relish_beyond(length("2-5/8"), pegs(), TAPE) == (
+        Beside(
+            length("2-5/8"),
+            "from the tenon's own hole, drawn 1/8\" nearer the shoulder, to its end, "
+            '2.6 diameters of the 1" hole',
+        ),
+        Beside(length("2-1/8"), "of wood from that hole to the tenon's end"),
+    )
+    undrawn = pegs(draw="0")
+    assert relish_beyond(length("2-1/2"), undrawn, TAPE) == wood_left(
+        length("2-1/2"), undrawn, "the tenon's end", TAPE
+    )
 
 
 def test_the_way_of_the_draw_is_said_in_so_many_words() -> None:

@@ -10,7 +10,8 @@ from benchmate.measure.length import Length
 from benchmate.measure.section import read_section
 from benchmate.model.directions import Direction, Pose
 from tests.builders import length, lengths
-from tests.corner import OPPOSITE, sixtyfourths
+from tests.compass import OPPOSITE
+from tests.corner import sixtyfourths
 from tests.space import STANCES, TOWARDS, Placed, Stance, inward
 
 MANY = settings(max_examples=500)

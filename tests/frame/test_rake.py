@@ -17,7 +17,8 @@ from benchmate.measure.length import NM_PER_INCH, Length
 from benchmate.measure.section import read_section
 from benchmate.model.place import Incline
 from tests.builders import length, lengths
-from tests.corner import OPPOSITE, sixtyfourths
+from tests.compass import OPPOSITE
+from tests.corner import sixtyfourths
 from tests.space import TOWARDS
 
 MANY = settings(max_examples=500)

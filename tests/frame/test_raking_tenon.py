@@ -28,10 +28,14 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Asks
 from benchmate.model.progress import AsCut
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Plane
 from tests.builders import frame, girt_between, length, real, timber
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
+SET = Setting(off_square=266, bevel=True)
+"""A way to set a saw, whichever."""
+
 SEAT = Plane((3, 4, 0), 0, "seat")
 
 
@@ -115,12 +119,13 @@ def test_a_barefaced_tenon_has_one_cheek_line_and_says_so() -> None:
 
 def test_a_shoulder_is_sawn_side_by_side_to_what_comes_off_there() -> None:
     """1" from the South face; from the North one what the stick really has past the tenon."""
-    near, far = saw_side_tasks(tenon(measured={"second": "4-1/8"}), "Saw the sole", "sole", "12")
+    near, far = saw_side_tasks(tenon(measured={"second": "4-1/8"}), "Saw the sole", "sole", SET)
     assert (near.title, near.readings[0].value) == ("Saw the sole, South face", length("1"))
     assert (far.title, far.readings[0].value) == ("Saw the sole, North face", length("1-5/8"))
-    assert {near.draws, far.draws, near.setting} == {"sole", "12"}
+    assert {near.draws, far.draws} == {"sole"}
+    assert near.setting == far.setting == SET
     assert "measure first" not in far.caution
-    _, unsure = saw_side_tasks(tenon(), "Saw the sole", "sole", "")
+    _, unsure = saw_side_tasks(tenon(), "Saw the sole", "sole", None)
     assert "measure first" in unsure.caution
 
 
@@ -185,8 +190,8 @@ def test_all_of_it_is_knifed_before_the_first_cut() -> None:
 
 def test_its_end_is_sawn_parallel_to_what_it_is_measured_from() -> None:
     """No figure: it is sawn to its line, the saw set to it."""
-    task = saw_tip(tenon(), "tip", "face line", "set to 12")
-    assert (task.draws, task.setting, task.readings) == ("tip", "set to 12", ())
+    task = saw_tip(tenon(), "tip", "face line", SET)
+    assert (task.draws, task.setting, task.readings) == ("tip", SET, ())
     assert task.why.startswith("Parallel to the face line.")
 
 

@@ -3,16 +3,18 @@
 import pytest
 
 from benchmate.frame.settings import (
-    blade_lies,
     on_the_square,
     plane_setting,
     rake_setting,
     slant_setting,
+    square_set,
     taper_setting,
 )
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
+from benchmate.model.setting import Arm, Setting, Square
 from benchmate.model.solids import Axis, Plane
+from tests.builders import length
 
 INCHES = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 MM = Tape(style=Style.MM, graduation=Graduation.MM)
@@ -48,15 +50,18 @@ def test_a_metric_square_is_set_by_300() -> None:
 def test_plumb_and_level_take_one_setting_and_two_arms() -> None:
     """Tongue for plumb, blade for level, and the saw's bevel off square is not the same."""
     plumb, level = (rake_setting(48, 36, INCHES, plumb=plumb) for plumb in (True, False))
-    figures = '12" on the blade and 9" on the tongue, strike along the'
-    assert plumb == f"{figures} tongue; saw 36.9° off square"
-    assert level == f"{figures} blade; saw 53.1° off square"
+    assert plumb == Setting(square=_square("12", "9", Arm.TONGUE), off_square=369)
+    assert level == Setting(square=_square("12", "9", Arm.BLADE), off_square=531)
+
+
+def _square(blade: str, tongue: str, arm: Arm) -> Square:
+    return Square(blade=length(blade), tongue=length(tongue), arm=arm)
 
 
 def test_a_slant_is_set_by_how_far_it_goes_each_way() -> None:
     """1 along in 4 across is 3 on the tongue to 12 on the blade, 14 degrees off square."""
-    assert slant_setting(1, 4, INCHES) == (
-        '12" on the blade and 3" on the tongue, strike along the tongue; saw 14° off square'
+    assert slant_setting(1, 4, INCHES) == Setting(
+        square=_square("12", "3", Arm.TONGUE), off_square=140
     )
 
 
@@ -65,31 +70,20 @@ def test_a_plane_is_set_by_how_its_line_goes() -> None:
     for plane in (Plane((4, 1, 0), 0), Plane((-4, 1, 0), 0), Plane((8, -2, 0), 9)):
         assert plane_setting(plane, Axis.FIRST, INCHES) == slant_setting(1, 4, INCHES)
     assert plane_setting(Plane((4, 0, 1), 0), Axis.SECOND, INCHES) == slant_setting(1, 4, INCHES)
-    assert plane_setting(Plane((1, 0, 0), 0), Axis.FIRST, INCHES) == ""
-    assert plane_setting(Plane((0, 1, 0), 0), Axis.FIRST, INCHES) == ""
+    assert plane_setting(Plane((1, 0, 0), 0), Axis.FIRST, INCHES) is None
+    assert plane_setting(Plane((0, 1, 0), 0), Axis.FIRST, INCHES) is None
 
 
 def test_a_taper_is_set_by_how_far_it_falls_along_the_timber() -> None:
-    """4" in 36" is 1-5/16" and a little in 12", and 6.3 degrees (CALC)."""
-    assert taper_setting(36, 4, INCHES) == (
-        '12" on the blade and 1-5/16"+ on the tongue, strike along the blade; 6.3° to the long edge'
-    )
-    assert taper_setting(36, 4, MM).startswith("300 mm on the blade and 33 mm+ on the tongue")
+    """4" in 36" is 1-1/3" in 12", and 6.3 degrees to the long edge (CALC); 33.3 mm in 300."""
+    found = taper_setting(36, 4, INCHES)
+    assert found.square == square_set(36, 4, INCHES, Arm.BLADE)
+    assert (found.off_square, found.to_edge) == (None, 63)
+    for tape, shown in ((INCHES, ('12"', '1-5/16"+')), (MM, ("300 mm", "33 mm+"))):
+        square = square_set(36, 4, tape, Arm.BLADE)
+        assert (tape.text(square.blade), tape.text(square.tongue)) == shown
 
 
-def test_a_square_has_no_feet() -> None:
-    """On a tape in feet and inches the figures on the square stay in inches."""
-    feet = Tape(style=Style.FEET_INCHES, graduation=Graduation.SIXTEENTH)
-    assert rake_setting(48, 36, feet, plumb=True) == rake_setting(48, 36, INCHES, plumb=True)
-
-
-def test_the_square_is_not_turned_over() -> None:
-    """Along the tongue a line leans towards the blade, along the blade away from it."""
-    plumb, level = (rake_setting(48, 36, INCHES, plumb=plumb) for plumb in (True, False))
-    figures = '12" on the blade and 9" on the tongue, both on the edge of the top face'
-    lies = [blade_lies(each, "head", "foot", "top face").split("; ")[0] for each in (plumb, level)]
-    assert lies == [
-        f"strike along the tongue, the blade towards the head, {figures}",
-        f"strike along the blade, the blade towards the foot, {figures}",
-    ]
-    assert blade_lies("a bevel alone", "head", "foot", "top face") == "a bevel alone"
+def test_a_square_that_is_stepped_is_struck_along_no_arm() -> None:
+    """Only its figures count."""
+    assert square_set(12, 7, INCHES, None) == Square(blade=FOOT, tongue=Length.inches(7), arm=None)

@@ -78,6 +78,7 @@ def test_a_tenon_has_cheeks_and_edges_across_them() -> None:
     )
     assert (made.cheeks.axis, made.cheeks.places) == (Axis.FIRST, made.places)
     assert (made.cheeks.near, made.cheeks.thickness) == lengths("1-1/2", "2")
+    assert made.cheeks_at(Axis.FIRST, *lengths("1-1/2", "3-1/2")) == made.cheeks
     assert (made.edges, made.real_edges, made.framed_edges) == (Axis.SECOND, *lengths("5-3/4", "5"))
 
 

@@ -9,7 +9,7 @@ from benchmate.frame.tapers import leaning, slope_setting, towards_end
 from benchmate.measure.length import Length
 from benchmate.model.feature import Spot
 from benchmate.model.solids import Axis, Plane
-from tests.builders import length
+from tests.builders import length, set_in_words
 
 lengths = st.integers(-(10**9), 10**9).map(Length)
 spots = st.builds(Spot, lengths, lengths)
@@ -70,5 +70,5 @@ def test_the_waste_can_lie_towards_either_end(*, reference: bool) -> None:
 
 def test_the_bevel_for_a_slope_in_a_mortise() -> None:
     """1 in 8 again, off square to the face it is cut in from; nothing is square."""
-    assert slope_setting(8, 1) == "bevel 7.1° off square to the face"
-    assert slope_setting(8, 0) == "bevel 0° off square to the face"
+    assert set_in_words(slope_setting(8, 1)) == "bevel 7.1° off square to the face"
+    assert set_in_words(slope_setting(8, 0)) == "bevel 0° off square to the face"

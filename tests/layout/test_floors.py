@@ -4,12 +4,12 @@ from dataclasses import replace
 
 import pytest
 
-from benchmate.frame.floors import Floor
-from benchmate.layout.floors import floors_on, makings
+from benchmate.layout.floors import floors_on, last_making
 from benchmate.layout.walk import features_on
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
-from benchmate.model.feature import Feature, Stage, Task
+from benchmate.model.feature import Feature, Made, Stage, Task
+from benchmate.model.floors import Floor
 from benchmate.model.solids import Axis, Cut, Plane, above, below
 from benchmate.model.stick import Stick
 from tests.builders import frame, length, timber
@@ -156,13 +156,37 @@ def test_a_tie_clear_of_its_plate_lies_over_nothing() -> None:
         assert floors_on(built.stick(owner), features_on(built, owner)) == ()
 
 
-def test_the_makings_of_a_feature_are_in_the_order_of_work() -> None:
-    """Cut before pared, and nothing that is measured or knifed."""
-    stages = {
-        "pare": Stage.PARE,
-        "section": Stage.MEASURE,
-        "saw": Stage.CUT,
-        "as-cut": Stage.AS_CUT,
-    }
-    tasks = tuple(replace(SAWN, id=name, stage=stage) for name, stage in stages.items())
-    assert makings(replace(_notch(), tasks=tasks)) == ("tie/saw", "tie/pare")
+def test_a_floor_lies_where_its_work_came_out() -> None:
+    """Once that was measured; a line of another name moves nothing."""
+    line = replace(_notch().cuts[0].planes[-1], line="floor")
+    notch = replace(_notch(), cuts=(Cut((*_notch().cuts[0].planes[:-1], line)),))
+    for made, at in (((), "1"), ((Made("floor", length("1-1/8")),), "1-1/8")):
+        assert {each[3] for each in _over(replace(notch, made=made), _mortise())} == {length(at)}
+    elsewhere = replace(notch, made=(Made("wall", length("9")),))
+    assert {each[3] for each in _over(elsewhere, _mortise())} == {length("1")}
+
+
+@pytest.mark.parametrize(
+    "slope", [Plane((1, 9, 0), length("56").nm), Plane((-1, 9, 0), length("6").nm)]
+)
+def test_a_mortise_with_a_sloping_bottom_is_found_whichever_way_it_leans(slope: Plane) -> None:
+    """As a brace's is: it goes deeper than the notch somewhere."""
+    leaning = _joint("brace", _box(("22", "28"), ("3", "5"), slope))
+    assert {each[0] for each in _over(leaning, _notch())} == {"brace"}
+
+
+def test_a_feature_is_made_once_it_is_pared_and_measured_as_cut() -> None:
+    """In the order of work, whatever that of the list; knifing and fitting make nothing."""
+    stages = {"as-cut": Stage.AS_CUT, "pare": Stage.PARE, "fit": Stage.FIT, "saw": Stage.CUT}
+    tasks = [replace(SAWN, id=name, stage=stage) for name, stage in stages.items()]
+    assert last_making(replace(_notch(), tasks=tuple(tasks))) == "tie/as-cut"
+    assert last_making(replace(_notch(), tasks=tuple(tasks[1:]))) == "tie/pare"
+    with pytest.raises(ValueError, match="tie has nothing to make"):
+        last_making(replace(_notch(), tasks=()))
+
+
+@pytest.mark.parametrize("across", [("0", "5"), ("3", "8")])
+def test_what_runs_out_to_an_arris_opens_on_the_face_beside(across: tuple[str, str]) -> None:
+    """A housing flush with its post comes out there too; that the two meet is told as such."""
+    housing = _joint("girt", _box(("22", "28"), across, below(Axis.FIRST, length("4"))))
+    assert _over(_notch(), housing) == set()

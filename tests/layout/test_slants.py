@@ -6,7 +6,7 @@ from benchmate.layout.slants import (
     inside,
     other_end,
     parallel_rests,
-    setting_words,
+    setting_of,
     slant_rests,
     start_words,
 )
@@ -14,8 +14,9 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Reading
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Plane, above
-from tests.builders import frame, timber
+from tests.builders import frame, set_in_words, timber
 
 SAYS = Says(title="Shoulder line", why="Because.")
 TAPE = Tape()
@@ -28,7 +29,7 @@ def test_a_slant_says_where_it_starts_and_how_much_further_it_ends() -> None:
     """The second figure counts from the first, towards the end it lies nearer to."""
     for plane, end in ((AHEAD, "head"), (BACK, "foot")):
         line = slanting_mark(STICK, plane, (ZERO, Length(49)), SAYS)
-        words = f"further towards the {end} on the East face"
+        words = f"nearer the {end} on the East face"
         assert start_words(line) == ", on the West face"
         assert other_end(STICK, line, ()) == (Beside(Length(98), words),)
 
@@ -39,7 +40,7 @@ def test_a_taper_counts_both_ends_from_the_reference_face() -> None:
     line = tapering_mark(AHEAD, (Length(120), Length(300)), where, SAYS)
     assert start_words(line) == ", on the shoulder line"
     assert other_end(STICK, line, ()) == (
-        Beside(Length(100), "in from the West face on the end grain"),
+        Beside(Length(100), "from the West face on the end grain"),
     )
 
 
@@ -79,19 +80,29 @@ def test_a_slant_that_leaves_at_the_end_says_how_deep_it_comes_out_there() -> No
     gone = Plane((1, 0, 2), 100, "shoulder")
     line = slanting_mark(STICK, gone, (ZERO, Length(200)), SAYS)
     (found,) = other_end(STICK, line, ())
-    assert found == Beside(Length(50), "in from the West face on the end grain of the foot")
+    assert found == Beside(Length(50), "from the West face, foot end grain")
     level = slanting_mark(STICK, gone, (ZERO, Length(49)), SAYS)
-    assert other_end(STICK, level, ())[0].words == "further towards the foot on the East face"
+    assert other_end(STICK, level, ())[0].words == "nearer the foot on the East face"
 
 
 def test_the_setting_says_where_the_blade_lies() -> None:
-    """Towards the end that the line leans to, as it is struck along the tongue."""
-    says = Says(title="Line", why="Because.", setting=rake_setting(4, 3, TAPE, plumb=True))
-    for plane, end in ((AHEAD, "head"), (BACK, "foot")):
-        line = slanting_mark(STICK, plane, (ZERO, Length(9)), says)
-        assert f"the blade towards the {end}" in setting_words(STICK, line, ())
+    """Along the tongue a line leans towards the blade, along the blade away from it."""
+    for plumb, planes in ((True, (AHEAD, BACK)), (False, (BACK, AHEAD))):
+        says = Says(title="Line", why="Because.", setting=rake_setting(4, 3, TAPE, plumb=plumb))
+        for plane, end in zip(planes, ("head", "foot"), strict=True):
+            line = slanting_mark(STICK, plane, (ZERO, Length(9)), says)
+            found = set_in_words(setting_of(STICK, line, ()))
+            assert f'blade 12" towards the {end}, tongue 9", on the West edge;' in found
     square = square_mark(above(Axis.FIRST, Length(5), "side"), SAYS)
-    assert setting_words(STICK, square, ()) == ""
+    assert setting_of(STICK, square, ()) is None
+
+
+def test_a_bevel_alone_does_not_lie_on_an_edge() -> None:
+    """It is set by its angle, from the face."""
+    slope = Setting(off_square=71, bevel=True)
+    says = Says(title="Line", why="Because.", setting=slope)
+    line = slanting_mark(STICK, AHEAD, (ZERO, Length(9)), says)
+    assert setting_of(STICK, line, ()) == slope
 
 
 def test_a_line_that_leans_only_going_in_is_struck_square_across() -> None:
@@ -99,11 +110,9 @@ def test_a_line_that_leans_only_going_in_is_struck_square_across() -> None:
     says = Says(title="Line", why="Because.", setting=rake_setting(4, 3, TAPE, plumb=True))
     line = slanting_mark(STICK, AHEAD, (ZERO, Length(9)), says, ("West face", "sole line"))
     on_top = (Face.SECOND,)
-    assert setting_words(STICK, line, on_top) == (
-        "strike it square across; going in it leans: a bevel set along the tongue, "
-        '12" on the blade and 9" on the tongue, 36.9° off square'
+    assert set_in_words(setting_of(STICK, line, on_top)) == (
+        "strike square across; bevel going in, "
+        'along the tongue: blade 12", tongue 9"; 36.9° off square'
     )
-    assert other_end(STICK, line, on_top)[0].words == (
-        "towards the head it leans, going in to the sole line"
-    )
+    assert other_end(STICK, line, on_top)[0].words == "nearer the head at the sole line"
     assert not inside(line, (Face.SECOND, Face.FIRST))

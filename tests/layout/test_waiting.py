@@ -1,5 +1,7 @@
 """What a step had better wait for."""
 
+from dataclasses import replace
+
 import pytest
 
 from benchmate.layout.waiting import awaited, ever_awaited
@@ -54,7 +56,7 @@ def test_a_back_check_waits_for_no_more_than_the_marks_it_reads(timber: str) -> 
 def test_what_lies_under_a_notch_is_made_after_it() -> None:
     """Nothing of it is bored before the notch is pared to its floor; its marks may come first."""
     layout = lay_out(head_tie(lap={}), "tie")
-    notched = Awaits("tie", "tie-lap-lap/try-floor")
+    notched = Awaits("tie", "tie-lap-lap/as-cut")
     own = [step for step in layout.steps if step.feature == MORTISE]
     late = {step.id.partition("/")[2] for step in own if notched in awaited(layout, step)}
     assert late == {"strike-anew", "bore", "pare-sides", "pare-ends", "try-depth"}
@@ -79,3 +81,23 @@ def test_without_a_notch_the_cuts_go_by_stage() -> None:
     stages = [step.stage for step in layout.steps]
     assert stages == sorted(stages)
     assert Stage.CUT in stages
+
+
+def test_what_lies_under_two_notches_waits_for_both() -> None:
+    """One at either mouth, or two over the same one."""
+    layout = lay_out(head_tie(lap={}), "tie")
+    (floor,) = layout.floors
+    lap = layout.feature("tie-lap-lap")
+    assert lap is not None
+    second = replace(lap, id="rail-lap")
+    both = replace(
+        layout,
+        features=(*layout.features, second),
+        floors=(floor, replace(floor, over="rail-lap", face=floor.face.opposite)),
+    )
+    waits = awaited(both, both.step(f"{MORTISE}/bore"))
+    assert {each.step for each in waits if each.timber == "tie"} == {
+        "tie-lap-lap/as-cut",
+        "rail-lap/as-cut",
+    }
+    assert set(waits) <= set(ever_awaited(both))

@@ -225,6 +225,14 @@ def test_nearest_and_marked(tape: Tape, length: Length) -> None:
         assert (abs(length) > abs(shown)) is (mark == "+")
 
 
+def test_a_framing_square_has_no_feet() -> None:
+    """Its figures are inches on a tape in feet too; millimetres stay as they are."""
+    feet, metric = Tape(), Tape(style=Style.MM, graduation=Graduation.MM)
+    assert feet.text(Length.inches(12)) == "1' 0\""
+    assert feet.without_feet.text(Length.inches(12)) == '12"'
+    assert metric.without_feet == metric
+
+
 @given(tapes, lengths)
 def test_a_length_and_its_negative_look_alike(tape: Tape, length: Length) -> None:
     """show(-x) is show(x) with the other sign, wherever the figure is not zero."""

@@ -24,6 +24,13 @@ def test_limits_on_typed_sizes() -> None:
     assert Length.inches(48) == tolerance.LARGEST_SECTION
 
 
+def test_limits_on_the_calculator() -> None:
+    """Fifty of the longest timbers end to end, and the longest in spaces of a foot."""
+    assert 50 * tolerance.LONGEST_TIMBER == tolerance.LARGEST_RECKONED
+    assert tolerance.MOST_SPACES * Length.feet(1) == tolerance.LONGEST_TIMBER
+    assert tolerance.DEEPEST_BRACKETS == 12
+
+
 def test_tape_fractions_all_come_out_at_a_sixtyfourth() -> None:
     """Every denominator a tape carries divides 64."""
     assert all(64 % den == 0 for den in tolerance.TAPE_DENOMINATORS)

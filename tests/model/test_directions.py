@@ -189,3 +189,10 @@ def test_a_timber_rolled_into_a_roof_keeps_the_ends_it_lies_with() -> None:
     assert Pose(Direction.UP, Direction.WEST, Direction.SOUTH, head=Direction.NORTH).rakes
     assert pose.words(pose.end(Direction.WEST)) == "west end"
     assert pose.end(Direction.EAST) is Face.FAR_END
+
+
+def test_an_edge_is_called_after_its_face() -> None:
+    """The edge that lies on it, as seen on the face beside it."""
+    pose = Pose(Direction.UP, Direction.SOUTH, Direction.WEST)
+    words = [pose.edge_words(face) for face in LONG_FACES]
+    assert words == ["top edge", "South edge", "bottom edge", "North edge"]

@@ -7,7 +7,17 @@ from benchmate.measure.printing import Graduation, Style
 from benchmate.measure.reading import Unit
 from benchmate.measure.sums import read_sum
 from benchmate.model.directions import Direction, Pose
-from benchmate.model.project import FORMAT, GRADUATIONS, STYLES, Project, Shop, Timber, bare_unit
+from benchmate.model.project import (
+    FORMAT,
+    GRADUATIONS,
+    STYLES,
+    Project,
+    Shop,
+    Timber,
+    bare_unit,
+    fitting_marks,
+    tape_of,
+)
 from tests.builders import corners, length, lengths, sill, tenon, timber
 
 
@@ -248,3 +258,15 @@ def test_a_project_says_itself_again() -> None:
     assert type(project.works[0]).model_validate(dumped["works"][0]) == project.works[0]
     bare = Project.model_validate({"name": "Shed", "works": [tenon()]})
     assert bare.works == (tenon(),)
+
+
+@pytest.mark.parametrize("units", STYLES)
+def test_a_tape_may_be_said_in_words_alone(units: str) -> None:
+    """Without a project: each units' own marks, the usual one where none is given."""
+    for mark in fitting_marks(units):
+        assert tape_of(units, mark) == Project(name="Shed", units=units, graduation=mark).tape  # type: ignore[arg-type]
+    assert tape_of(units, None) == Project(name="Shed", units=units).tape  # type: ignore[arg-type]
+    other = "1/16" if units == "mm" else "1 mm"
+    assert other not in fitting_marks(units)
+    with pytest.raises(ValueError, match="has no graduation"):
+        tape_of(units, other)

@@ -54,6 +54,35 @@ def test_other_joints_lie_in_the_body_or_in_a_lap() -> None:
     assert far.room == (ZERO, length("8' 3"))
 
 
+def test_a_joint_runs_past_the_room_there_is() -> None:
+    """At whichever end it is more; below nothing while it lies inside."""
+    stick = _stick()
+    assert stick.past_room(length("-1/2"), length("12")) == length("1/2")
+    assert stick.past_room(length("-1/2"), length("8'")) == length("1")
+    assert stick.past_room(length("2"), length("7'")) == -length("2")
+    lapped = replace(stick, lapped=(Face.REFERENCE_END,))
+    assert lapped.past_room(length("-1/2"), length("7'")) == -length("4-1/2")
+
+
+@pytest.mark.parametrize(
+    ("face", "deep"),
+    [
+        (Face.FIRST, "2"),
+        (Face.FAR_FIRST, "4-1/8"),
+        (Face.SECOND, "2"),
+        (Face.FAR_SECOND, "6"),
+    ],
+)
+def test_a_reading_counts_from_either_face(face: Face, deep: str) -> None:
+    """A 6 x 8 post that measures 6-1/8 there: 2" from its south face is 4-1/8" from its north.
+
+    So far in from a far face, the reading is the same again.
+    """
+    stick = _stick(here=Measured(first=length("6-1/8")))
+    assert stick.in_from(face, length("2"), "here") == length(deep)
+    assert stick.in_from(face, length(deep), "here") == length("2")
+
+
 def wood(inner: str | None = None, **measured: Measured) -> Stick:
     """The post by square rule with an inner section, or by mill rule."""
     given = None if inner is None else read_section(inner)
@@ -98,6 +127,13 @@ def test_a_stick_smaller_than_its_inner_timber_is_under_it_by_so_much() -> None:
     stick = wood("5-1/2 x 7-3/4", joint=Measured(first=length("5-3/8")))
     assert stick.over(Axis.FIRST, "joint") == -length("1/8")
     assert stick.over(Axis.SECOND, "joint") == length("1/4")
+
+
+def test_what_is_over_comes_off_far_faces_alone() -> None:
+    """On a reference face there is nothing to take."""
+    stick = wood("5-1/2 x 7-3/4")
+    faces = (Face.FIRST, Face.FAR_FIRST, Face.SECOND, Face.FAR_SECOND)
+    assert [stick.over_on(face, "joint") for face in faces] == list(lengths("0", "1/2", "0", "1/4"))
 
 
 def test_a_depth_counts_as_measured_only_where_somebody_measured_it() -> None:

@@ -14,6 +14,7 @@ from benchmate.model.work import (
     Settled,
     Work,
     end_fault,
+    level_faults,
     meeting_faults,
     not_level_fault,
     placed_faults,
@@ -111,6 +112,12 @@ AT = {"east": "4'", "north": "0"}
 PLACED_POST = timber("post", at=AT)
 PLACED_SILL = sill(name="South sill", at={"north": "0", "up": "0"})
 POST, SILL = timber("post"), sill(name="South sill")
+GIRT = {
+    "first_face": "up",
+    "second_face": "west",
+    "reference_end": "south",
+    "at": {"east": "4'", "up": "0"},
+}
 BRACE = timber(
     "brace",
     first_face="up",
@@ -221,6 +228,20 @@ def test_some_joints_lie_level() -> None:
             "timber",
             f"{timber_.name} {how}, and a tail lies level",
         )
+
+
+def test_a_level_joint_that_cannot_be_is_told_once() -> None:
+    """Without a place or an end to enter by, nothing is said of how it lies."""
+
+    def keys(timber_: Timber, end: Direction) -> list[str]:
+        """The keys of what is told of an end of a timber in the sill."""
+        return [fault.key for fault in level_faults(timber_, end, PLACED_SILL, "it lies level")]
+
+    assert keys(PLACED_POST, Direction.DOWN) == ["timber"]
+    assert keys(PLACED_POST, Direction.EAST) == ["end"]
+    assert keys(POST, Direction.EAST) == ["timber"]
+    girt = timber("girt", **GIRT)
+    assert keys(girt, Direction.SOUTH) == []
 
 
 def test_how_a_timber_lies_in_a_slope() -> None:

@@ -122,10 +122,10 @@ def test_everything_follows_one_name() -> None:
 
 
 def test_every_length_of_the_file_is_used() -> None:
-    """No name stands in it that nothing goes by."""
+    """No name stands in it that nothing goes by, but the floor top, which is looked up."""
     text = frame_text(answers(JOISTED, LAPPED, roof="on a ridge"))
     for name in re.findall(r'^"?([a-z][a-z0-9 -]*?)"? = "', text, re.MULTILINE):
-        if name not in KEYS:
+        if name not in (*KEYS, "floor top"):
             assert len(re.findall(rf"\b{name}\b", text)) > 1, name
 
 

@@ -10,7 +10,8 @@ from benchmate.frame.frame import Frame
 from benchmate.joinery.chamfer.record import ARRISES, Chamfer
 from benchmate.layout.step import Step
 from tests.builders import chamfer, frame, length, real, timber
-from tests.corner import ENDS, OPPOSITE
+from tests.compass import OPPOSITE
+from tests.corner import ENDS
 from tests.proof.fits import differs
 from tests.proof.hooked import set_off
 from tests.proof.planted import uncaught_cuts, uncaught_words

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 from benchmate.frame.frame import Frame
 from benchmate.joinery.joist.record import DovetailJoist, JoistPocket
-from tests.floor import FLOORS, OPPOSITE, Floor, Off, over
+from tests.compass import OPPOSITE
+from tests.floor import FLOORS, Floor, Off, over
 from tests.joinery.joist.joints import dovetail_joist, joist_pocket
 from tests.proof.fits import Wastes, borne, differs, overlaps, unnoticed
 from tests.proof.sizes import UNSHRUNK

@@ -11,7 +11,8 @@ from benchmate.frame.frame import Frame, Real
 from benchmate.measure.length import Length
 from benchmate.model.work import Work
 from tests.builders import real
-from tests.joinery.rafter.roofs import SENSE, Roof, built, pair, peak, ridge, seat, shed, tail
+from tests.compass import SENSE
+from tests.joinery.rafter.roofs import Roof, built, pair, peak, ridge, seat, shed, tail
 from tests.proof.fits import Wastes, borne, differs, overlaps, unnoticed
 from tests.proof.sizes import UNSHRUNK
 from tests.proof.textbook.rafter import textbook

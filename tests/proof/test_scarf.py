@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 from benchmate.frame.frame import Frame, Real
 from benchmate.measure.length import Length
 from tests.builders import real
-from tests.joinery.scarf.plates import KINDS, OPPOSITE, joint_of, plate, sides, turned_plate
+from tests.compass import OPPOSITE
+from tests.joinery.scarf.plates import KINDS, joint_of, plate, sides, turned_plate
 from tests.proof.fits import Wastes, differs, overlaps, unnoticed
 from tests.proof.kernel import Solid
 from tests.proof.sizes import UNSHRUNK

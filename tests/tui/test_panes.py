@@ -75,3 +75,19 @@ async def test_wide_text_is_shown_whole() -> None:
         app.words.show((Saying(label="note", text="東柱のほぞ", strong=True),))
         await pilot.pause()
         assert "東柱のほぞ" in app.words.render_line(0).text
+
+
+async def test_folded_words_say_so_beside_the_last_words_or_in_their_place() -> None:
+    """And a pane that enter does not open says only that there is more."""
+    app = Panes()
+    async with app.run_test(size=(30, 24)) as pilot:
+        width, height = app.words.content_size
+        for opens, briefly, full in ((True, "… enter", "… enter: the rest"), (False, "…", "…")):
+            app.words._opens = opens
+            for last, said in (("short", f"short{briefly:>{width - 12}}"), ("long " * 4, full)):
+                lines = [f"line {number}" for number in range(height - 1)]
+                sayings = [Saying(label="why", text=text) for text in (*lines, last, "rest")]
+                app.words.show(tuple(sayings))
+                await pilot.pause()
+                row = app.words.render_line(height - 1).text
+                assert row.removeprefix("why    ").rstrip() == said

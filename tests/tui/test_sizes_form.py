@@ -54,7 +54,13 @@ def test_typed_sizes_are_read_in_the_projects_unit(desk: Desk) -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "told"), [("5-3/8x", "not a unit"), ("0", "more than nothing"), ("6'", "4'")]
+    ("text", "told"),
+    [
+        ("5-3/8x", "not a unit"),
+        ("0", "more than nothing"),
+        ("6'", "4'"),
+        ("0.333", 'finer than 1/64"'),
+    ],
 )
 def test_a_bad_size_is_told_with_its_field(desk: Desk, text: str, told: str) -> None:
     """Nothing is accepted, and the message names the field."""

@@ -1,6 +1,8 @@
 """A step in words."""
 
 import shutil
+from collections.abc import Iterator
+from itertools import product
 from pathlib import Path
 
 import pytest
@@ -10,16 +12,13 @@ from benchmate.model.progress import Measured
 from benchmate.store.keeper import Keeper
 from benchmate.tui.desk import Desk
 from benchmate.tui.glyphs import UNICODE
-from benchmate.tui.panes.words_pane import set_lines
+from benchmate.tui.word_lines import NARROW, Room, room_for, rows_whole, set_lines
+from benchmate.tui.words import Saying, sayings
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
+from benchmate.workbench.jobs import comes_first, waits_in_brief
 
 PROJECTS = Path(__file__).parents[1] / "projects"
-
-WIDTH, WITH_DRAWING, WAITING, WITHOUT = 49, 7, 9, 15
-"""The words pane's cells, and its rows at 80 x 24: with the drawing below it, with the lower one
-of a step that waits, and without.
-"""
 
 NEEDED = {"", "again", "waits", "from", "set", "and", "on", "waste"}
 """What a framer must see without pressing a key: figure, hook, faces, waste side, what to wait for.
@@ -31,6 +30,18 @@ ORDER = (
 )
 """The labels, what is needed first before what comes after."""
 
+SHORT = tuple({"on": "waste", "waste": "on"}.get(label, label) for label in ORDER)
+"""The same where there is little room."""
+
+
+def folded(words: tuple[Saying, ...], rows: int, labels: set[str]) -> set[str]:
+    """Which of some sayings the words pane does not show whole, by their labels."""
+    whole = rows_whole(set_lines(words, NARROW), NARROW, rows)
+    ends = {
+        each.label: len(set_lines(words[:end], NARROW)) for end, each in enumerate(words, start=1)
+    }
+    return {label for label, end in ends.items() if label in labels and end > whole}
+
 
 @pytest.mark.parametrize("timber", ["post-sw", "post-se", "sill-south", "plate-south"])
 def test_nothing_needed_for_a_cut_is_folded_away_in_a_small_window(desk: Desk, timber: str) -> None:
@@ -41,10 +52,7 @@ def test_nothing_needed_for_a_cut_is_folded_away_in_a_small_window(desk: Desk, t
             continue
         desk.take_step(place)
         words = desk.words()
-        last = max(at for at, saying in enumerate(words) if saying.label in NEEDED)
-        room = WITHOUT if desk.wordy else WAITING if desk.waiting else WITH_DRAWING
-        more = len(set_lines(words, WIDTH)) > room
-        assert len(set_lines(words[: last + 1], WIDTH)) <= room - more, step.id
+        assert not folded(words, desk.room(words), NEEDED), step.id
 
 
 @pytest.mark.parametrize("timber", ["post-sw", "post-se", "sill-south", "plate-south"])
@@ -52,11 +60,16 @@ def test_nothing_needed_for_a_cut_is_folded_away_in_a_small_window(desk: Desk, t
 def test_what_keeps_one_off_the_wrong_side_comes_before_further_figures(
     desk: Desk, timber: str, *, whole: bool
 ) -> None:
-    """Hook, faces, waste and what can hurt, then other figures, then the reasons."""
+    """Hook, faces, waste and what can hurt, then other figures, then the reasons.
+
+    Where a step waits the room is short, and its faces come after its waste.
+    """
     desk.take_timber(timber)
     for place, step in enumerate(desk.walk.steps):
         desk.take_step(place)
-        places = [ORDER.index(saying.label) for saying in desk.words(whole=whole)]
+        short = bool(desk.waiting) and not whole
+        order = SHORT if short else ORDER
+        places = [order.index(saying.label) for saying in desk.words(whole=whole)]
         assert sorted(places) == places, step.id
         assert places[0] == 0, step.id
 
@@ -70,31 +83,81 @@ def test_a_caution_comes_before_the_figure_beside(desk: Desk) -> None:
 
 def test_a_stop_leaves_the_room_to_its_words(desk: Desk) -> None:
     """No drawing is made of what cannot be cut, so its rows go to the remedy."""
-    assert not desk.wordy
+    assert desk.room(desk.words()) is not Room.NO_DRAWING
     kept = desk.bench.sizes(desk.timber, desk.step)
     thin = Sizes(place=kept.place, measured=Measured(first=Length.inches(3)), as_cut=kept.as_cut)
     desk.set_sizes(thin)
-    assert desk.wordy
+    assert desk.room(desk.words()) is Room.NO_DRAWING
     labels = [saying.label for saying in desk.words()]
     assert labels.index("stop") < labels.index("why")
 
 
-def test_a_slant_says_how_the_square_is_set_and_where_its_waste_lies(tmp_path: Path) -> None:
-    """At 80 x 24 both ends and the waste are whole, and the arm to strike along in sight."""
-    folder = shutil.copytree(PROJECTS / "corner-brace", tmp_path / "corner")
-    bench = Bench(Keeper.open(folder))
+def shipped() -> list[Path]:
+    """Every project there is: the demos, and those of the tests."""
+    found = (*(PROJECTS.parents[1] / "projects").iterdir(), *PROJECTS.iterdir())
+    return sorted(each for each in found if (each / "project.toml").exists())
+
+
+@pytest.fixture(params=shipped(), ids=lambda folder: folder.name)
+def any_desk(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Desk]:
+    """A desk on a copy of each project in turn."""
+    bench = Bench(Keeper.open(shutil.copytree(request.param, tmp_path / "copy")))
+    yield Desk(bench, UNICODE)
+    bench.close()
+
+
+NEVER_FOLDED = {"", "from", "to", "waste", "square"}
+"""What a step that can be done now shows whole: the figure's two ends, the waste, the setting."""
+
+
+def test_no_mark_of_any_project_folds_its_ends_its_waste_or_its_setting(any_desk: Desk) -> None:
+    """At 80 x 24, whichever figure comes first, once what a step waits for is done.
+
+    A step that waits still keeps all of them but the setting.
+    """
+    desk = any_desk
+    for timber in desk.bench.timbers:
+        desk.take_timber(timber.id)
+        walk, waits = desk.walk, desk.waits
+        for place, step in enumerate(walk.steps):
+            stop = walk.withheld(step)
+            first = waits_in_brief(waits.get(step.id, ()) or comes_first(walk, step))
+            ways = product((False, True), {"", first})
+            for swapped, waits_for in ways:
+                words = sayings(walk, place, swapped=swapped, withheld=stop, waits_for=waits_for)
+                rows = room_for(step, words, stopped=bool(stop))
+                labels = NEVER_FOLDED - {"square"} if waits_for else NEVER_FOLDED
+                assert not folded(words, rows, labels), f"{timber.id} {step.id}"
+
+
+def test_a_step_that_waits_says_first_for_what_and_then_for_how_much_more(tmp_path: Path) -> None:
+    """Enter tells all of it."""
+    bench = Bench(Keeper.open(shutil.copytree(PROJECTS / "corner-brace", tmp_path / "corner")))
     desk = Desk(bench, UNICODE)
     desk.take_timber("brace")
-    slants = [place for place, step in enumerate(desk.walk.steps) if step.setting]
+    places = [place for place, step in enumerate(desk.walk.steps) if step.id == "head-tenon/nose"]
+    desk.take_step(places[0])
+    brief, whole = (
+        next(saying.text for saying in desk.words(whole=whole) if saying.label == "waits")
+        for whole in (False, True)
+    )
+    first = "for Post: mortise for Brace, check square and wind, measure the section"
+    assert brief == f"{first}; and 1 more"
+    assert whole.startswith(f"{first}; Beam: ")
+    bench.close()
+
+
+def test_a_slant_tells_its_faces_after_its_setting(tmp_path: Path) -> None:
+    """Its ends and its waste first, then the square; the drawing shows the face."""
+    bench = Bench(Keeper.open(shutil.copytree(PROJECTS / "corner-brace", tmp_path / "corner")))
+    desk = Desk(bench, UNICODE)
+    desk.take_timber("brace")
+    slants = [place for place, step in enumerate(desk.walk.steps) if step.leads_on]
     assert slants
     for place in slants:
         desk.take_step(place)
-        words = desk.words()
-        labels = [saying.label for saying in words]
-        assert "waste" not in labels or labels.index("waste") < labels.index("on")
-        needed = ("waits", "from") if desk.waiting else ("from", "to", "waste")
-        last = max(at for at, saying in enumerate(words) if saying.label in needed)
-        lines = len(set_lines(words[: last + 1], WIDTH))
-        arm_and_blade = 0 if desk.waiting else 2
-        assert lines + arm_and_blade <= WAITING - 1, desk.step.id
+        labels = [each.label for each in desk.words()]
+        told = [each for each in ("from", "to", "waste", "square", "on") if each in labels]
+        places = [labels.index(each) for each in told]
+        assert places == sorted(places), desk.step.id
     bench.close()

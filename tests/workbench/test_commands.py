@@ -199,3 +199,26 @@ def test_the_frame_says_which_lengths_are_not_fit_to_cut_to(demo: Path) -> None:
     assert output.code is commands.Code.FINE
     (demo / "progress" / "post-sw.toml").write_text("format =")
     assert commands.frame(demo).code is commands.Code.BAD_INPUT
+
+
+def test_reckon_answers_on_the_tape_that_is_asked_for() -> None:
+    """Feet and inches to a sixteenth, unless told otherwise."""
+    assert commands.reckon("10 / 3", "feet and inches").text.startswith('3-5/16"+\nfeet')
+    assert commands.reckon("100 / 3", "mm").text.startswith("33 mm+\nfeet")
+    assert commands.reckon("10 / 3", "inches", "1/64").text.startswith('3-21/64"+\n')
+    assert commands.reckon("10 / 3", "inches").code is Code.FINE
+
+
+@pytest.mark.parametrize(
+    ("line", "graduation", "told"),
+    [
+        ("12' 6 -", "", "a length is missing; write one here, as 7-1/2\n12' 6 -\n       ^"),
+        ("floor top + 3", "", "`floor top` is no name or word known here"),
+        ("3", "0.5 mm", "a tape in inches has no graduation 0.5 mm; give one of 1/8, 1/16"),
+    ],
+)
+def test_what_cannot_be_reckoned_is_refused(line: str, graduation: str, told: str) -> None:
+    """Where and what, with a caret; and a graduation has to be one of its units."""
+    with pytest.raises(commands.UsageError) as caught:
+        commands.reckon(line, "inches", graduation)
+    assert str(caught.value).startswith(told)

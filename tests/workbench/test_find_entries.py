@@ -83,3 +83,14 @@ def test_no_answer_gives_a_figure_that_is_withheld(tmp_path: Path) -> None:
     timber = next(each for each in bench.timbers if each.id == "post-sw")
     assert bench.walk(timber.id).trouble
     assert {entry.hit.value for entry in timber_entries(bench, timber)} == {None}
+
+
+def test_a_size_that_was_measured_as_cut_is_told_as_cut() -> None:
+    """The SW post's foot tenon came out narrow; what it was laid out as is told beside it."""
+    bench = Bench(Keeper.read(ORCHARD))
+    cut = bench.walk("post-sw").layout.stick.as_cut["foot-tenon"].width
+    hit = Index(bench).find("sw post foot tenon width")[0]
+    assert hit.value == cut
+    assert hit.detail.startswith("as cut; laid out as ")
+    other = Index(bench).find("ne post foot tenon width")[0]
+    assert other.detail == "as laid out; not measured as cut yet"

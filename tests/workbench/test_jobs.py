@@ -14,12 +14,15 @@ from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
 from benchmate.workbench.jobs import (
     Job,
+    Wait,
     Waits,
+    _Shop,
     all_waits,
     comes_first,
     next_job,
     nothing_left,
     stuck,
+    waits_in_brief,
     waits_in_words,
     waits_on,
 )
@@ -177,6 +180,17 @@ def test_marks_that_wait_are_read_back_when_they_are_struck(bench: Bench) -> Non
     assert waits_in_words(found["ne-foot-mortise/back-check"]) == (
         "NE post: foot tenon, measure the tenon as cut"
     )
+
+
+def test_a_small_window_tells_the_first_of_many_waits() -> None:
+    """And how many more there are."""
+    waits = tuple(Wait("post", each, f"Post: {each}") for each in ("knife", "saw", "pare"))
+    assert waits_in_words(waits) == "Post: knife; Post: saw; Post: pare"
+    assert [waits_in_brief(waits[:count]) for count in (0, 1, 3)] == [
+        "",
+        "Post: knife",
+        "Post: knife; and 2 more",
+    ]
 
 
 def test_a_timber_is_stuck_when_all_that_is_open_waits(bench: Bench) -> None:
@@ -506,3 +520,18 @@ def test_a_stick_is_sawn_to_length_only_once_it_is_laid_out(bench: Bench) -> Non
             tick(bench, "post-ne", each.id)
     assert comes_first(bench.walk("post-ne"), saw) == ()
     assert comes_first(walk, walk.layout.step("foot-tenon/knife")) == ()
+
+
+def test_a_timber_is_not_said_to_wait_for_itself(tmp_path: Path) -> None:
+    """What lies under a notch waits for that, on the same stick, and comes right after it."""
+    name, waiting = "plate-south-1", "s2-head-mortise/bore-far"
+    folder = Path(shutil.copytree(DEMOS / "meadow-cart-house", tmp_path / "cart-house"))
+    bench = Bench(Keeper.open(folder))
+    own = [each.step for each in waits(bench, name)[waiting] if each.timber == name]
+    assert own == ["tie-2-south-notch/try-floor"]
+    tick_all(bench, name, but={waiting, *own})
+    tick(bench, "post-s2", *(step.id for step in bench.walk("post-s2").steps))
+    found = job(bench, name, waiting)
+    assert (found.step, found.why) == (own[0], "It comes before that.")
+    shop = _Shop(walks(bench))
+    assert bench.walk(name).timber.name not in shop.waiting[name]

@@ -15,6 +15,7 @@ from benchmate.joinery.brace.end import reduced
 from benchmate.joinery.brace.shape import NOSE, SEAT, SHOULDER, TIP, EndShape
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Reading, Size, Stage, Task
+from benchmate.model.setting import Setting
 from benchmate.model.stick import reference_for
 
 
@@ -51,7 +52,7 @@ def end_sizes(shape: EndShape) -> tuple[Size, ...]:
     )
 
 
-def _setting(shape: EndShape, tape: Tape) -> str:
+def _setting(shape: EndShape, tape: Tape) -> Setting:
     return rake_setting(shape.rake.run, shape.rake.rise, tape, plumb=shape.upright)
 
 

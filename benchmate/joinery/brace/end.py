@@ -16,6 +16,7 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.feature import Beside, Line, Reading
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Cut
 from benchmate.model.stick import reference_for
 
@@ -56,7 +57,7 @@ def end_lines(shape: EndShape, legs: Legs | None, tape: Tape) -> tuple[Line, ...
     return (*found, *_reduction(shape, tape))
 
 
-def line_setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> str:
+def line_setting(shape: EndShape, tape: Tape, *, like_the_face: bool) -> Setting:
     """How to set the square for a line parallel to the face it enters, or square to that."""
     plumb = shape.upright is like_the_face
     return rake_setting(shape.rake.run, shape.rake.rise, tape, plumb=plumb)

@@ -51,9 +51,7 @@ def past_a_shoulder(shape: HoleShape, tape: Tape) -> Finding | None:
     Usually a leg that is too long, or one counted from the wrong end. Remedy: check where the
     brace's incline starts and how long its legs are.
     """
-    start, finish = shape.along
-    low, high = shape.stick.room
-    over = max(low - start, finish - high)
+    over = shape.stick.past_room(*shape.along)
     if over <= ZERO:
         return None
     return stop(

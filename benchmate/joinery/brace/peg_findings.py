@@ -27,9 +27,9 @@ def peg_findings(shape: Pegged, own: str, other: str, tape: Tape) -> tuple[Findi
         past_the_shoulder(pegs, brace, own, tape),
         hole_off_timber(shape.own, _goes_in(shape), own, tape),
         at_the_nose(shape, other, tape),
-        hole_off_timber(shape.bored, section, other, tape),
-        blind_too_short(pegs, shape.through_tenon, received, other, tape),
-        blind_comes_out(pegs, shape.real_sides, received, other, tape),
+        hole_off_timber(shape.bored.holes, section, other, tape),
+        blind_too_short(pegs, shape.bored.through_tenon, received, other, tape),
+        blind_comes_out(pegs, shape.bored.real_sides, received, other, tape),
     )
     return tuple(each for each in found if each)
 

@@ -11,6 +11,7 @@ How it works
 
 from dataclasses import dataclass, replace
 
+from benchmate.frame.bored import Bored, bored_in
 from benchmate.frame.flats import shifted
 from benchmate.frame.peg_steps import PEG_LINE, peg_id
 from benchmate.frame.pegs import Centre, Holes, Pegs
@@ -19,7 +20,6 @@ from benchmate.frame.reach import crossing
 from benchmate.joinery.brace.shape import EndShape, HoleShape
 from benchmate.measure.length import Length
 from benchmate.model.solids import Plane
-from benchmate.model.stick import reference_for
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,7 +30,7 @@ class Pegged:
     brace: EndShape
     hole: HoleShape
     own: Holes
-    bored: Holes
+    bored: Bored
 
     @property
     def line(self) -> Plane:
@@ -55,46 +55,18 @@ class Pegged:
         """The wood from its own centres to the tenon's end."""
         return self.brace.real("length") - self.pegs.drawn
 
-    @property
-    def through_tenon(self) -> Length:
-        """From the face the other is bored from to the cheek of the mortise past the tenon."""
-        near, far = self.hole.across
-        return far if self.bored.face.is_reference else self.real_sides - near
-
-    @property
-    def real_sides(self) -> Length:
-        """How deep the receiving stick really is, the way it is bored."""
-        return self.hole.stick.depth(self.hole.sides, self.hole.feature)
-
 
 def pegged(pegs: Pegs, brace: EndShape, hole: HoleShape) -> Pegged:
     """The pegs of a brace's end on the real sticks."""
-    bored = _received(pegs, hole)
+    on = 1 if hole.nosed_first else -1
+    bored = bored_in(hole, pegs, (hole.nose + each * on for each in pegs.from_edges))
     own = Holes(
         stick=brace.stick,
-        face=brace.stick.pose.face(hole.stick.pose.direction(bored.face)),
+        face=brace.stick.pose.face(hole.stick.pose.direction(bored.holes.face)),
         pegs=pegs,
         centres=tuple(_centre(pegs, brace, place) for place in range(pegs.count)),
     )
     return Pegged(pegs=pegs, brace=brace, hole=hole, own=own, bored=bored)
-
-
-def _received(pegs: Pegs, hole: HoleShape) -> Holes:
-    """The holes in the receiving stick, through both cheeks of the mortise."""
-    near = reference_for(hole.sides)
-    face = near if pegs.bored_from == "reference" else near.opposite
-    inwards, along = (1 if hole.entry.is_reference else -1), (1 if hole.nosed_first else -1)
-    deep = hole.seat + pegs.from_shoulder * inwards
-    stop = pegs.blind_depth
-    if stop is not None and not face.is_reference:
-        stop = hole.stick.depth(hole.sides, hole.feature) - stop
-    return Holes(
-        stick=hole.stick,
-        face=face,
-        pegs=pegs,
-        centres=tuple(Centre(hole.nose + each * along, deep) for each in pegs.from_edges),
-        stop=stop,
-    )
 
 
 def _centre(pegs: Pegs, brace: EndShape, place: int) -> Centre:

@@ -126,7 +126,7 @@ class HoleShape(RakingHole):
     @property
     def left_below(self) -> Length:
         """The wood left between the bottom and the face across from the entry."""
-        return self.real_into - self.bottom if self.entry.is_reference else self.bottom
+        return self.stick.in_from(self.entry.opposite, self.bottom, self.feature)
 
 
 def feature_id(joint: BraceJoint) -> str:
@@ -140,7 +140,7 @@ def end_shape(joint: BraceJoint, frame: Frame) -> EndShape:
     (bearing,) = joint.bearings()
     entry, into = frame.entry(bearing), frame.wood(joint.into)
     flat = frame.face(joint.into, entry, joint.mortise)
-    over = ZERO if entry.is_reference else into.over(axis_from(entry), joint.mortise)
+    over = into.over_on(entry, joint.mortise)
     end = stick.pose.end(joint.end)
     plumb, feature = plumb_axis(stick.pose), feature_id(joint)
     places = (feature, stick.place_at(end))
@@ -181,7 +181,7 @@ def hole_shape(joint: BraceJoint, brace: EndShape, frame: Frame) -> HoleShape:
     heel = along_receiver(place, here, brace, heel_at, brace.deep)
     first = nose <= heel
     ease = EASE[frame.project.bare] if joint.ease is None else joint.ease
-    over = ZERO if entry.is_reference else stick.over(axis_from(entry), joint.mortise)
+    over = stick.over_on(entry, joint.mortise)
     recess, into = joint.housing + over, axis_from(entry)
     clearance = joint.bottom_clearance
     sides = across(into)
@@ -199,7 +199,7 @@ def hole_shape(joint: BraceJoint, brace: EndShape, frame: Frame) -> HoleShape:
         across=span,
         end_across=across_receiver(place, here, brace, (ZERO, brace.wide), sides)[0],
         same_side=same,
-        seat=recess if entry.is_reference else stick.depth(into, joint.mortise) - recess,
+        seat=stick.in_from(entry, recess, joint.mortise),
         recess=recess,
         clearance=frame.project.practice.bottom_clearance if clearance is None else clearance,
     )

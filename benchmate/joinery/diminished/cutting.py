@@ -1,15 +1,24 @@
 """What to do at the tenon besides striking lines: one figure to one task."""
 
-from benchmate.frame.cheeks import SHOULDER, saw_cheeks, saw_edges, saw_shoulder
-from benchmate.frame.practice import AS_CUT, CHISEL, measure_task
+from benchmate.frame.cheeks import (
+    LEANS,
+    SHOULDER,
+    near_edge_words,
+    saw_cheeks,
+    saw_edges,
+    saw_shoulder,
+)
+from benchmate.frame.end_tasks import knife_only, knife_shoulder, measure_finished
+from benchmate.frame.practice import CHISEL, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.diminished.shape import EndShape
 from benchmate.joinery.diminished.tenoned import edge_sides, shoulder_setting
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Direction, Face
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
-from benchmate.model.stick import axis_from, reference_for
+from benchmate.model.feature import Reading, Size, Stage, Task
+from benchmate.model.setting import Setting
+from benchmate.model.stick import axis_from
 
 COUNTED = (
     "Sizes count from the near cheek and the reference edge. If one of those was overcut, move its "
@@ -39,10 +48,10 @@ def tenon_tasks(shape: EndShape, tape: Tape) -> tuple[Task, ...]:
     )
 
 
-def _saw_shoulder(shape: EndShape, face: Face, deep: Length, setting: str) -> Task:
+def _saw_shoulder(shape: EndShape, face: Face, deep: Length, setting: Setting) -> Task:
     """The kerf leans on top and underside; on the sides it goes in square along the slant."""
-    leans = axis_from(face) is shape.plumb
-    return saw_shoulder(shape.cheeks, face, deep, setting=setting, leans=leans)
+    before = LEANS if axis_from(face) is shape.plumb else ""
+    return saw_shoulder(shape.cheeks, face, deep, setting=setting, before=before)
 
 
 def tenon_sizes(shape: EndShape) -> tuple[Size, ...]:
@@ -59,17 +68,7 @@ def _under(shape: EndShape) -> str:
 
 
 def _knife(shape: EndShape) -> Task:
-    end = shape.stick.pose.words(shape.end)
-    return Task(
-        id="knife",
-        stage=Stage.KNIFE,
-        title="Knife the shoulder, hatch the waste",
-        draws=SHOULDER,
-        faces=(*LONG_FACES, shape.end),
-        waste=f"Towards the {end}, outside the tenon's own lines.",
-        why="A knifed line stays crisp, and hatching on every face shows which side goes.",
-        caution=_flush(shape),
-    )
+    return knife_shoulder(shape, LONG_FACES, draws=SHOULDER, caution=_flush(shape))
 
 
 def _flush(shape: EndShape) -> str:
@@ -83,10 +82,7 @@ def _flush(shape: EndShape) -> str:
         own, other = (edges, sides) if by_edge else (sides, edges)
         if face not in own and other:
             lines = "cheek" if by_edge else "relief"
-            found.append(
-                f"Knife the {words(face)} only outside the {lines} lines: the tenon runs out to it "
-                "there."
-            )
+            found.append(knife_only(words(face), f"outside the {lines} lines"))
     return " ".join(found)
 
 
@@ -110,12 +106,10 @@ def _pare(shape: EndShape, tape: Tape) -> Task:
 
 
 def _as_cut(shape: EndShape) -> Task:
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the tenon as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        "the tenon",
+        (shape.end,),
+        (
             Reading(
                 value=shape.real("thickness"), hook=shape.cheeks.near_words, way="to the far cheek"
             ),
@@ -126,15 +120,9 @@ def _as_cut(shape: EndShape) -> Task:
                 way="to the tenon's end",
             ),
         ),
-        why="The mortise is cut to the tenon that was really made.",
         caution=COUNTED,
-        asks=Asks.AS_CUT,
-        lasting=False,
     )
 
 
 def _near_edge(shape: EndShape) -> str:
-    """What the tenon's width is measured from: the face itself where that edge is not cut back."""
-    face: Face = reference_for(shape.edges)
-    words = shape.stick.pose.words(face)
-    return f"narrow edge by the {words}" if shape.edge else words
+    return near_edge_words(shape.stick, shape.edges, shape.edge)

@@ -69,9 +69,7 @@ def past_a_shoulder(shape: MortiseShape, tape: Tape) -> Finding | None:
 
     Remedy: check where both timbers stand.
     """
-    start, finish = shape.span
-    low, high = shape.stick.room
-    over = max(low - start, finish - high)
+    over = shape.stick.past_room(*shape.span)
     if over <= ZERO:
         return None
     return stop(

@@ -84,7 +84,7 @@ class MortiseShape:
     @property
     def bottom(self) -> Length:
         """The reading of the mortise's bottom."""
-        return self.depth if self.entry.is_reference else self.real_into - self.depth
+        return self.stick.in_from(self.entry, self.depth, self.feature)
 
     @property
     def left_below(self) -> Length:
@@ -94,17 +94,15 @@ class MortiseShape:
     @property
     def ledge_left(self) -> Length:
         """The wood left under the ledge of a timber that lies level."""
-        return self._up_from_underside(self.ledge_at)
+        return self._from(Direction.DOWN, self.ledge_at)
 
     @property
     def top_proud(self) -> Length:
         """How far the end's top lies above that of a timber that lies level."""
-        return self._up_from_underside(self.top_at) - self.stick.depth(self.plumb, self.feature)
+        return -self._from(Direction.UP, self.top_at)
 
-    def _up_from_underside(self, reading: Length) -> Length:
-        if not self.stick.pose.face(Direction.UP).is_reference:
-            return reading
-        return self.stick.depth(self.plumb, self.feature) - reading
+    def _from(self, looks: Direction, reading: Length) -> Length:
+        return self.stick.in_from(self.stick.pose.face(looks), reading, self.feature)
 
     @property
     def span(self) -> Span:

@@ -7,7 +7,7 @@ from benchmate.measure.length import ZERO
 from benchmate.model.fields import PositiveSize, Size
 from benchmate.model.project import Timber
 from benchmate.model.two_timbers import EndAtTimber
-from benchmate.model.work import Bearing, Extension, Fault, not_level_fault, placed_faults
+from benchmate.model.work import Bearing, Extension, Fault, level_faults
 
 
 class DiminishedTenon(EndAtTimber):
@@ -43,10 +43,8 @@ class DiminishedTenon(EndAtTimber):
 
     def faults(self, timbers: Mapping[str, Timber]) -> tuple[Fault, ...]:
         """Timbers without places, or an end that does not lie level."""
-        timber = timbers[self.timber]
-        found = tuple(placed_faults(timber, self.end, timbers[self.into]))
-        fault = not_level_fault(timber, "a diminished housing carries a level end")
-        return found or ((fault,) if fault else ())
+        timber, into = timbers[self.timber], timbers[self.into]
+        return level_faults(timber, self.end, into, "a diminished housing carries a level end")
 
     @property
     def mortise(self) -> str:

@@ -10,6 +10,7 @@ from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Beside, Line
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Cut, Plane, above, below
 from benchmate.model.stick import reference_for
 
@@ -60,7 +61,7 @@ def edge_sides(shape: EndShape) -> dict[Face, Length]:
     return {side: depth for side, depth in deep.items() if depth}
 
 
-def shoulder_setting(shape: EndShape, tape: Tape) -> str:
+def shoulder_setting(shape: EndShape, tape: Tape) -> Setting:
     """How to set the square and the saw for the shoulder."""
     return slant_setting(shape.housing.nm, shape.deep.nm, tape)
 

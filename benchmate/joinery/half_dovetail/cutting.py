@@ -1,14 +1,15 @@
 """What to do at the tail besides striking lines: one figure to one task."""
 
 from benchmate.frame.cheeks import SHOULDER, saw_cheeks, saw_shoulder
-from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
+from benchmate.frame.end_tasks import knife_only, knife_shoulder, measure_finished
+from benchmate.frame.practice import CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.frame.settings import taper_setting
 from benchmate.joinery.half_dovetail.shape import LAND, STRAIGHT, TAIL, TailShape
 from benchmate.joinery.half_dovetail.tail import shouldered_over
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
-from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
+from benchmate.model.feature import Beside, Reading, Size, Stage, Task
 
 COUNTED = (
     "Depths count from the straight edge, the thickness from the near cheek. If one of those was "
@@ -45,10 +46,6 @@ def tail_sizes(shape: TailShape) -> tuple[Size, ...]:
     )
 
 
-def _end(shape: TailShape) -> str:
-    return shape.stick.pose.words(shape.end)
-
-
 def _straight_words(shape: TailShape) -> str:
     """What depths are measured from: the face itself where nothing comes off it."""
     face = shape.stick.pose.words(shape.wedged)
@@ -56,16 +53,7 @@ def _straight_words(shape: TailShape) -> str:
 
 
 def _knife(shape: TailShape) -> Task:
-    return Task(
-        id="knife",
-        stage=Stage.KNIFE,
-        title="Knife the shoulder, hatch the waste",
-        draws=SHOULDER,
-        faces=(*_shouldered(shape), shape.end),
-        waste=f"Towards the {_end(shape)}, outside the tenon's own lines.",
-        why="A knifed line stays crisp, and hatching on every face shows which side goes.",
-        caution=_flush(shape),
-    )
+    return knife_shoulder(shape, _shouldered(shape), draws=SHOULDER, caution=_flush(shape))
 
 
 def _shouldered(shape: TailShape) -> tuple[Face, ...]:
@@ -84,10 +72,7 @@ def _flush(shape: TailShape) -> str:
     ]
     if sides and not shouldered_over(shape):
         flush.append((shape.wedged, "outside the cheek lines"))
-    return " ".join(
-        f"Knife the {words(face)} only {where}: the tenon runs out to it there."
-        for face, where in flush
-    )
+    return " ".join(knife_only(words(face), where) for face, where in flush)
 
 
 def _saw_edges_shoulders(shape: TailShape) -> tuple[Task, ...]:
@@ -179,12 +164,10 @@ def _pare(shape: TailShape) -> Task:
 
 def _as_cut(shape: TailShape) -> Task:
     straight = _straight_words(shape)
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the tenon as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        "the tenon",
+        (shape.end,),
+        (
             Reading(
                 value=shape.real("thickness"), hook=shape.cheeks.near_words, way="to the far cheek"
             ),
@@ -201,8 +184,5 @@ def _as_cut(shape: TailShape) -> Task:
                 key="depth at the end",
             ),
         ),
-        why="The mortise is cut to the tenon that was really made.",
         caution=COUNTED,
-        asks=Asks.AS_CUT,
-        lasting=False,
     )

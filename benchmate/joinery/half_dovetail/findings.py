@@ -113,9 +113,7 @@ def past_a_shoulder(shape: MortiseShape, tape: Tape) -> Finding | None:
     It is tallest on the face the wedge is driven from. Remedy: a lower tie, a thinner wedge, or
     less flare.
     """
-    start, finish = shape.span
-    low, high = shape.stick.room
-    over = max(low - start, finish - high)
+    over = shape.stick.past_room(*shape.span)
     if over <= ZERO:
         return None
     return stop(

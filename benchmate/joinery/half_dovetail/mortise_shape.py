@@ -166,7 +166,7 @@ def mortise_shape(joint: HalfDovetail, tail: TailShape, frame: Frame) -> Mortise
         tail_end=tail_end,
         wedge_end=wedge_end,
         walls=_walls(tail, sides, met, (here, there)) if recess else (),
-        seat=recess if met.entry.is_reference else post.depth(met.into, joint.mortise) - recess,
+        seat=post.in_from(met.entry, recess, joint.mortise),
         wedge=Wedge(tail.passed, thin, thin + _taper(tail, tail.passed), sides.width),
         tie_top=Length(top.offset * top.normal[0]),
     )

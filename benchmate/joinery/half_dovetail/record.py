@@ -9,7 +9,7 @@ from benchmate.measure.length import ZERO
 from benchmate.model.fields import PositiveSize, Size
 from benchmate.model.project import Timber
 from benchmate.model.two_timbers import EndAtTimber
-from benchmate.model.work import Bearing, Extension, Fault, not_level_fault, placed_faults
+from benchmate.model.work import Bearing, Extension, Fault, level_faults
 
 
 class HalfDovetail(EndAtTimber):
@@ -66,12 +66,9 @@ class HalfDovetail(EndAtTimber):
     def faults(self, timbers: Mapping[str, Timber]) -> tuple[Fault, ...]:
         """Timbers without places, a tie that does not lie level or a post that does not stand."""
         tie, post = timbers[self.timber], timbers[self.into]
-        found = tuple(placed_faults(tie, self.end, post))
+        found = level_faults(tie, self.end, post, "a wedged half-dovetail lies level")
         if found:
             return found
-        fault = not_level_fault(tie, "a wedged half-dovetail lies level")
-        if fault is not None:
-            return (fault,)
         if not post.upright:
             problem = f"{post.name} lies level, and a wedged half-dovetail goes through a post"
             return (Fault("into", problem, "use a tenon there, or name a timber that stands"),)

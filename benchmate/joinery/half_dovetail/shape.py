@@ -133,7 +133,7 @@ def tail_shape(joint: HalfDovetail, frame: Frame) -> TailShape:
     edges = axis_from(wedged)
     framed = stick.framed(edges, feature, stick.place_at(end))
     entry = frame.entry(bearing)
-    over = ZERO if entry.is_reference else post.over(axis_from(entry), joint.mortise)
+    over = post.over_on(entry, joint.mortise)
     return TailShape(
         stick=stick,
         end=end,

@@ -4,7 +4,7 @@ from benchmate.frame.chopping import Depth, Mouth, bore, pare_sides, try_depth
 from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.raking_hole import open_faces
 from benchmate.frame.reduction import unmeasured_recess
-from benchmate.frame.settings import bevel_words, plane_setting
+from benchmate.frame.settings import plane_setting
 from benchmate.joinery.joggle.hole import DEPTH
 from benchmate.joinery.joggle.shape import ABUTMENT, SOLE, HoleShape
 from benchmate.measure.printing import Tape
@@ -65,7 +65,7 @@ def _saw(shape: HoleShape, tape: Tape) -> Task:
         waste=f"{'Keep the kerf' if through else 'Chop'} on the notch's side of the knifed line.",
         why="Stop at the depth: deeper cuts into the wood that takes the thrust.",
         caution=f"{first}{SAW if through else _CLOSED}",
-        setting=setting if through else bevel_words(setting),
+        setting=setting if through or setting is None else setting.with_bevel(),
     )
 
 

@@ -138,7 +138,7 @@ class HoleShape(RakingHole):
     @property
     def floor(self) -> Length:
         """The reading of the mortise's bottom."""
-        return self.depth if self.entry.is_reference else self.real_into - self.depth
+        return self.stick.in_from(self.entry, self.depth, self.feature)
 
     @property
     def left_below(self) -> Length:
@@ -181,7 +181,7 @@ def end_shape(joint: JoggleJoint, frame: Frame) -> EndShape:
     entry = frame.entry(bearing)
     flat = frame.face(joint.into, entry, joint.mortise)
     wood = frame.wood(joint.into)
-    over = ZERO if entry.is_reference else wood.over(axis_from(entry), joint.mortise)
+    over = wood.over_on(entry, joint.mortise)
     end, plumb, feature = stick.pose.end(joint.end), plumb_axis(stick.pose), feature_id(joint)
     places = (feature, stick.place_at(end))
     deep = stick.framed(plumb, *places)

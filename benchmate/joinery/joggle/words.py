@@ -3,6 +3,7 @@
 from benchmate.frame.settings import plane_setting, rake_setting
 from benchmate.joinery.joggle.shape import EndShape
 from benchmate.measure.printing import Tape
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Plane
 
 ENGINEER = (
@@ -34,13 +35,13 @@ def looks_words(shape: EndShape) -> str:
     return f"{_LOOKS[shape.looks]}{disputed}"
 
 
-def face_setting(shape: EndShape, tape: Tape) -> str:
+def face_setting(shape: EndShape, tape: Tape) -> Setting | None:
     """How to set the square and saw for a line parallel to the face the end goes into."""
     if shape.into.incline is not None:
         return plane_setting(shape.stands.face, shape.plumb, tape)
     return rake_setting(shape.rake.run, shape.rake.rise, tape, plumb=shape.into.upright)
 
 
-def end_setting(shape: EndShape, plane: Plane, tape: Tape) -> str:
+def end_setting(shape: EndShape, plane: Plane, tape: Tape) -> Setting | None:
     """How to set the square and saw on the end itself for its abutment or its sole."""
     return plane_setting(plane, shape.plumb, tape)

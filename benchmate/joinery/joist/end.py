@@ -1,11 +1,12 @@
 """The joist's own side: what comes off its end, and measuring it as it came out."""
 
-from benchmate.frame.practice import AS_CUT, measure_task
+from benchmate.frame.end_tasks import measure_finished
+from benchmate.frame.practice import measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.joist.shape import EndShape
 from benchmate.joinery.joist.slope import slope_knife, slope_tasks
 from benchmate.model.directions import Direction
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.feature import Reading, Size, Task
 from benchmate.model.stick import across, reference_for
 
 
@@ -33,12 +34,10 @@ def _as_cut(shape: EndShape) -> Task:
     words = shape.stick.pose.words
     top = shape.stick.pose.face(Direction.UP)
     side = reference_for(across(shape.plumb))
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the joist's end as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        "the joist's end",
+        (shape.end,),
+        (
             Reading(value=shape.real("thickness"), hook=words(top), way="down to the bearing"),
             Reading(
                 value=shape.real("width"),
@@ -47,6 +46,4 @@ def _as_cut(shape: EndShape) -> Task:
             ),
         ),
         why="The pocket is cut to the end that was really made, so that all tops come level.",
-        asks=Asks.AS_CUT,
-        lasting=False,
     )

@@ -84,8 +84,7 @@ def past_a_shoulder(shape: Notch, tape: Tape) -> Finding | None:
     Remedy: check where the joist lies.
     """
     stick = shape.stick
-    low, high = stick.room
-    over = max(low - shape.along[0], shape.along[1] - high)
+    over = stick.past_room(*shape.along)
     if over <= ZERO:
         return None
     return stop(

@@ -84,28 +84,22 @@ class Notch:
     @property
     def from_top(self) -> Length:
         """How far the floor lies below the stick's real top."""
-        if self.top.is_reference:
-            return self.floor
-        return self.stick.depth(self.plumb, self.feature) - self.floor
+        return self.stick.in_from(self.top, self.floor, self.feature)
 
     @property
     def left_below(self) -> Length:
         """The wood left under the floor."""
-        if self.top.is_reference:
-            return self.stick.depth(self.plumb, self.feature) - self.floor
-        return self.floor
+        return self.stick.in_from(self.top.opposite, self.floor, self.feature)
 
     @property
     def recess(self) -> Length:
         """How far the back lies in from the real entry face."""
-        if self.entry.is_reference:
-            return self.back
-        return self.stick.depth(self.into, self.feature) - self.back
+        return self.stick.in_from(self.entry, self.back, self.feature)
 
     @property
     def left_behind(self) -> Length:
         """The wood left between the back and the face across from the entry."""
-        return self.stick.depth(self.into, self.feature) - self.recess
+        return self.stick.in_from(self.entry.opposite, self.back, self.feature)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

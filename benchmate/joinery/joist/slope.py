@@ -41,7 +41,7 @@ def slope_lines(shape: EndShape) -> tuple[Line, ...]:
                 "timber's face: a square notch there splits more easily."
             ),
             caution="Join the two points with a straightedge on both sides before cutting.",
-            waste=f"Towards the {under}, below the line.",
+            waste=f"Towards the {under}.",
         ),
         (under, "reduction line"),
     )

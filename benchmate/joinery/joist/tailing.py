@@ -1,11 +1,12 @@
 """What to do at a dovetailed joist's end besides striking lines: one figure to one task."""
 
-from benchmate.frame.practice import AS_CUT, CHISEL, LEAVE_THE_LINE, SAW, measure_task
+from benchmate.frame.end_tasks import knife_shoulder, measure_finished
+from benchmate.frame.practice import CHISEL, LEAVE_THE_LINE, SAW, measure_task
 from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.joinery.joist.tail import cut_flanks, cut_under, flank_name
 from benchmate.joinery.joist.tail_shape import FAR, NEAR, SHOULDER, UNDER, TailShape
 from benchmate.model.directions import Face
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.feature import Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
 
 TAKE_THE_LINE = "Take the line: a wedged tail is made a little under, and its socket a little over."
@@ -57,14 +58,11 @@ def _knife(shape: TailShape) -> Task:
     lines = tuple(str(plane.line) for plane in cut_flanks(shape))
     under = (_under_face(shape),) if cut_under(shape) or lines else ()
     sides = tuple(_side(shape, line) for line in (NEAR, FAR) if line in lines or cut_under(shape))
-    return Task(
-        id="knife",
-        stage=Stage.KNIFE,
-        title="Knife the shoulder, hatch the waste",
+    return knife_shoulder(
+        shape,
+        (reference_for(shape.plumb), *sides, *under),
         draws=SHOULDER,
-        faces=(reference_for(shape.plumb), *sides, *under, shape.end),
-        waste=f"Towards the {_words(shape, shape.end)}, outside the tail's own lines.",
-        why="A knifed line stays crisp, and hatching on every face shows which side goes.",
+        outside="the tail's own lines",
         caution="On the top knife it only outside the flank lines.",
     )
 
@@ -164,12 +162,10 @@ def _pare(shape: TailShape, *, wedged: bool) -> Task:
 
 def _as_cut(shape: TailShape) -> Task:
     top, side = (_words(shape, reference_for(axis)) for axis in (shape.plumb, shape.sides))
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the tail as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        "the tail",
+        (shape.end,),
+        (
             Reading(value=shape.real("thickness"), hook=top, way="down to the tail's underside"),
             Reading(value=shape.real("width"), hook=side, way="across the tip"),
             Reading(value=shape.real("length"), hook="shoulder", way="to its end"),
@@ -179,6 +175,4 @@ def _as_cut(shape: TailShape) -> Task:
             "The width counts from the reference side at the tip. If that flank was overcut, move "
             "its line in the socket as well."
         ),
-        asks=Asks.AS_CUT,
-        lasting=False,
     )

@@ -1,6 +1,14 @@
 """What to do at a joist's tenon besides striking lines: one figure to one task."""
 
-from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
+from benchmate.frame.end_tasks import knife_shoulder, measure_finished
+from benchmate.frame.practice import (
+    CHAINSAW,
+    CHISEL,
+    LEAVE_THE_LINE,
+    SAW,
+    STOP_AT_DEPTH,
+    measure_task,
+)
 from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
 from benchmate.frame.settings import slant_setting
 from benchmate.joinery.joist_tenon.end import edged, flush, shouldered, under
@@ -16,7 +24,7 @@ from benchmate.joinery.joist_tenon.shape import (
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.feature import Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
 
 
@@ -59,13 +67,10 @@ def _kerf(shape: EndShape) -> str:
 
 
 def _knife(shape: EndShape) -> Task:
-    return Task(
-        id="knife",
-        stage=Stage.KNIFE,
-        title="Knife the shoulder, hatch the waste",
-        faces=(*shouldered(shape), shape.end),
-        waste=f"Towards the {_end(shape)}, outside the lines of all that goes in.",
-        why="A knifed line stays crisp, and hatching on every face shows which side goes.",
+    return knife_shoulder(
+        shape,
+        shouldered(shape),
+        outside="the lines of all that goes in",
         caution="On the two sides knife nothing across the tenon: it is as wide as the joist.",
     )
 
@@ -73,7 +78,7 @@ def _knife(shape: EndShape) -> Task:
 def _saw_upper(shape: EndShape, tape: Tape) -> Task:
     part, top = shape.part, reference_for(shape.plumb)
     word = _up_to(shape)
-    setting = slant_setting(part.haunch.nm, part.near.nm, tape) if shape.haunched else ""
+    setting = slant_setting(part.haunch.nm, part.near.nm, tape) if shape.haunched else None
     return Task(
         id="saw-upper",
         stage=Stage.CUT,
@@ -88,7 +93,7 @@ def _saw_upper(shape: EndShape, tape: Tape) -> Task:
             ),
         ),
         waste=_kerf(shape),
-        why="Stop at the depth: deeper weakens the tenon's root.",
+        why=STOP_AT_DEPTH,
         caution=SAW,
         setting=setting,
     )
@@ -129,7 +134,7 @@ def _saw_tusk_end(shape: EndShape) -> Task:
         faces=(reference_for(shape.plumb).opposite,),
         readings=(_up(shape, shape.real_deep - shape.part.far, "to the far cheek line"),),
         waste=_kerf(shape),
-        why="Stop at the depth: deeper weakens the tenon's root.",
+        why=STOP_AT_DEPTH,
         caution=f"{_follows(shape)}{SAW}",
     )
 
@@ -252,21 +257,16 @@ def _pare(shape: EndShape) -> Task:
 
 def _as_cut(shape: EndShape) -> Task:
     side = _words(shape, reference_for(shape.sides))
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the tenon as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        "the tenon",
+        (shape.end,),
+        (
             Reading(value=shape.real("thickness"), hook="near cheek", way="to the far cheek"),
             Reading(value=shape.real("width"), hook=side, way="across to the other side"),
             Reading(value=shape.real("length"), hook="shoulder", way="to its end"),
         ),
-        why="The mortise is cut to the tenon that was really made.",
         caution=(
             "Sizes count from the upper cheek and the reference side. If the upper cheek was "
             "overcut, move its line in the beam as well."
         ),
-        asks=Asks.AS_CUT,
-        lasting=False,
     )

@@ -163,8 +163,7 @@ def past_a_shoulder(shape: HoleShape, tape: Tape) -> Finding | None:
     Remedy: check where the joist lies.
     """
     stick, wide = shape.stick, shape.housing.along if shape.housing.cut else shape.along
-    low, high = stick.room
-    over = max(low - min(wide[0], shape.along[0]), max(wide[1], shape.along[1]) - high)
+    over = stick.past_room(min(wide[0], shape.along[0]), max(wide[1], shape.along[1]))
     if over <= ZERO:
         return None
     return stop(

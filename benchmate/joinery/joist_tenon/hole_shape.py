@@ -86,7 +86,7 @@ class HoleShape:
     @property
     def left_below(self) -> Length:
         """The wood left in the beam under all that goes in."""
-        return self._from_underside(self.lowest)
+        return self.stick.in_from(self.beam_top.opposite, self.lowest, self.feature)
 
     @property
     def left_above(self) -> Length:
@@ -100,14 +100,7 @@ class HoleShape:
 
     def from_top(self, at: Length) -> Length:
         """How far a place lies below the beam's real top."""
-        return at if self.downwards else self._real_plumb - at
-
-    def _from_underside(self, at: Length) -> Length:
-        return self._real_plumb - at if self.downwards else at
-
-    @property
-    def _real_plumb(self) -> Length:
-        return self.stick.depth(self.plumb, self.feature)
+        return self.stick.in_from(self.beam_top, at, self.feature)
 
     @property
     def haunch_floor(self) -> Plane:

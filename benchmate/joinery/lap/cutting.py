@@ -1,6 +1,6 @@
 """What to do at a lap besides striking lines: one figure to one task."""
 
-from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.practice import CHISEL, CRISP, SAW, measure_task
 from benchmate.frame.reduction import side_words, unmeasured
 from benchmate.joinery.lap.cuts import cuts
 from benchmate.joinery.lap.hold_tasks import cog_caution, slot_tasks, tail_tasks, width_readings
@@ -66,7 +66,7 @@ def _knife(half: Half) -> Task:
         title=f"Knife the {' and the '.join(_kinds(half))}, hatch the waste",
         faces=_sides(half),
         waste=_waste(half),
-        why="Knifed lines stay crisp, and hatching on every face shows which side goes.",
+        why=CRISP,
         caution=" ".join(
             filter(
                 None,

@@ -34,6 +34,7 @@ def _feature(half: Half, other: Half, told: tuple[Finding, ...], tape: Tape) -> 
         sizes=sizes.sizes(half),
         awaits=_awaits(half, other),
         mated=half.mated,
+        made=sizes.made(half),
         findings=told_on(half.stick.id, half.lie.place, told),
     )
 

@@ -92,9 +92,7 @@ def past_a_shoulder(half: Half, tape: Tape) -> Finding | None:
     """
     if half.end is not None:
         return None
-    start, finish = half.reach
-    low, high = half.stick.room
-    over = max(low - start, finish - high)
+    over = half.stick.past_room(*half.reach)
     if over <= ZERO:
         return None
     return stop(

@@ -1,10 +1,10 @@
 """What is measured of the half that is cut first, for the other to be cut to."""
 
-from benchmate.frame.practice import AS_CUT
+from benchmate.frame.end_tasks import measure_finished
 from benchmate.joinery.lap.holding import slot_width
 from benchmate.joinery.lap.shape import Half
 from benchmate.measure.length import ZERO
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.feature import Made, Reading, Size, Task
 from benchmate.model.stick import reference_for
 
 
@@ -25,14 +25,21 @@ def sizes(half: Half) -> tuple[Size, ...]:
     return tuple(found)
 
 
+def made(half: Half) -> tuple[Made, ...]:
+    """Where the bed of the half that is cut first came out, if that was measured."""
+    left = half.as_cut.thickness
+    if half.mated or left is None or half.bed.line is None:
+        return ()
+    at = half.real_deep - left if half.cut_face.is_reference else left
+    return (Made(half.bed.line, at),)
+
+
 def as_cut_task(half: Half) -> Task:
     """Measuring it as it came out."""
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure it as cut",
-        faces=(half.end,) if half.end is not None else (half.cut_face,),
-        readings=tuple(
+    return measure_finished(
+        "it",
+        (half.end,) if half.end is not None else (half.cut_face,),
+        tuple(
             Reading(
                 value=half.as_cut.get(size.name) or size.laid_out,
                 hook=_hooks(half)[size.name][0],
@@ -42,8 +49,6 @@ def as_cut_task(half: Half) -> Task:
         ),
         why=f"{half.mate.stick.name} is cut to what was really made here.",
         caution=_counts_from(half),
-        asks=Asks.AS_CUT,
-        lasting=False,
     )
 
 

@@ -152,9 +152,7 @@ class Lying:
         )
 
     def _over(self, face: Face) -> Length:
-        if face.is_reference:
-            return ZERO
-        return self.stick.over(axis_from(face), self.feature)
+        return self.stick.over_on(face, self.feature)
 
 
 def lying(frame: Frame, timber: str, feature: str, crossed_by: Rafter) -> Lying:

@@ -14,6 +14,7 @@ from benchmate.frame.frame import Frame
 from benchmate.frame.place import Place, Point
 from benchmate.frame.rake import Rake
 from benchmate.frame.reach import plumb_axis
+from benchmate.frame.reduction import unmeasured
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Face
 from benchmate.model.solids import Axis, Plane
@@ -52,6 +53,16 @@ class Rafter:
     def side(self) -> Face:
         """Its reference face that looks out of the plane it rakes in."""
         return reference_for(self.sides)
+
+    @property
+    def both_sides(self) -> tuple[Face, Face]:
+        """The two faces that its plumb and level lines are struck on."""
+        return (self.side, self.side.opposite)
+
+    @property
+    def unmeasured_depth(self) -> str:
+        """The caution for a cut as long as the stick is deep that nobody has measured, or none."""
+        return unmeasured(self.stick, self.plumb, self.places)
 
     @property
     def deep(self) -> Length:

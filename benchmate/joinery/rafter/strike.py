@@ -8,12 +8,13 @@ rise does not fit the tongue, a step is what does.
 
 from typing import NamedTuple
 
-from benchmate.frame.settings import on_the_square
+from benchmate.frame.settings import on_the_square, square_set
 from benchmate.joinery.rafter.raking import TOP_EDGE, Rafter
-from benchmate.joinery.rafter.words import foot_of, in_inches, pitch
+from benchmate.joinery.rafter.words import foot_of, pitch
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Beside, Reading, Stage, Task
+from benchmate.model.setting import Setting
 
 
 class Mark(NamedTuple):
@@ -44,7 +45,7 @@ def step_off(
     """
     run = Length(finish.ahead - start.ahead)
     rise = Length(rafter.up_at(finish.ahead) - rafter.up_at(start.ahead))
-    square = in_inches(tape)
+    square = tape.without_feet
     reading = Reading(
         value=rafter.along(run), hook=start.words, way=f"along the {TOP_EDGE} to {finish.words}"
     )
@@ -70,16 +71,17 @@ def steps_words(rafter: Rafter, run: Length, tape: Tape) -> str:
     """How a run is stepped off: `8 steps of 12", then 4" more at the same setting`."""
     blade, _ = on_the_square(rafter.line.run, rafter.line.rise, tape)
     whole, over = steps(rafter, run, tape)
-    square = in_inches(tape)
+    square = tape.without_feet
     odd = f", then {square.text(over)} more at the same setting" if over else ""
     return f"{whole} steps of {square.text(blade)}{odd}"
 
 
-def _setting(rafter: Rafter, tape: Tape) -> str:
-    blade, tongue = map(
-        in_inches(tape).text, on_the_square(rafter.line.run, rafter.line.rise, tape)
-    )
-    return f"{blade} on the blade and {tongue} on the tongue, both on the {TOP_EDGE}"
+def _setting(rafter: Rafter, tape: Tape) -> Setting:
+    """The square as it is stepped: the blade level, so its figure is the one nearer the foot."""
+    pose = rafter.stick.pose
+    foot = pose.words(pose.face(rafter.heading).opposite)
+    square = square_set(rafter.line.run, rafter.line.rise, tape, None)
+    return Setting(square=square).lying(foot, TOP_EDGE)
 
 
 def _to_centre(rafter: Rafter, tape: Tape, start: Mark, centre: int | None) -> tuple[Beside, ...]:

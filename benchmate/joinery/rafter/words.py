@@ -6,10 +6,11 @@ from benchmate.frame.flats import nearest
 from benchmate.frame.reach import slopes
 from benchmate.frame.settings import on_the_square, rake_setting, slant_setting
 from benchmate.joinery.rafter.raking import Rafter
-from benchmate.measure.angle import angle_text, tenths
+from benchmate.measure.angle import tenths
 from benchmate.measure.length import Length
-from benchmate.measure.printing import Style, Tape
+from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Plane
 from benchmate.model.stick import Stick
 
@@ -29,29 +30,29 @@ def datum(stick: Stick, end: Face) -> str:
     )
 
 
-def setting(rafter: Rafter, tape: Tape, *, plumb: bool) -> str:
+def setting(rafter: Rafter, tape: Tape, *, plumb: bool) -> Setting:
     """How to set square and saw for a plumb or level line, with both of its angles told apart.
 
     A plumb line stands at 90 degrees less the pitch to the edge, and is sawn at the pitch off
     square; a level line the other way round (trade notes 7.2).
     """
     run, rise = rafter.line.run, rafter.line.rise
-    to_edge = angle_text(tenths(run, rise) if plumb else tenths(rise, run))
-    return f"{rake_setting(run, rise, tape, plumb=plumb)} ({to_edge} to the edge)"
+    to_edge = tenths(run, rise) if plumb else tenths(rise, run)
+    return replace(rake_setting(run, rise, tape, plumb=plumb), to_edge=to_edge)
 
 
-def slanting(plane: Plane, axis: Axis, tape: Tape) -> str:
-    """How to set square and saw for a line at any other angle; empty for a square one."""
+def slanting(plane: Plane, axis: Axis, tape: Tape) -> Setting | None:
+    """How to set square and saw for a line at any other angle; None for a square one."""
     across, along = slopes(plane, axis)
     if not along:
-        return ""
-    to_edge = angle_text(tenths(abs(across), abs(along)))
-    return f"{slant_setting(abs(along), abs(across), tape)} ({to_edge} to the edge)"
+        return None
+    to_edge = tenths(abs(across), abs(along))
+    return replace(slant_setting(abs(along), abs(across), tape), to_edge=to_edge)
 
 
 def pitch(rafter: Rafter, tape: Tape) -> str:
     """The pitch in words: `7" in 12"`, or so many millimetres in 300."""
-    square, foot = in_inches(tape), foot_of(tape)
+    square, foot = tape.without_feet, foot_of(tape)
     rise = Length(nearest(foot.nm * rafter.line.rise, rafter.line.run))
     return f"{square.text(rise)} in {square.text(foot)}"
 
@@ -59,8 +60,3 @@ def pitch(rafter: Rafter, tape: Tape) -> str:
 def foot_of(tape: Tape) -> Length:
     """The run that a step-off figure is given for: a foot, or 300 mm."""
     return on_the_square(1, 1, tape)[0]
-
-
-def in_inches(tape: Tape) -> Tape:
-    """A tape for figures on a framing square, which has no feet."""
-    return tape if tape.graduation.metric else replace(tape, style=Style.INCHES)

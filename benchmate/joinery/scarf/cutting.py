@@ -5,7 +5,8 @@ The order of the work and what is said of it are common practice, no source.
 
 from collections.abc import Iterator
 
-from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, SAW, measure_task
+from benchmate.frame.end_tasks import measure_finished
+from benchmate.frame.practice import CHAINSAW, CHISEL, SAW, measure_task
 from benchmate.frame.reduction import unmeasured
 from benchmate.frame.settings import slant_setting
 from benchmate.joinery.scarf.bridle import bridle_tasks
@@ -15,7 +16,7 @@ from benchmate.joinery.scarf.shape import ABUTMENT, LAP, SHOULDER, TIP, Half
 from benchmate.joinery.scarf.words import far_words, kept_words, words
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.feature import Reading, Size, Stage, Task
 from benchmate.model.stick import reference_for
 
 
@@ -113,7 +114,7 @@ def _saw_shoulder(half: Half, tape: Tape) -> Task:
         waste=f"Keep the kerf on the {words(half, half.end)} side of the knifed line.",
         why="Stop at the depth: deeper cuts into the lap that stays.",
         caution=f"{first}{SAW}",
-        setting=slant_setting(half.squint.nm, half.butt.nm, tape) if leans else "",
+        setting=slant_setting(half.squint.nm, half.butt.nm, tape) if leans else None,
     )
 
 
@@ -204,19 +205,15 @@ def _pare(half: Half) -> Task:
 
 def _as_cut(half: Half) -> Task:
     kept = words(half, half.keeps)
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the lap as cut",
-        faces=(half.end, *_beside(half)),
-        readings=tuple(
+    return measure_finished(
+        "the lap",
+        (half.end, *_beside(half)),
+        tuple(
             Reading(value=half.as_cut.get(size.name) or size.laid_out, hook=hook, way=way)
             for size, (hook, way) in zip(half_sizes(half), _measured(half, kept), strict=True)
         ),
         why=f"{half.mate.name} is laid out to the lap that was really made.",
         caution=f"Measure from the {kept}, which both sticks share.",
-        asks=Asks.AS_CUT,
-        lasting=False,
     )
 
 

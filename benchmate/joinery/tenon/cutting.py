@@ -1,16 +1,17 @@
 """What to do at a tenon besides striking lines: one figure to one task, so none can be missed."""
 
-from benchmate.frame.cheeks import saw_edges
-from benchmate.frame.practice import AS_CUT, CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
-from benchmate.frame.reduction import reduction_knife, reduction_tasks, unmeasured
+from benchmate.frame.cheeks import SHOULDERS_FIRST, near_edge_words, saw_edges, saw_shoulder
+from benchmate.frame.end_tasks import FOR_THE_MORTISE, knife_shoulder, measure_finished
+from benchmate.frame.practice import CHAINSAW, CHISEL, LEAVE_THE_LINE, SAW, measure_task
+from benchmate.frame.reduction import reduction_knife, reduction_tasks
 from benchmate.joinery.tenon.flush import depths, loses_wood, only_outside, shouldered
 from benchmate.joinery.tenon.past import draw_ends
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.joinery.tenon.through import end_beside
 from benchmate.measure.length import Length
-from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Asks, Beside, Reading, Size, Stage, Task
-from benchmate.model.stick import axis_from, reference_for
+from benchmate.model.directions import LONG_FACES
+from benchmate.model.feature import Beside, Reading, Size, Stage, Task
+from benchmate.model.stick import reference_for
 
 BOTH_CHEEKS = "cheeks"
 
@@ -22,7 +23,11 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
         *draw_ends(shape),
         _knife(shape),
         *reduction_knife(shape.reduction),
-        *_saw_shoulders(shape),
+        *(
+            saw_shoulder(shape.between, face, depth, before=SHOULDERS_FIRST)
+            for face, depth in depths(shape).items()
+            if depth
+        ),
     ]
     if loses_wood(shape, shape.cheeks):
         found.append(_saw_cheeks(shape))
@@ -37,38 +42,7 @@ def tasks(shape: TenonShape, allowance: Length, *, received: bool) -> tuple[Task
 
 
 def _knife(shape: TenonShape) -> Task:
-    return Task(
-        id="knife",
-        stage=Stage.KNIFE,
-        title="Knife the shoulder, hatch the waste",
-        faces=(*shouldered(shape), shape.end),
-        waste=f"Towards the {_end(shape)}, outside the tenon's own lines.",
-        why="A knifed line stays crisp, and hatching on every face shows which side goes.",
-        caution=only_outside(shape),
-    )
-
-
-def _saw_shoulders(shape: TenonShape) -> tuple[Task, ...]:
-    return tuple(
-        Task(
-            id=f"saw-{face.value.replace(' ', '-')}",
-            draws="shoulder",
-            stage=Stage.CUT,
-            title=f"Saw the shoulder, {shape.stick.pose.words(face)}",
-            faces=(face,),
-            readings=(Reading(value=depth, hook=shape.stick.pose.words(face), way="straight in"),),
-            waste=f"Keep the kerf on the {_end(shape)} side of the knifed line.",
-            why="Shoulders before cheeks. Stop at the depth: deeper weakens the tenon's root.",
-            caution=f"{_follows_stick(shape, face)}{SAW}",
-        )
-        for face, depth in depths(shape).items()
-        if depth
-    )
-
-
-def _follows_stick(shape: TenonShape, face: Face) -> str:
-    """The caution for a depth from a far face on a stick nobody has measured there, or nothing."""
-    return "" if face.is_reference else unmeasured(shape.stick, axis_from(face), shape.places)
+    return knife_shoulder(shape, shouldered(shape), caution=only_outside(shape))
 
 
 def _saw_cheeks(shape: TenonShape) -> Task:
@@ -124,12 +98,10 @@ def _to_its_end(allowance: Length) -> str:
 
 
 def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title="Measure the tenon as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        "the tenon",
+        (shape.end,),
+        (
             Reading(
                 value=shape.real("thickness"),
                 hook=near_cheek(shape),
@@ -139,13 +111,11 @@ def _as_cut(shape: TenonShape, allowance: Length, *, received: bool) -> Task:
             Reading(value=shape.real("length"), hook="shoulder", way=_to_its_end(allowance)),
         ),
         why=(
-            "The mortise is cut to the tenon that was really made."
+            FOR_THE_MORTISE
             if received
             else "Whatever it goes into is cut to the tenon that was really made."
         ),
         caution=counts_from(shape),
-        asks=Asks.AS_CUT,
-        lasting=False,
     )
 
 
@@ -176,8 +146,7 @@ def _end(shape: TenonShape) -> str:
 
 def near_cheek(shape: TenonShape) -> str:
     """What the tenon's thickness is measured from: the face itself where the tenon is barefaced."""
-    face = shape.stick.pose.words(reference_for(shape.cheeks))
-    return f"near cheek, by the {face}" if shape.near else face
+    return shape.between.near_words
 
 
 def far_cheek(shape: TenonShape) -> str:
@@ -212,5 +181,4 @@ def counts_from(shape: TenonShape) -> str:
 
 def near_edge(shape: TenonShape) -> str:
     """What the tenon's width is measured from: the face itself where that edge is not cut back."""
-    face = shape.stick.pose.words(reference_for(shape.edges))
-    return f"narrow edge by the {face}" if shape.edge else face
+    return near_edge_words(shape.stick, shape.edges, shape.edge)

@@ -4,7 +4,6 @@ from dataclasses import replace
 
 from benchmate.frame.both_sides import end_side, mated_side
 from benchmate.frame.family import Family
-from benchmate.frame.floors import Floors
 from benchmate.frame.frame import Frame
 from benchmate.joinery.tenon import cutting, findings, mortise, scribed, tenoned
 from benchmate.joinery.tenon.beyond import mortise_beyond
@@ -24,6 +23,7 @@ from benchmate.joinery.tenon.shape import TenonShape, meeting, shape
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Feature
 from benchmate.model.findings import Finding
+from benchmate.model.floors import Floors
 
 
 def features(joint: TenonJoint, frame: Frame, floors: Floors = ()) -> tuple[Feature, ...]:
@@ -144,6 +144,7 @@ def _mortise(
         cuts=mortise.cuts(shape),
         lines=mortise.lines(shape, tape),
         tasks=mortise.tasks(shape, tape, meets),
+        floors=shape.followed,
     )
 
 

@@ -6,6 +6,7 @@ root. Where nothing comes off at all there is no shoulder. A far face that is re
 own line is flush once it is: the reduction takes all of its wood, back beyond the shoulder.
 """
 
+from benchmate.frame.end_tasks import knife_only
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import LONG_FACES, Face
@@ -39,10 +40,7 @@ def shouldered(shape: TenonShape) -> tuple[Face, ...]:
 
 def only_outside(shape: TenonShape) -> str:
     """The caution at the knife for faces the tenon is flush with; nothing where there are none."""
-    return " ".join(
-        f"Knife the {face} only outside the {lines}: the tenon runs out to it there."
-        for face, lines in _flush(shape)
-    )
+    return " ".join(knife_only(face, f"outside the {lines}") for face, lines in _flush(shape))
 
 
 def lightly(shape: TenonShape) -> str:

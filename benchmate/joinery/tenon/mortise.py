@@ -1,7 +1,5 @@
 """The receiving side: the mortise, cut to the tenon as it really came out."""
 
-from dataclasses import replace
-
 from benchmate.frame.anew import strike_anew
 from benchmate.frame.chopping import (
     TRY_DEPTH,
@@ -250,7 +248,7 @@ def _knife(shape: MortiseShape) -> tuple[Task, ...]:
             waste=INSIDE,
             title="Knife the mortise ends, hatch the inside",
             why="The knifed cross-grain lines keep the ends from tearing.",
-            caution=notched(shape),
+            caution="" if shape.followed else notched(shape),
         ),
     )
 
@@ -259,20 +257,17 @@ def _struck_anew(shape: MortiseShape, tape: Tape) -> tuple[Task, ...]:
     """Striking it on every floor of another joint that it opens on."""
     lines = (*_ends(shape, tape), *_sides(shape, tape))
     return tuple(
-        replace(
-            strike_anew(
-                shape.stick,
-                shape.sides,
-                lines,
-                noun="mortise",
-                id_="strike-anew" if face is shape.entry else "strike-anew-far",
-                title=f"Strike the mortise anew on the {floor.words}, knife its ends",
-                why=(
-                    f"The {floor.name} took its lines away. Measure each as it was first struck, "
-                    "never from the edges of the floor."
-                ),
+        strike_anew(
+            shape.stick,
+            (face, shape.sides),
+            lines,
+            noun="mortise",
+            id_="strike-anew" if face is shape.entry else "strike-anew-far",
+            title=f"Strike the mortise anew on the {floor.words}, knife its ends",
+            why=(
+                f"The {floor.name} took its lines away. Measure each as it was first struck, "
+                "never from the edges of the floor."
             ),
-            faces=(face,),
         )
         for face in shape.mouths
         if (floor := shape.floor(face))

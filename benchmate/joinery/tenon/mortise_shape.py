@@ -3,13 +3,13 @@
 from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
-from benchmate.frame.floors import Floor, Floors, floor_at
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting, Span
 from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import Passage, TenonShape, meeting
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
+from benchmate.model.floors import Floor, Floors, floor_at
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick
 
@@ -87,11 +87,20 @@ class MortiseShape:
     def floor(self, face: Face) -> Floor | None:
         """The floor of another joint that it opens on at one of its mouths; None for a face.
 
-        One that is housed there opens on its housing's own floor.
+        Where a shoulder bears there is to be a face: a floor in its place is followed by nothing.
         """
-        if self.housed and face is self.entry:
+        if face is self.entry and self.past is None:
             return None
         return floor_at(self.floors, self.stick.id, self.feature, face)
+
+    @property
+    def followed(self) -> Floors:
+        """The floors that its figures follow: all that are left at mouths where none bears."""
+        faces = [face for face in self.mouths if self.floor(face)]
+        own = (self.stick.id, self.feature)
+        return tuple(
+            each for each in self.floors if each.face in faces and (each.timber, each.under) == own
+        )
 
     def cut_back(self, face: Face) -> Length:
         """How much of the wood the tenon passes has gone at one of the mouths."""

@@ -21,7 +21,7 @@ def draw_ends(shape: TenonShape) -> tuple[Task, ...]:
         Task(
             id="draw-ends",
             stage=Stage.MARK,
-            title=f"Draw all the tenon before the {end} is sawn",
+            title=f"Mark all the tenon out before the {end} is sawn",
             faces=(*LONG_FACES, shape.end),
             readings=(
                 Reading(
@@ -52,13 +52,14 @@ def notched(shape: MortiseShape) -> str:
 
     Where no joint of the two says so, either of them may be notched, and the caution says if.
     """
-    floors = tuple(floor for face in shape.mouths if (floor := shape.floor(face)))
-    if floors:
-        names = " and ".join(floor.name for floor in floors)
-        return (
-            f"The {names} takes these lines away: it is cut first, and they are struck anew on its "
-            "floor."
-        )
+    told = tuple(
+        f"On the {shape.stick.pose.words(face)} the {floor.name} takes these lines away: it is cut "
+        "first, and they are struck anew on its floor."
+        for face in shape.mouths
+        if (floor := shape.floor(face))
+    )
+    if told:
+        return " ".join(told)
     if shape.past is None or shape.past.inside <= ZERO:
         return ""
     name = shape.past.name

@@ -4,13 +4,14 @@ They are bored in the one timber after its mortise is made, and in the other fro
 so they wait for one another where the tenon and the mortise do not.
 """
 
+from benchmate.frame.bored import Bored
 from benchmate.frame.peg_steps import BORE, bore_received, bore_tenon, prick, towards_shoulder
 from benchmate.frame.pegs import hole_cuts
 from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.tenon.peg_findings import peg_findings
 from benchmate.joinery.tenon.peg_lines import bored_lines, tenon_lines
 from benchmate.joinery.tenon.peg_scribed import scribed_bored_tasks, scribed_tenon_tasks
-from benchmate.joinery.tenon.pegged import Bored, Pegged
+from benchmate.joinery.tenon.pegged import Pegged
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Awaits, Feature
 from benchmate.model.findings import Finding, Severity, told_on

@@ -29,7 +29,7 @@ def peg_findings(shape: Pegged, own: str, other: str, tape: Tape) -> tuple[Findi
         found += [
             hole_off_timber(shape.bored.holes, stick.section(mortise.feature), other, tape),
             blind_too_short(pegs, shape.bored.through_tenon, stick, other, tape),
-            blind_comes_out(pegs, mortise.real_sides, stick, other, tape),
+            blind_comes_out(pegs, shape.bored.real_sides, stick, other, tape),
         ]
     return tuple(each for each in found if each)
 

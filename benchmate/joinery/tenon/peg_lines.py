@@ -1,18 +1,17 @@
 """The marks of a tenon's pegs: struck on the receiving timber, shifted on the tenon."""
 
+from benchmate.frame.bored import Bored, ToEnd, mark_bored
 from benchmate.frame.peg_steps import (
     ENGINEER,
     PEG_LINE,
-    depth_line,
+    UNDRAWN,
     peg_id,
     peg_title,
     towards_shoulder,
     wood_left,
 )
-from benchmate.frame.reduction import unmeasured
 from benchmate.joinery.tenon.cutting import near_edge
-from benchmate.joinery.tenon.mortise import opening
-from benchmate.joinery.tenon.pegged import Bored, Pegged
+from benchmate.joinery.tenon.pegged import Pegged
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Beside, Line, Reading, Stage
@@ -21,73 +20,16 @@ from benchmate.model.solids import Axis
 
 def bored_lines(shape: Pegged, bored: Bored, tape: Tape) -> tuple[Line, ...]:
     """The lines on the receiving timber, on the face it is bored from."""
-    holes = bored.holes
-    line = Line(
-        id=PEG_LINE,
-        title="Peg line",
-        axis=holes.aside,
-        at=holes.centres[0].deep,
-        faces=(holes.face,),
-        beside=(*_from_opening(bored, tape), *_relish(shape, tape)),
-        why=f"The holes' centre line. The wood round them holds the pegs: {ENGINEER}.",
-        caution=_follows_stick(bored),
-    )
-    centres = tuple(
-        Line(
-            id=peg_id(place),
-            title=peg_title(shape.pegs, place),
-            axis=Axis.ALONG,
-            at=at.along,
-            faces=(holes.face,),
-            beside=_to_mortise_end(bored, at.along, tape),
-            why="Where it crosses the peg line is the centre: prick it for the bit's lead screw.",
-        )
-        for place, at in enumerate(holes.centres)
-    )
-    return (line, *centres, *_depth(bored))
+    ends = (_nearer_end(bored, centre.along) for centre in bored.holes.centres)
+    return mark_bored(bored, shape.relish, ends, tape)
 
 
-def _follows_stick(bored: Bored) -> str:
-    """The caution for a seat on a far face that nobody has measured there yet, or nothing."""
-    mortise = bored.mortise
-    if mortise.entry.is_reference or mortise.stick.inner is not None:
-        return ""
-    return unmeasured(mortise.stick, mortise.into, (mortise.feature,)).rstrip()
-
-
-def _from_opening(bored: Bored, tape: Tape) -> tuple[Beside, ...]:
-    """How far in the holes are from where the shoulder bears, and from the face over a housing."""
-    mortise, pegs = bored.mortise, bored.holes.pegs
-    words = mortise.stick.pose.words(mortise.entry)
-    inside = wood_left(pegs.from_shoulder, pegs, f"the {opening(mortise)}", tape)
-    if not mortise.housed:
-        return inside
-    return (Beside(mortise.recess + pegs.from_shoulder, f"in from the {words}"), *inside)
-
-
-def _to_mortise_end(bored: Bored, at: Length, tape: Tape) -> tuple[Beside, ...]:
-    """How far a centre is from the nearer end of the mortise."""
+def _nearer_end(bored: Bored, at: Length) -> ToEnd:
+    """The end of the mortise that a centre lies nearer to."""
     start, finish = bored.mortise.along
     if at - start <= finish - at:
-        return wood_left(at - start, bored.holes.pegs, "the mortise's start line", tape)
-    return wood_left(finish - at, bored.holes.pegs, "the mortise's finish line", tape)
-
-
-def _relish(shape: Pegged, tape: Tape) -> tuple[Beside, ...]:
-    return wood_left(shape.relish, shape.pegs, "the tenon's end", tape)
-
-
-def _depth(bored: Bored) -> tuple[Line, ...]:
-    """How deep blind holes go, past the tenon."""
-    depth, mortise = bored.holes.pegs.blind_depth, bored.mortise
-    if depth is None:
-        return ()
-    across = mortise.stick.pose.words(bored.holes.face.opposite)
-    beside = (
-        Beside(depth - bored.through_tenon, "past the tenon"),
-        Beside(mortise.real_sides - depth, f"left to the {across}"),
-    )
-    return (depth_line(bored.holes, depth, beside),)
+        return ToEnd(at - start, "start line")
+    return ToEnd(finish - at, "finish line")
 
 
 def tenon_lines(shape: Pegged, tape: Tape) -> tuple[Line, ...]:
@@ -107,7 +49,10 @@ def tenon_lines(shape: Pegged, tape: Tape) -> tuple[Line, ...]:
                 way=f"towards the {end}, on the tenon",
             ),
         ),
-        beside=(*(drawn if pegs.draw else ()), *_relish(shape, tape)),
+        beside=(
+            *(drawn if pegs.draw else ()),
+            *wood_left(shape.relish, pegs, "the tenon's end", tape),
+        ),
         why=f"{_shifted(shape, tape)} The wood beyond the holes holds the pegs: {ENGINEER}.",
         caution=towards_shoulder(pegs, end, tape).rstrip(),
         stage=Stage.FINISH,
@@ -136,7 +81,7 @@ def _centre(shape: Pegged, place: int) -> Line:
 
 def _shifted(shape: Pegged, tape: Tape) -> str:
     if not shape.pegs.draw:
-        return "No draw: the holes lie where they were pricked."
+        return UNDRAWN
     return (
         f"Shift every pricked mark {tape.text(shape.pegs.draw)} towards the shoulder, so that the "
         "peg draws it up tight."

@@ -6,10 +6,11 @@ Their figures count from the shoulder and the edge that were scribed, so they ho
 from collections.abc import Sequence
 from dataclasses import replace
 
+from benchmate.frame.bored import Bored
 from benchmate.frame.peg_steps import PEG_LINE
 from benchmate.joinery.tenon.cutting import near_edge
 from benchmate.joinery.tenon.peg_lines import bored_lines, tenon_lines
-from benchmate.joinery.tenon.pegged import Bored, Pegged
+from benchmate.joinery.tenon.pegged import Pegged
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Line, Reading, Task
 from benchmate.model.words import lower_first

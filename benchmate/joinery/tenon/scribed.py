@@ -6,7 +6,7 @@ reckoned here would be true (trade notes 1.1, scribe rule: TFHQ-rules, Underhill
 
 from benchmate.frame.chopping import FROM_BOTH
 from benchmate.frame.peg_steps import FINGERS
-from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
+from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW, measure_task
 from benchmate.joinery.tenon.mortise_shape import MortiseShape
 from benchmate.joinery.tenon.shape import TenonShape
 from benchmate.model.directions import LONG_FACES, Face
@@ -77,6 +77,8 @@ def scribed_mortise_tasks(shape: MortiseShape) -> tuple[Task, ...]:
     if shape.through:
         why = "Right through, half of it from each face, without a step where they meet."
     return (
+        # How long a tenon that goes through is follows the wood it passes, scribed or not.
+        *((measure_task(shape.stick, shape.feature),) if shape.through else ()),
         _lay_up(),
         Task(
             id="scribe",

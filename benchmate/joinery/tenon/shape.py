@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from benchmate.frame.cheeks import Cheeks
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting
 from benchmate.frame.reduction import Reduction, reduction
@@ -45,6 +46,11 @@ class TenonShape(StickEnd):
     recess: Length
     passage: Passage | None
     goes_on: str = ""
+
+    @property
+    def between(self) -> Cheeks:
+        """Its two cheeks, which are those of any tenon."""
+        return self.cheeks_at(self.cheeks, self.near, self.far)
 
     @property
     def width(self) -> Length:

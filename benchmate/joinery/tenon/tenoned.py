@@ -1,5 +1,6 @@
 """The tenon's own side: what comes off its timber, and the lines that bound it."""
 
+from benchmate.frame.cheeks import FAR, NEAR, RUNS_ON, cheek_lines
 from benchmate.frame.practice import NOT_OVERALL, unsure
 from benchmate.frame.reduction import reduction_cuts, reduction_lines, side_words
 from benchmate.joinery.tenon.flush import barefaced, depths, lightly
@@ -18,8 +19,8 @@ def cuts(shape: TenonShape, allowance: Length) -> tuple[Cut, ...]:
     shoulder = beyond(Axis.ALONG, shape.shoulder, "shoulder")
     cheek, edge = reference_for(shape.cheeks), reference_for(shape.edges)
     sides = {
-        cheek: below(shape.cheeks, shape.near, "near-cheek"),
-        cheek.opposite: above(shape.cheeks, shape.far, "far-cheek"),
+        cheek: below(shape.cheeks, shape.near, NEAR),
+        cheek.opposite: above(shape.cheeks, shape.far, FAR),
         edge: below(shape.edges, shape.edge, "reference-edge"),
         edge.opposite: above(shape.edges, shape.far_edge, "far-edge"),
     }
@@ -34,10 +35,8 @@ def cuts(shape: TenonShape, allowance: Length) -> tuple[Cut, ...]:
 
 def lines(shape: TenonShape, allowance: Length) -> tuple[Line, ...]:
     """The lines to strike, shoulder first."""
-    found = [_shoulder(shape)]
-    if shape.near:
-        found.append(_near_cheek(shape))
-    found.append(_far_cheek(shape))
+    reduced = shape.cheeks in shape.reduction.to
+    found = [_shoulder(shape), *cheek_lines(shape.between, reduced=reduced, barefaced="")]
     if shape.edge:
         found.append(_reference_edge(shape))
     if shape.far_edge_struck:
@@ -74,35 +73,6 @@ def _shoulder_cautions(shape: TenonShape) -> tuple[str, ...]:
     return (unsure(shape.stick), NOT_OVERALL, barefaced(shape), lightly(shape))
 
 
-def _near_cheek(shape: TenonShape) -> Line:
-    return Line(
-        id="near-cheek",
-        title="Near cheek line",
-        axis=shape.cheeks,
-        at=shape.near,
-        why="The set-back. It is the same in the mortise, so the faces come flush.",
-    )
-
-
-def _far_cheek(shape: TenonShape) -> Line:
-    far = _words(shape, reference_for(shape.cheeks).opposite)
-    return Line(
-        id="far-cheek",
-        title="Far cheek line",
-        axis=shape.cheeks,
-        at=shape.far,
-        beside=(
-            Beside(shape.thickness, "tenon thickness"),
-            Beside(shape.real_cheeks - shape.far, f"to come off the {far}"),
-        ),
-        why=(
-            "Set-back and thickness together, from the reference face. What the stick is over or "
-            f"under shows only on the far side.{_runs_on(shape, shape.cheeks)}"
-        ),
-        caution=f"Never measure this from the {far}.",
-    )
-
-
 def _reference_edge(shape: TenonShape) -> Line:
     face = _words(shape, reference_for(shape.edges))
     return Line(
@@ -129,19 +99,12 @@ def _far_edge(shape: TenonShape) -> Line:
         ),
         why=(
             "Square rule: the tenon is as wide as the inner timber, whatever the stick."
-            f"{_runs_on(shape, shape.edges)}"
+            f"{RUNS_ON if shape.edges in shape.reduction.to else ''}"
             if inner
             else "The far narrow edge is cut back; its line still comes from the reference face."
         ),
         caution=f"Never measure this from the {far}.",
     )
-
-
-def _runs_on(shape: TenonShape, axis: Axis) -> str:
-    """That a line is struck on past the shoulder, where the end is reduced to it."""
-    if axis not in shape.reduction.struck or axis not in shape.reduction.to:
-        return ""
-    return " Run it on past the shoulder, as far as the reduction end line."
 
 
 def _tenon_end(shape: TenonShape, allowance: Length) -> Line:

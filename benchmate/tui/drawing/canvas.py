@@ -45,6 +45,12 @@ class Role(Enum):
     """On a key of the frame, a timber that is not the one in hand."""
     NAME = "name"
     """The name of the timber in hand."""
+    WORDS = "words"
+    """Plain words beside a drawing."""
+    STRONG = "strong"
+    """Words that make the mark."""
+    LOUD = "loud"
+    """What must be seen before all else: reversed, so that it needs no colour."""
 
 
 Run = tuple[str, Role]
@@ -85,6 +91,14 @@ class Canvas:
         """Text to the right from a cell, each of its characters one cell wide."""
         for place, char in enumerate(text):
             self.put([(at[0], at[1] + place)], char, role)
+
+    def paste(self, at: Cell, drawing: Drawing) -> None:
+        """A finished drawing, its top left corner in a cell."""
+        for down, row in enumerate(drawing.rows):
+            column = at[1]
+            for text, role in row:
+                self.write((at[0] + down, column), text, role)
+                column += len(text)
 
     def role(self, cell: Cell) -> Role | None:
         """What a cell shows; None outside the sheet."""

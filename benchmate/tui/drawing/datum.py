@@ -9,6 +9,7 @@ from benchmate.model.directions import Face
 from benchmate.model.stick import axis_from
 
 if TYPE_CHECKING:
+    from benchmate.model.stick import Stick
     from benchmate.tui.drawing.scene import Mark, Scene
 
 
@@ -21,9 +22,12 @@ def edge_faces(drawn: Scene) -> tuple[Face, Face]:
 
 def datum_along(drawn: Scene) -> int | None:
     """Where along the timber the reading starts; None if it starts nowhere along it."""
-    if drawn.reading is None:
-        return None
-    stick, end = drawn.stick, drawn.stick.pose.words(Face.REFERENCE_END)
+    return None if drawn.reading is None else hook_along(drawn.stick, drawn.reading.hook)
+
+
+def hook_along(stick: Stick, hook: str) -> int | None:
+    """Where along a stick a hook lies, in nanometres; None for one that is not along it."""
+    end = stick.pose.words(Face.REFERENCE_END)
     far = stick.pose.words(Face.FAR_END)
     places = {
         f"squared {end}": stick.start,
@@ -32,7 +36,7 @@ def datum_along(drawn: Scene) -> int | None:
         f"rough {end}": stick.start - stick.trim,
         far: stick.finish,
     }
-    found = places.get(drawn.reading.hook)
+    found = places.get(hook)
     return None if found is None else found.nm
 
 

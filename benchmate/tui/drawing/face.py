@@ -63,7 +63,7 @@ def draw_face(
         return canvas.drawing()
     grid = _grid(layout, step, drawn, range(top, top + rows), range(edges[0], edges[0] + columns))
     sheet = Sheet(canvas, grid, glyphs)
-    _paint(sheet, drawn)
+    paint_face(sheet, drawn)
     add_notes(sheet, drawn, figure)
     return canvas.drawing()
 
@@ -88,7 +88,7 @@ def _grid(layout: Layout, step: Step, drawn: Scene, rows: range, columns: range)
     across = Scale(len(rows) - 1, high - low)
     along = Scale(2 * across.cells, across.nm)
     extent = drawn.low[0], drawn.high[0]
-    parts = stretches(extent, _wishes(layout, step, drawn), along, len(columns))
+    parts = stretches(extent, wishes(layout, step, drawn), along, len(columns))
     start = columns.start + (len(columns) - parts[-1].last - 1) // 2
     return Grid(
         columns=tuple(part.moved(start) for part in parts),
@@ -102,9 +102,14 @@ def _grid(layout: Layout, step: Step, drawn: Scene, rows: range, columns: range)
     )
 
 
-def _wishes(layout: Layout, step: Step, drawn: Scene) -> tuple[tuple[int, ...], ...]:
-    """What to show of the length, the most generous wish first and the line alone last."""
-    line = tuple(a for mark in drawn.current for a, _ in (mark.start, mark.end))
+def wishes(
+    layout: Layout, step: Step, drawn: Scene, elsewhere: tuple[int, ...] = ()
+) -> tuple[tuple[int, ...], ...]:
+    """What to show of the length, the most generous wish first and the line alone last.
+
+    `elsewhere` is where along the timber the line in hand lies, for a face it does not come out on.
+    """
+    line = along_of(drawn) or elsewhere
     waste = tuple(a for shape in drawn.waste for a, _ in shape.points)
     datum = datum_along(drawn)
     known = () if datum is None else (datum,)
@@ -112,17 +117,23 @@ def _wishes(layout: Layout, step: Step, drawn: Scene) -> tuple[tuple[int, ...], 
     place = line or waste or ((own.at.nm,) if own else (drawn.low[0], drawn.high[0]))
     limits = drawn.low[0], drawn.high[0]
     end = limits[:1] if known else ()
-    wishes = (
+    found = (
         (*place, *waste, *known, *end),
         (*place, *waste, *known),
         (*place, *known),
         place,
         place[-1:],
     )
-    return tuple(tuple(min(max(at, limits[0]), limits[1]) for at in wish) for wish in wishes)
+    return tuple(tuple(min(max(at, limits[0]), limits[1]) for at in wish) for wish in found)
 
 
-def _paint(sheet: Sheet, drawn: Scene) -> None:
+def along_of(drawn: Scene) -> tuple[int, ...]:
+    """Where along the timber the line in hand begins and ends on a side."""
+    return tuple(along for mark in drawn.current for along, _ in (mark.start, mark.end))
+
+
+def paint_face(sheet: Sheet, drawn: Scene) -> None:
+    """A long face on its grid, with all but what is written round it."""
     paint_waste(sheet, drawn)
     _paint_datum(sheet, drawn)
     paint_lines(sheet, drawn)

@@ -81,20 +81,28 @@ def on_reference_edge(drawn: Scene, point: Point) -> bool:
     return 2 * point[1] <= drawn.low[1] + drawn.high[1]
 
 
-def add_notes(sheet: Sheet, drawn: Scene, figure: str) -> None:
-    """Names of edges and ends, then the distance to each current line."""
+def add_notes(sheet: Sheet, drawn: Scene, figure: str, *, along: bool = True) -> None:
+    """Names of edges and ends, then the distance to each current line.
+
+    Without `along` the distances along the timber are left to whoever shows them all.
+    """
     _name_edges(sheet, drawn)
     _name_ends(sheet, drawn)
+    if along:
+        _measure_all_along(sheet, drawn, figure)
+    for mark in _measured_across(drawn):
+        _measure_across(sheet, drawn, mark, figure)
+    if drawn.line and drawn.face in drawn.line.faces and not drawn.current:
+        _write_in_waste(sheet, drawn, figure)
+
+
+def _measure_all_along(sheet: Sheet, drawn: Scene, figure: str) -> None:
     point = set_along(drawn)
     if point is not None:
         _measure_along(sheet, drawn, point, figure)
     for mark in () if drawn.slant else drawn.current:
         if mark.square:
             _measure_along(sheet, drawn, mark.start, figure if _holds(drawn, mark) else "")
-    for mark in _measured_across(drawn):
-        _measure_across(sheet, drawn, mark, figure)
-    if drawn.line and drawn.face in drawn.line.faces and not drawn.current:
-        _write_in_waste(sheet, drawn, figure)
 
 
 def _holds(drawn: Scene, mark: Mark) -> bool:

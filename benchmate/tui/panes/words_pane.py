@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 
 from rich.segment import Segment
 from textual.strip import Strip
 from textual.widget import Widget
 
-from benchmate.tui.text import clip, fit, wrap
+from benchmate.tui.text import clip, fit
+from benchmate.tui.word_lines import WordLine, rows_whole, set_lines
 
 if TYPE_CHECKING:
     from rich.style import Style
@@ -18,37 +18,18 @@ if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.words import Saying
 
-LABEL = 7
-"""Cells of the label column: the longest label and a space."""
+MORE = "enter: the rest"
+"""What is said in a row of its own where words are folded away."""
 
-NARROWEST = 12
-"""Cells a sentence needs beside its label."""
-
-
-@dataclass(frozen=True, slots=True)
-class WordLine:
-    """One set line of a saying: its label on the first line only."""
-
-    label: str
-    text: str
-    strong: bool
-    warning: bool
-
-
-def set_lines(sayings: tuple[Saying, ...], width: int) -> tuple[WordLine, ...]:
-    """The sayings wrapped to a width, labels in a column of their own."""
-    lines: list[WordLine] = []
-    for saying in sayings:
-        room = max(width - (LABEL if saying.label else 0), NARROWEST)
-        for place, text in enumerate(wrap(saying.text, room)):
-            label = saying.label.ljust(LABEL) if saying.label and not place else ""
-            indent = " " * LABEL if saying.label and place else ""
-            lines.append(WordLine(label or indent, text, saying.strong, saying.warning))
-    return tuple(lines)
+BRIEFLY = "enter"
+"""The same beside the last words that are shown."""
 
 
 class WordsPane(Widget):
-    """Sayings, the first ones first; where they do not all fit the last line says so."""
+    """Sayings, the first ones first; where they do not all fit the last row says so.
+
+    `opens` tells whether enter shows the rest.
+    """
 
     ALLOW_SELECT = False
     COMPONENT_CLASSES: ClassVar[set[str]] = {
@@ -63,12 +44,12 @@ class WordsPane(Widget):
         self,
         *,
         glyphs: Glyphs,
-        more: str = "enter: the rest",
+        opens: bool = True,
         id: str | None = None,  # noqa: A002 - Textual's own name
     ) -> None:
         super().__init__(id=id)
         self._glyphs = glyphs
-        self._more = more
+        self._opens = opens
         self._sayings: tuple[Saying, ...] = ()
         self._lines: tuple[WordLine, ...] = ()
 
@@ -90,13 +71,25 @@ class WordsPane(Widget):
     def render_line(self, y: int) -> Strip:
         """One row of words."""
         width, height = self.content_size
-        if len(self._lines) > height and y == height - 1:
-            style = self.get_component_rich_style("words-pane--more")
-            text = f"{self._glyphs.cut_off} {self._more}"
-            return Strip([Segment(fit(text, width, self._glyphs.cut_off), style)], width)
         if y >= len(self._lines):
             return Strip.blank(width, self.rich_style)
-        line = self._lines[y]
+        if y < height - 1 or len(self._lines) <= height:
+            return self._words(self._lines[y], width)
+        if rows_whole(self._lines, width, height) < height:
+            return self._rest(MORE, width)
+        rest = self._rest(BRIEFLY)
+        words = self._words(self._lines[y], width - rest.cell_length)
+        return Strip.join([words, rest])
+
+    def _rest(self, words: str, width: int | None = None) -> Strip:
+        """That some words are folded away, and what shows them."""
+        cut_off = self._glyphs.cut_off
+        text = f"{cut_off} {words}" if self._opens else cut_off
+        style = self.get_component_rich_style("words-pane--more")
+        filled = text if width is None else fit(text, width, cut_off)
+        return Strip([Segment(filled, style)])
+
+    def _words(self, line: WordLine, width: int) -> Strip:
         label = Segment(line.label, self.get_component_rich_style("words-pane--label"))
         room = max(width - len(line.label), 0)
         cut_off = self._glyphs.cut_off

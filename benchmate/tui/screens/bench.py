@@ -77,7 +77,7 @@ class BenchScreen(BenchView):
         self._do(lambda desk: desk.tick())
 
     def action_out_of_order(self) -> None:
-        """Tick the step although it waits for another timber."""
+        """Tick the step although it waits for other work."""
         self._do(lambda desk: desk.tick_out_of_order())
 
     def action_untick(self) -> None:
@@ -132,7 +132,9 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.sizes import SizesScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        self.app.push_screen(SizesScreen(desk.sizes_form(), self._glyphs), self._sizes_typed)
+        self.app.push_screen(
+            SizesScreen(desk.sizes_form(), desk.pad, self._glyphs), self._sizes_typed
+        )
 
     def _sizes_typed(self, sizes: Sizes | None) -> None:
         if sizes is not None:
@@ -146,7 +148,7 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.names import NamesScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        screen = NamesScreen(desk.names_form(), desk.set_name, self._glyphs)
+        screen = NamesScreen(desk.names_form(), desk.set_name, desk.pad, self._glyphs)
         self.app.push_screen(screen, self._name_kept)
 
     def _name_kept(self, outcome: Outcome | None) -> None:
@@ -165,6 +167,16 @@ class BenchScreen(BenchView):
         screen = FindScreen(desk.index(), tape, self._glyphs, recent=desk.looked_up)
         self.app.push_screen(screen, self._found)
 
+    def action_pad(self) -> None:
+        """Reckon with lengths."""
+        desk = self.desk
+        if desk is None:
+            return
+        from benchmate.tui.screens.pad import PadScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(PadScreen(desk.pad(), self._glyphs))
+
     def action_where(self) -> None:
         """Show where the timber stands in the frame."""
         desk = self.desk
@@ -180,6 +192,31 @@ class BenchScreen(BenchView):
         self.app.push_screen(
             WhereScreen(desk.bars, timbers, desk.timber, desk.about, self._glyphs), self._picked
         )
+
+    def action_stand_back(self) -> None:
+        """Show the step as large as the window, to be read from two paces."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.stand_back import StandBackScreen  # noqa: PLC0415 - when opened
+
+        self._hush()
+        self.app.push_screen(StandBackScreen(desk, self._glyphs), self._come_back)
+
+    def action_roll(self) -> None:
+        """Show the timber's faces and ends as it is rolled on the horses."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.roll import RollScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(RollScreen(desk, self._glyphs), self._come_back)
+
+    def _come_back(self, _nothing: None) -> None:
+        """Take up the timber and the step that a screen over the bench leaves in hand."""
+        self._show_steps()
+        self._show_all()
 
     def _picked(self, timber: str | None) -> None:
         if timber is not None:

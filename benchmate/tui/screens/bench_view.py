@@ -22,6 +22,7 @@ from benchmate.tui.panes.figure_pane import FigurePane
 from benchmate.tui.panes.key_pane import KeyPane
 from benchmate.tui.panes.label import Notice
 from benchmate.tui.panes.words_pane import WordsPane
+from benchmate.tui.word_lines import Room
 
 if TYPE_CHECKING:
     from textual.app import ComposeResult
@@ -128,9 +129,11 @@ class BenchView(Screen[None]):
         figure = desk.figure()
         headline = desk.headline()
         self._figure.show(figure, headline, warning=headline == "STOP")
-        self.set_class(desk.wordy, "-no-drawing")
-        self.set_class(desk.roomy, "-roomy")
-        self._words.show(desk.words())
+        words = desk.words()
+        room = desk.room(words)
+        self.set_class(room is Room.NO_DRAWING, "-no-drawing")
+        self.set_class(room is Room.ABOVE_LOW_DRAWING, "-roomy")
+        self._words.show(words)
         self._face.show(desk.drawing)
         self._end.show(desk.end_drawing)
 

@@ -84,7 +84,7 @@ class FieldsScreen(AskingScreen["Path | None"]):
         )
         self._label = HeaderLine(glyphs=glyphs, id="fields-label")
         self._input = LineInput(self._offered, id="fields-text")
-        self._words = WordsPane(glyphs=glyphs, more="more than fits here", id="fields-words")
+        self._words = WordsPane(glyphs=glyphs, opens=False, id="fields-words")
         self._footer = FooterLine(id="fields-footer")
 
     def compose(self) -> ComposeResult:

@@ -62,7 +62,7 @@ class FindScreen(AskingScreen["Hit | None"]):
             id="find-words",
         )
         self._figure = FigurePane(glyphs=glyphs, id="find-figure")
-        self._about = WordsPane(glyphs=glyphs, more="", id="find-about")
+        self._about = WordsPane(glyphs=glyphs, opens=False, id="find-about")
         self._list = LineList(
             on_move=self._moved, glyphs=glyphs, empty="nothing found yet", id="find-hits"
         )

@@ -9,11 +9,13 @@ from textual.binding import Binding, BindingType
 from textual.containers import Vertical
 from textual.widgets import Input
 
+from benchmate.measure.section import Section
 from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.names_form import TITLE
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.screens.asking import AskingScreen
+from benchmate.tui.screens.pad_field import PAD_HINT, PAD_KEY, open_pad
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -23,6 +25,7 @@ if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.names_form import NamesForm, Weighed
     from benchmate.tui.outcome import Outcome
+    from benchmate.tui.pad import Pad
     from benchmate.workbench.names import Named, NewText
 
 HOW = "Enter changes the name under the cursor; what that would move shows before it is accepted."
@@ -39,12 +42,21 @@ class NamesScreen(AskingScreen["Outcome | None"]):
         Binding("q", "close", "Close", show=False),
         Binding("pageup", "scroll(-1)", "Effects up", show=False),
         Binding("pagedown", "scroll(1)", "Effects down", show=False),
+        PAD_KEY,
     ]
 
-    def __init__(self, form: NamesForm, keep: Callable[[NewText], Outcome], glyphs: Glyphs) -> None:
+    def __init__(
+        self,
+        form: NamesForm,
+        keep: Callable[[NewText], Outcome],
+        pad: Callable[[], Pad],
+        glyphs: Glyphs,
+    ) -> None:
         super().__init__()
         self._form = form
         self._keep = keep
+        self._pad = pad
+        self._glyphs = glyphs
         self._header = HeaderLine(glyphs=glyphs, id="names-title")
         self._list = LineList(
             on_move=self._moved,
@@ -99,6 +111,7 @@ class NamesScreen(AskingScreen["Outcome | None"]):
         self._footer.show(
             (
                 Hint(key="enter", label="accept", action="accept"),
+                PAD_HINT,
                 Hint(key="page down", label="see more", action="scroll(1)"),
             ),
             (Hint(key="esc ctrl+g", label="leave as it was", action="leave"),),
@@ -155,6 +168,13 @@ class NamesScreen(AskingScreen["Outcome | None"]):
             self._effect.tell((outcome.words,))
         else:
             self.dismiss(outcome)
+
+    def action_pad(self) -> None:
+        """Reckon with what is in the field, if one is being typed."""
+        named = self._typing
+        if named is not None:
+            pad, section = self._pad(), isinstance(named.worth, Section)
+            open_pad(pad, self._input, named.name, self._glyphs, section=section)
 
     def action_leave(self) -> None:
         """Leave the field as it was; from among the names, leave the screen."""

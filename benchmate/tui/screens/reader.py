@@ -10,9 +10,9 @@ from textual.containers import Vertical
 
 from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
-from benchmate.tui.panes.words_pane import set_lines
 from benchmate.tui.rows import Row
 from benchmate.tui.screens.asking import AskingScreen
+from benchmate.tui.word_lines import set_lines
 
 if TYPE_CHECKING:
     from textual import events

@@ -13,12 +13,16 @@ from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.panes.label import PlainLabel
 from benchmate.tui.screens.asking import AskingScreen
+from benchmate.tui.screens.pad_field import PAD_HINT, PAD_KEY, open_pad
 from benchmate.workbench.actions import Sizes
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from textual.app import ComposeResult
 
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.pad import Pad
     from benchmate.tui.sizes_form import SizesForm, Typed
 
 
@@ -31,11 +35,14 @@ class SizesScreen(AskingScreen[Sizes | None]):
         Binding("up", "app.focus_previous", "Field before", show=False),
         Binding("pageup", "scroll(-1)", "Effects up", show=False),
         Binding("pagedown", "scroll(1)", "Effects down", show=False),
+        PAD_KEY,
     ]
 
-    def __init__(self, form: SizesForm, glyphs: Glyphs) -> None:
+    def __init__(self, form: SizesForm, pad: Callable[[], Pad], glyphs: Glyphs) -> None:
         super().__init__()
         self._form = form
+        self._pad = pad
+        self._glyphs = glyphs
         self._header = HeaderLine(glyphs=glyphs, id="sizes-title")
         self._effect = EffectPane(glyphs=glyphs, id="sizes-effect")
         self._footer = FooterLine(id="sizes-footer")
@@ -53,6 +60,7 @@ class SizesScreen(AskingScreen[Sizes | None]):
                         value=blank.text,
                         placeholder="as drawn",
                         compact=True,
+                        name=blank.label,
                         id=f"size-{blank.id}",
                     )
             yield self._effect
@@ -65,6 +73,7 @@ class SizesScreen(AskingScreen[Sizes | None]):
             (
                 Hint(key="enter", label="accept", action="accept"),
                 Hint(key="tab", label="next field", action="app.focus_next"),
+                PAD_HINT,
             ),
             (Hint(key="esc ctrl+g", label="leave as it was", action="leave"),),
         )
@@ -94,6 +103,12 @@ class SizesScreen(AskingScreen[Sizes | None]):
     def action_scroll(self, pages: int) -> None:
         """Page through the effect without leaving the field."""
         self._effect.action_page(pages)
+
+    def action_pad(self) -> None:
+        """Reckon with what is in the field."""
+        field = self.focused
+        if isinstance(field, Input):
+            open_pad(self._pad(), field, field.name or "", self._glyphs)
 
     def _read(self) -> Typed:
         fields = self.query(Input)

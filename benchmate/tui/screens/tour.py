@@ -32,7 +32,7 @@ class TourScreen(AskingScreen[None]):
         super().__init__()
         self._place = 0
         self._title = HeaderLine(glyphs=glyphs, id="tour-title")
-        self._words = WordsPane(glyphs=glyphs, more="", id="tour-words")
+        self._words = WordsPane(glyphs=glyphs, opens=False, id="tour-words")
         self._footer = FooterLine(id="tour-footer")
 
     def compose(self) -> ComposeResult:

@@ -56,7 +56,7 @@ class WhereScreen(AskingScreen["str | None"]):
         self._turn = 0
         self._tell = about
         self._header = HeaderLine(glyphs=glyphs, id="where-title")
-        self._about = WordsPane(glyphs=glyphs, more="", id="where-about")
+        self._about = WordsPane(glyphs=glyphs, opens=False, id="where-about")
         self._key = KeyPane(glyphs=glyphs, id="where-key")
         self._footer = FooterLine(id="where-footer")
 

@@ -7,9 +7,7 @@ from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.brace.record import BraceJoint
 from benchmate.model.project import Timber
 from tests.builders import frame, timber
-
-OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
-SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
+from tests.compass import ALONG, OPPOSITE, SENSE
 
 Own = Mapping[str, Mapping[str, object]]
 """What is said of a timber besides, by its id."""
@@ -41,7 +39,7 @@ class Bay(NamedTuple):
     @property
     def along(self) -> str:
         """The coordinate that changes along the beam."""
-        return {"east": "east", "west": "east", "north": "north", "south": "north"}[self.heading]
+        return ALONG[self.heading]
 
     @property
     def across(self) -> str:

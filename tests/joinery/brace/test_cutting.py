@@ -5,7 +5,7 @@ import pytest
 from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.brace.cutting import end_sizes, end_tasks
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import length, real
+from tests.builders import length, real, set_in_words
 from tests.joinery.brace.bays import bay
 from tests.joinery.brace.test_shape import made
 
@@ -58,8 +58,8 @@ def test_a_barefaced_tenon_is_shouldered_once() -> None:
 def test_each_cut_says_how_the_saw_is_set() -> None:
     """The nose is sawn to the other angle than the shoulder."""
     found = tasks(legs=("36", "48"))
-    assert found["saw-near"].setting.endswith("saw 36.9° off square")
-    assert found["saw-nose"].setting.endswith("saw 53.1° off square")
+    assert set_in_words(found["saw-near"].setting).endswith("saw 36.9° off square")
+    assert set_in_words(found["saw-nose"].setting).endswith("saw 53.1° off square")
     assert found["saw-end"].setting == found["saw-near"].setting
 
 

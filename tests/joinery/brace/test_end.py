@@ -10,7 +10,7 @@ from benchmate.measure.length import ZERO
 from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, line, real
+from tests.builders import length, line, real, set_in_words
 from tests.joinery.brace.bays import bay
 from tests.joinery.brace.test_shape import made
 
@@ -44,20 +44,15 @@ def test_both_ends_take_one_setting_and_each_its_own_arm() -> None:
         for end in ("foot", "head")
         for name in ("shoulder", "nose")
     }
-    arms = {
-        key: slant.setting.split("strike along the ")[1] for key, slant in found.items() if slant
+    settings = {key: set_in_words(slant.setting) for key, slant in found.items() if slant}
+    plumb = 'strike along the tongue: blade 12", tongue 9"; saw 36.9° off square'
+    level = 'strike along the blade: blade 12", tongue 9"; saw 53.1° off square'
+    assert settings == {
+        ("foot", "shoulder"): plumb,
+        ("foot", "nose"): level,
+        ("head", "shoulder"): level,
+        ("head", "nose"): plumb,
     }
-    assert arms == {
-        ("foot", "shoulder"): "tongue; saw 36.9° off square",
-        ("foot", "nose"): "blade; saw 53.1° off square",
-        ("head", "shoulder"): "blade; saw 53.1° off square",
-        ("head", "nose"): "tongue; saw 36.9° off square",
-    }
-    assert all(
-        slant.setting.startswith('12"') and '9"' in slant.setting
-        for slant in found.values()
-        if slant
-    )
 
 
 def test_the_face_line_starts_on_the_long_edge() -> None:

@@ -1,8 +1,10 @@
 """The marks of a brace's pegs."""
 
 from benchmate.joinery.brace.peg_lines import bored_lines, draw_words, own_lines
+from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.feature import Line, Stage
+from benchmate.model.setting import Arm
 from benchmate.model.solids import Axis
 from tests.builders import length, line
 from tests.joinery.brace.bays import bay
@@ -42,6 +44,35 @@ def test_a_seat_on_a_far_face_waits_to_be_measured() -> None:
     assert line(bored_lines(shape(from_east), TAPE), "peg-line").caution == ""
 
 
+def test_what_is_left_in_the_tenon_counts_from_its_own_hole() -> None:
+    """A 4" tenon bored at 1-1/2" less 1/8": 2-5/8", 3.5 diameters of a 3/4" hole, 2-1/4" clear.
+
+    On the brace the same figures count from the centre marked there; undrawn, on the post too.
+    """
+    own = (
+        "from the tenon's own hole, drawn 1/8\" nearer the shoulder, to its end, "
+        '3.5 diameters of the 3/4" hole'
+    )
+    here = [
+        (length("2-5/8"), "from the centre to the tenon's end, 3.5 diameters of the 3/4\" hole"),
+        (length("2-1/4"), "of wood from the hole to the tenon's end"),
+    ]
+    assert _told(line(bored_lines(shape(), TAPE), "peg-line"))[-2:] == [
+        (length("2-5/8"), own),
+        (length("2-1/4"), "of wood from that hole to the tenon's end"),
+    ]
+    assert _told(_own()[0])[-2:] == here
+    undrawn = line(bored_lines(shape(draw="0"), TAPE), "peg-line")
+    assert _told(undrawn)[-2] == (
+        length("2-1/2"),
+        "from the centre to the tenon's end, 3.3 diameters of the 3/4\" hole",
+    )
+
+
+def _told(found: Line) -> list[tuple[Length, str]]:
+    return [(each.value, each.words) for each in found.beside]
+
+
 def test_blind_holes_have_a_depth() -> None:
     """7" in, 4" of it past a tenon whose far cheek lies 3" in."""
     depth = line(bored_lines(shape(blind_depth="7"), TAPE), "peg-depth")
@@ -57,8 +88,8 @@ def test_the_brace_is_marked_square_from_shoulder_and_nose() -> None:
     readings = [(each.readings[0].value, each.readings[0].hook) for each in found]
     assert readings == [(length("1-3/8"), "seat line"), (length("2-1/8"), "nose line")]
     assert all("square to it" in each.readings[0].way for each in found)
-    settings = [each.slant.setting for each in found if each.slant]
-    assert ["tongue" in settings[0].split(";")[0][-8:], "blade;" in settings[1]] == [True, True]
+    squares = [each.slant.setting.square for each in found if each.slant and each.slant.setting]
+    assert [square and square.arm for square in squares] == [Arm.TONGUE, Arm.BLADE]
     assert {each.stage for each in found} == {Stage.FINISH}
     assert {each.faces for each in found} == {(shape().own.face,)}
 

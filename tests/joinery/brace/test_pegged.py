@@ -18,14 +18,14 @@ def shape(frame: Frame | None = None, **words: object) -> Pegged:
 
 def test_the_post_is_bored_from_where_the_brace_bears_and_its_nose_end() -> None:
     """1-1/2" in from a housing 1/2" deep in an 8" post; 2" above the nose end at 5'."""
-    (centre,) = shape().bored.centres
+    (centre,) = shape().bored.holes.centres
     assert centre == lengths("5' 2", "6")
-    assert shape().bored.face is Face.SECOND
+    assert shape().bored.holes.face is Face.SECOND
 
 
 def test_more_pegs_go_on_towards_the_heel() -> None:
     """1-1/2" apart along the post, on one line."""
-    centres = shape(count=2, spacing="1-1/2").bored.centres
+    centres = shape(count=2, spacing="1-1/2").bored.holes.centres
     assert centres[1] == lengths("5' 3-1/2", "6")
 
 
@@ -56,13 +56,13 @@ def test_the_relish_is_what_is_left_of_the_tenon() -> None:
 def test_bored_from_the_far_face_both_are_bored_from_the_same_side() -> None:
     """The north faces of post and brace; blind holes stop so far in from there."""
     found = shape(bored_from="far", blind_depth="7")
-    assert (found.bored.face, found.own.face) == (Face.FAR_SECOND, Face.FAR_SECOND)
-    assert found.bored.stop == length("1")
-    assert found.through_tenon == length("6-1/2")
+    assert (found.bored.holes.face, found.own.face) == (Face.FAR_SECOND, Face.FAR_SECOND)
+    assert found.bored.holes.stop == length("1")
+    assert found.bored.through_tenon == length("6-1/2")
 
 
 def test_a_post_that_is_over_takes_the_holes_along_with_the_seat() -> None:
     """By mill rule the brace bears on the face as it was measured."""
     found = shape(bay(real={"post": real({"all": {"first": "8-1/4"}})}))
-    assert found.bored.centres[0].deep == length("6-1/4")
+    assert found.bored.holes.centres[0].deep == length("6-1/4")
     assert found.own.centres == shape().own.centres

@@ -8,15 +8,13 @@ from benchmate.joinery.diminished.family import features
 from benchmate.joinery.diminished.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.diminished.record import DiminishedTenon
 from benchmate.joinery.diminished.shape import EndShape, end_shape
-from benchmate.model.feature import Feature, Line, Task
+from benchmate.model.feature import Feature
 from tests.builders import frame, timber
+from tests.compass import ALONG, OPPOSITE, SENSE
 
 Word = Any
 """What a builder may be told of a ledge: each word is of its own type."""
 
-OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
-ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
-SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
 
 SQUARE = {
     "post": {"rule": "square", "inner": "7-1/2 x 7-1/2"},
@@ -138,13 +136,3 @@ def sides_of(built: Frame) -> tuple[Feature, Feature]:
     """What it puts on the girt and on what receives it."""
     girt, post = features(joint_in(built), built)
     return girt, post
-
-
-def named(lines: tuple[Line, ...]) -> dict[str, Line]:
-    """Lines by id."""
-    return {line.id: line for line in lines}
-
-
-def task(tasks: tuple[Task, ...], name: str) -> Task:
-    """The task with an id."""
-    return next(each for each in tasks if each.id == name)

@@ -4,8 +4,8 @@ from benchmate.frame.practice import CHISEL, DRILL, SAW
 from benchmate.joinery.diminished.boring import mortise_tasks
 from benchmate.model.directions import Face
 from benchmate.model.feature import Task
-from tests.builders import length, real
-from tests.joinery.diminished.ledges import SQUARE, Word, ledge, mortise_of, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.diminished.ledges import SQUARE, Word, ledge, mortise_of
 
 
 def _tasks(**words: Word) -> tuple[Task, ...]:
@@ -34,7 +34,7 @@ def test_the_ledge_is_sawn_to_full_depth() -> None:
     cut = task(_tasks(), "cut-housing")
     assert [(each.value, each.hook) for each in cut.readings] == [(length("1"), "East face")]
     assert [each.value for each in cut.beside] == [length("0")]
-    assert cut.setting == "bevel 7.1° off square to the face"
+    assert set_in_words(cut.setting) == "bevel 7.1° off square to the face"
     assert cut.faces == (Face.FIRST, Face.SECOND)
     rough = task(_tasks(own=SQUARE, into_first="west"), "cut-housing")
     assert [each.value for each in rough.readings] == [length("1-1/2")]

@@ -8,8 +8,8 @@ from benchmate.frame.practice import CHISEL, SAW
 from benchmate.joinery.diminished.cutting import COUNTED, tenon_sizes, tenon_tasks
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import length, real
-from tests.joinery.diminished.ledges import SQUARE, Word, end_of, ledge, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.diminished.ledges import SQUARE, Word, end_of, ledge
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 
@@ -58,8 +58,8 @@ def test_the_shoulder_is_sawn_face_by_face(words: dict[str, Any], sawn: dict[str
     assert {each.id: each.readings[0].value for each in found} == {
         name: length(deep) for name, deep in sawn.items()
     }
-    assert {each.setting for each in found} == {
-        '12" on the blade and 1-1/2" on the tongue, strike along the tongue; saw 7.1° off square'
+    assert {set_in_words(each.setting) for each in found} == {
+        'strike along the tongue: blade 12", tongue 1-1/2"; saw 7.1° off square'
     }
 
 

@@ -9,8 +9,8 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, real
-from tests.joinery.diminished.ledges import SQUARE, SQUARE_BEAM, Word, ledge, mortise_of, named
+from tests.builders import length, named, real
+from tests.joinery.diminished.ledges import SQUARE, SQUARE_BEAM, Word, ledge, mortise_of
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 

@@ -3,12 +3,11 @@
 import pytest
 from pydantic import ValidationError
 
-from benchmate.joinery.diminished.record import DiminishedTenon
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
 from benchmate.model.project import Timber
 from benchmate.model.work import Bearing, Extension
-from tests.builders import length, timber
+from tests.builders import faults, length, timber
 from tests.joinery.diminished.ledges import diminished
 
 POST = timber("post", at={"east": "0", "north": "0"}, reference_end_at="0")
@@ -26,12 +25,6 @@ BEAM = timber(
     reference_end="south",
     at={"east": "0", "up": "8'"},
 )
-
-
-def _faults(joint: DiminishedTenon, *timbers: Timber) -> list[tuple[str, str]]:
-    """The key and the problem of each fault beside these timbers."""
-    found = joint.faults({each.id: each for each in timbers})
-    return [(fault.key, fault.problem) for fault in found]
 
 
 def test_what_may_be_left_out() -> None:
@@ -70,26 +63,7 @@ def test_the_top_of_its_shoulder_comes_to_the_face() -> None:
 @pytest.mark.parametrize("into", [POST, BEAM], ids=["a post", "a beam"])
 def test_a_level_end_in_either_is_sound(into: Timber) -> None:
     """A girt in a post, a joist in a beam."""
-    assert _faults(diminished(), GIRT, into) == []
-
-
-def test_a_standing_end_makes_none() -> None:
-    """It has no underside to bear with."""
-    ((key, problem),) = _faults(diminished(timber="post", into="girt", end="head"), GIRT, POST)
-    assert key == "timber"
-    assert "stands upright" in problem
-
-
-@pytest.mark.parametrize("unplaced", ["girt", "post"])
-def test_both_need_places(unplaced: str) -> None:
-    """The fault is on the key that names the one without."""
-    timbers = [
-        each.model_copy(update={"at": None}) if each.id == unplaced else each
-        for each in (GIRT, POST)
-    ]
-    ((key, problem),) = _faults(diminished(), *timbers)
-    assert key == {"girt": "timber", "post": "into"}[unplaced]
-    assert "has no place in the frame" in problem
+    assert faults(diminished(), GIRT, into) == []
 
 
 def test_timbers_that_run_the_same_way_do_not_meet() -> None:
@@ -97,34 +71,5 @@ def test_timbers_that_run_the_same_way_do_not_meet() -> None:
     along = BEAM.model_copy(
         update={"reference_end": Direction.EAST, "second_face": Direction.SOUTH}
     )
-    ((key, _),) = _faults(diminished(), GIRT, along)
-    assert key == "into"
-
-
-def test_one_that_is_rolled_into_a_roof_makes_none() -> None:
-    """A purlin's top is not level; against a standing timber it would not even be square."""
-    rolled = timber(
-        GIRT.id,
-        first_face="up",
-        second_face="south",
-        reference_end="east",
-        at={"north": "0", "up": "8'"},
-        roll={"towards": "north", "run": "12", "rise": "8"},
-    )
-    rafter = timber(
-        "post",
-        first_face="up",
-        second_face="west",
-        reference_end="foot",
-        length=None,
-        incline={
-            "foot": {"east": "0", "north": "0", "up": "8'"},
-            "towards": "north",
-            "run": "6'",
-            "rise": "4'",
-        },
-    )
-    ((key, problem),) = _faults(diminished(), rolled, rafter)
-    assert (key, "lies in a slope" in problem) == ("timber", True)
-    ((key, _),) = _faults(diminished(), rolled, POST)
+    ((key, _),) = faults(diminished(), GIRT, along)
     assert key == "into"

@@ -15,16 +15,8 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, real
-from tests.joinery.diminished.ledges import (
-    SQUARE,
-    SQUARE_BEAM,
-    Word,
-    end_of,
-    joint_in,
-    ledge,
-    named,
-)
+from tests.builders import length, named, real, set_in_words
+from tests.joinery.diminished.ledges import SQUARE, SQUARE_BEAM, Word, end_of, joint_in, ledge
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 
@@ -73,8 +65,8 @@ def test_the_shoulder_is_set_off_at_top_and_underside() -> None:
     assert (line.slant.start.along, line.slant.start.deep) == (length("120"), length("0"))
     assert (line.slant.finish.along, line.slant.finish.deep) == (length("121"), length("8"))
     assert line.slant.where == ("top face", "underside")
-    assert line.slant.setting == (
-        '12" on the blade and 1-1/2" on the tongue, strike along the tongue; saw 7.1° off square'
+    assert set_in_words(line.slant.setting) == (
+        'strike along the tongue: blade 12", tongue 1-1/2"; saw 7.1° off square'
     )
 
 
@@ -158,7 +150,7 @@ def test_the_edges_that_are_sawn() -> None:
 
 def test_the_setting_goes_by_the_end_that_goes_in() -> None:
     """1" in 7-1/2" by square rule: 7.6 degrees."""
-    assert shoulder_setting(end_of(ledge(own=SQUARE)), TAPE).endswith("saw 7.6° off square")
+    assert shoulder_setting(end_of(ledge(own=SQUARE)), TAPE).off_square == 76
 
 
 def test_a_reduction_from_the_face_says_no_distance_back() -> None:

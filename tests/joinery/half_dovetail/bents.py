@@ -8,16 +8,14 @@ from benchmate.joinery.half_dovetail.family import features
 from benchmate.joinery.half_dovetail.mortise_shape import MortiseShape, mortise_shape
 from benchmate.joinery.half_dovetail.record import HalfDovetail
 from benchmate.joinery.half_dovetail.shape import TailShape, tail_shape
-from benchmate.model.feature import Feature, Line, Task
+from benchmate.model.feature import Feature
 from benchmate.model.project import Timber
 from tests.builders import frame, tenon, timber
+from tests.compass import ALONG, OPPOSITE, SENSE
 
 Word = Any
 """What a builder may be told of a bent: each word is of its own type."""
 
-OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
-ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
-SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
 
 SQUARE = {
     "post": {"rule": "square", "inner": "7-1/2 x 7-1/2"},
@@ -139,13 +137,3 @@ def sides_of(built: Frame) -> tuple[Feature, Feature]:
     """What it puts on the tie and on the post."""
     tie, post = features(joint_in(built), built)
     return tie, post
-
-
-def named(lines: tuple[Line, ...]) -> dict[str, Line]:
-    """Lines by id."""
-    return {line.id: line for line in lines}
-
-
-def task(tasks: tuple[Task, ...], name: str) -> Task:
-    """The task with an id."""
-    return next(each for each in tasks if each.id == name)

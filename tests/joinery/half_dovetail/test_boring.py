@@ -7,8 +7,8 @@ from benchmate.frame.practice import CHISEL, DRILL, SAW
 from benchmate.joinery.half_dovetail.boring import DRIVE, ENGINEER, mortise_tasks
 from benchmate.model.directions import Face
 from benchmate.model.feature import Stage, Task
-from tests.builders import length, real
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of
 
 
 def _tasks(**words: Word) -> tuple[Task, ...]:
@@ -76,7 +76,7 @@ def test_the_slopes_are_pared_out_from_square() -> None:
         length("1"),
     ]
     assert (tail.draws, wedge.draws) == ("tail-end", "wedge-end")
-    assert (tail.setting, wedge.setting) == (
+    assert (set_in_words(tail.setting), set_in_words(wedge.setting)) == (
         "bevel 6.7° off square to the face",
         "bevel 7.1° off square to the face",
     )

@@ -9,8 +9,8 @@ from benchmate.joinery.half_dovetail.cutting import COUNTED, tail_sizes, tail_ta
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import length, real
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, tail_of, task
+from tests.builders import length, real, set_in_words, task
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, tail_of
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 
@@ -91,7 +91,7 @@ def test_the_tail_is_sawn_to_its_setting() -> None:
     saw = task(_tasks(), "saw-tail")
     assert [(each.value, each.hook) for each in saw.readings] == [(length("7"), "top face")]
     assert [each.value for each in saw.beside] == [length("8")]
-    assert "1-1/2" in saw.setting
+    assert 'tongue 1-1/2"' in set_in_words(saw.setting)
     assert saw.draws == "tail"
     square = task(_tasks(own=SQUARE, tie_first="down"), "saw-tail")
     assert square.readings[0].hook == "straight edge"

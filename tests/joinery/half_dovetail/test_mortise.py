@@ -14,8 +14,8 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, real
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of, named
+from tests.builders import length, named, real, set_in_words
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, mortise_of
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 
@@ -101,11 +101,13 @@ def test_both_slopes_have_their_bevel() -> None:
     """1 in 8, by the tail as it was cut: 15/16" in 8" is 6.7 degrees."""
     lines = _lines()
     settings = [lines[name].slant for name in ("tail-end", "wedge-end")]
-    assert [each and each.setting for each in settings] == ["bevel 7.1° off square to the face"] * 2
+    assert [each and set_in_words(each.setting) for each in settings] == [
+        "bevel 7.1° off square to the face"
+    ] * 2
     cut = {"tie": real(as_cut={"west-end-tenon": {"length": "7-15/16"}})}
     lines = _lines(real=cut)
     slopes = [lines[name].slant for name in ("tail-end", "wedge-end")]
-    assert [each and each.setting for each in slopes] == [
+    assert [each and set_in_words(each.setting) for each in slopes] == [
         "bevel 6.7° off square to the face",
         "bevel 7.1° off square to the face",
     ]

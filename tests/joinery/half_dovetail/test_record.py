@@ -6,9 +6,8 @@ from pydantic import ValidationError
 from benchmate.joinery.half_dovetail.record import HalfDovetail
 from benchmate.measure.length import ZERO
 from benchmate.model.directions import Direction
-from benchmate.model.project import Timber
 from benchmate.model.work import Bearing, Extension
-from tests.builders import length, timber
+from tests.builders import faults, length, timber
 from tests.joinery.half_dovetail.bents import half_dovetail
 
 POST = timber("post", at={"east": "0", "north": "0"}, reference_end_at="0")
@@ -19,12 +18,6 @@ TIE = timber(
     reference_end="east",
     at={"north": "0", "up": "8'"},
 )
-
-
-def _faults(joint: HalfDovetail, *timbers: Timber) -> list[tuple[str, str]]:
-    """The key and the problem of each fault beside these timbers."""
-    found = joint.faults({each.id: each for each in timbers})
-    return [(fault.key, fault.problem) for fault in found]
 
 
 def test_what_may_be_left_out() -> None:
@@ -80,26 +73,7 @@ def test_it_takes_all_the_wood_it_passes(words: dict[str, str], beyond: str) -> 
 
 def test_a_level_tie_through_a_standing_post_is_sound() -> None:
     """Both of them with a place."""
-    assert _faults(half_dovetail(), TIE, POST) == []
-
-
-@pytest.mark.parametrize("unplaced", ["tie", "post"])
-def test_both_need_places(unplaced: str) -> None:
-    """The fault is on the key that names the one without."""
-    timbers = [
-        each.model_copy(update={"at": None}) if each.id == unplaced else each
-        for each in (TIE, POST)
-    ]
-    ((key, problem),) = _faults(half_dovetail(), *timbers)
-    assert key == {"tie": "timber", "post": "into"}[unplaced]
-    assert "has no place in the frame" in problem
-
-
-def test_a_standing_timber_makes_none() -> None:
-    """A post's head in a tie is for another family."""
-    ((key, problem),) = _faults(half_dovetail(timber="post", into="tie", end="head"), TIE, POST)
-    assert key == "timber"
-    assert "stands upright" in problem
+    assert faults(half_dovetail(), TIE, POST) == []
 
 
 def test_a_lying_timber_receives_none() -> None:
@@ -111,41 +85,12 @@ def test_a_lying_timber_receives_none() -> None:
         reference_end="south",
         at={"east": "0", "up": "8'"},
     )
-    ((key, problem),) = _faults(half_dovetail(), TIE, beam)
+    ((key, problem),) = faults(half_dovetail(), TIE, beam)
     assert key == "into"
     assert "lies level" in problem
 
 
 def test_an_end_it_does_not_have() -> None:
     """As for every joint."""
-    ((key, _),) = _faults(half_dovetail(end="north"), TIE, POST)
+    ((key, _),) = faults(half_dovetail(end="north"), TIE, POST)
     assert key == "end"
-
-
-def test_one_that_is_rolled_into_a_roof_makes_none() -> None:
-    """A purlin's top is not level; against a standing timber it would not even be square."""
-    rolled = timber(
-        TIE.id,
-        first_face="up",
-        second_face="south",
-        reference_end="east",
-        at={"north": "0", "up": "8'"},
-        roll={"towards": "north", "run": "12", "rise": "8"},
-    )
-    rafter = timber(
-        "post",
-        first_face="up",
-        second_face="west",
-        reference_end="foot",
-        length=None,
-        incline={
-            "foot": {"east": "0", "north": "0", "up": "8'"},
-            "towards": "north",
-            "run": "6'",
-            "rise": "4'",
-        },
-    )
-    ((key, problem),) = _faults(half_dovetail(), rolled, rafter)
-    assert (key, "lies in a slope" in problem) == ("timber", True)
-    ((key, _),) = _faults(half_dovetail(), rolled, POST)
-    assert key == "into"

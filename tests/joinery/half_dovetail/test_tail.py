@@ -9,8 +9,8 @@ from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, real
-from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, named, tail_of
+from tests.builders import length, named, real, set_in_words
+from tests.joinery.half_dovetail.bents import SQUARE, Word, bent, tail_of
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
 MEASURED = {"post": real({"tie-post-mortise": {"first": "8", "second": "8"}})}
@@ -61,7 +61,9 @@ def test_the_tail_is_set_off_at_both_its_ends() -> None:
     assert (line.slant.start.along, line.slant.start.deep) == (length("120"), length("7"))
     assert (line.slant.finish.along, line.slant.finish.deep) == (length("128"), length("8"))
     assert line.slant.where == ("shoulder line", "tenon's end")
-    assert line.slant.setting.startswith('12" on the blade and 1-1/2" on the tongue')
+    assert set_in_words(line.slant.setting) == (
+        'strike along the blade: blade 12", tongue 1-1/2"; 7.1° to the long edge'
+    )
     assert line.caution == BOTH_POINTS
     assert [each.value for each in line.beside] == [length("1")]
 

@@ -3,7 +3,7 @@
 from benchmate.frame.practice import AS_CUT
 from benchmate.joinery.joggle.cutting import end_sizes, end_tasks
 from benchmate.model.feature import Asks, Task
-from tests.builders import length
+from tests.builders import length, set_in_words
 from tests.joinery.joggle.test_shape import made
 from tests.joinery.joggle.trusses import truss
 
@@ -41,7 +41,7 @@ def test_one_figure_to_one_task() -> None:
 def test_every_saw_cut_says_how_to_set_it() -> None:
     """And keeps to one line in the drawing."""
     for name in ("saw-end", "saw-abutment", "saw-near", "saw-far"):
-        assert "off square" in tasks()[name].setting
+        assert "off square" in set_in_words(tasks()[name].setting)
         assert tasks()[name].draws
 
 

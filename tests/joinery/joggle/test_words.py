@@ -3,6 +3,7 @@
 import pytest
 
 from benchmate.joinery.joggle.words import ENGINEER, end_setting, face_setting, looks_words
+from tests.builders import set_in_words
 from tests.joinery.joggle.test_shape import made
 from tests.joinery.joggle.trusses import truss
 
@@ -22,9 +23,9 @@ def test_where_the_trade_disagrees_it_is_said(looks: str, disputed: bool) -> Non
     assert ("call this way wrong" in words) is disputed
 
 
-LEVEL = '12" on the blade and 9" on the tongue, strike along the blade; saw 53.1° off square'
-UNDER = '12" on the blade and 3-1/2" on the tongue, strike along the tongue; saw 16.3° off square'
-PLUMB = '12" on the blade and 9" on the tongue, strike along the tongue; saw 36.9° off square'
+LEVEL = 'strike along the blade: blade 12", tongue 9"; saw 53.1° off square'
+UNDER = 'strike along the tongue: blade 12", tongue 3-1/2"; saw 16.3° off square'
+PLUMB = 'strike along the tongue: blade 12", tongue 9"; saw 36.9° off square'
 
 
 @pytest.mark.parametrize(
@@ -46,16 +47,16 @@ def test_the_face_line_is_set_like_the_face(name: str, setting: str) -> None:
     degrees: 12 x cot is 12 x 0.28 / 0.96 = 3-1/2".
     """
     frame = truss()
-    assert face_setting(made(frame, name), frame.project.tape) == setting
+    assert set_in_words(face_setting(made(frame, name), frame.project.tape)) == setting
 
 
 def test_the_abutment_is_set_by_its_own_angle() -> None:
     """The heel's halves 36.87 degrees: 4" to 12", 18.4 off square; a square one needs none."""
     frame = truss()
     end = made(frame)
-    assert end_setting(end, end.abutment, frame.project.tape) == (
-        '12" on the blade and 4" on the tongue, strike along the tongue; saw 18.4° off square'
+    assert set_in_words(end_setting(end, end.abutment, frame.project.tape)) == (
+        'strike along the tongue: blade 12", tongue 4"; saw 18.4° off square'
     )
     square = truss(joints={"heel": {"abutment": "square to the rake"}})
     end = made(square)
-    assert end_setting(end, end.abutment, square.project.tape) == ""
+    assert end_setting(end, end.abutment, square.project.tape) is None

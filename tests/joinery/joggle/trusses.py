@@ -6,10 +6,7 @@ from typing import NamedTuple
 from benchmate.frame.frame import Frame, Real
 from benchmate.joinery.joggle.record import JoggleJoint
 from tests.builders import frame, timber
-
-OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
-ALONG = {"east": "east", "west": "east", "north": "north", "south": "north"}
-SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
+from tests.compass import ALONG, OPPOSITE, SENSE
 
 JOINTS = {
     "heel": ("rafter", "foot", "tie"),

@@ -39,7 +39,7 @@ def test_it_is_struck_on_both_sides_and_from_below() -> None:
     """Its waste lies below it; the far faces keep no square end line for it."""
     steps = dropped(**SLOPING).steps("joist")
     assert steps["slope"].faces == (Face.SECOND, Face.FAR_FIRST, Face.FAR_SECOND)
-    assert steps["slope"].waste == "Towards the underside, below the line."
+    assert steps["slope"].waste == "Towards the underside."
     assert "reduction-stop" not in steps
 
 

@@ -38,7 +38,7 @@ def test_a_flank_is_struck_from_the_mouth_to_where_the_tip_comes() -> None:
     for name, end in ((NEAR, "east"), (FAR, "west")):
         other = steps[name].beside[0]
         assert other.value == length("3/4")
-        assert f"towards the {end} end" in other.words
+        assert f"nearer the {end} end" in other.words
         assert 'line 3" in from there, where the tip comes' in other.words
         assert steps[name].readings[0].way.endswith("on the North face")
         assert steps[name].why.startswith("Run it on as far as the back line.")

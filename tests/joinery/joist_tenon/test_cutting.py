@@ -8,7 +8,7 @@ from benchmate.joinery.joist_tenon.cutting import end_sizes, end_tasks
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import length, lengths, real
+from tests.builders import length, lengths, real, set_in_words
 from tests.floor import Floor, over
 from tests.joinery.joist_tenon.floors import jointed
 from tests.joinery.joist_tenon.joints import soffit_tenon, tusk_tenon
@@ -106,10 +106,10 @@ def test_no_cheek_is_cut_past_what_is_left_on() -> None:
 def test_the_slope_has_a_setting_for_square_and_saw() -> None:
     """1-1/2" over 5": 12 on the blade, 3-5/8"- on the tongue, 16.7 degrees off square [CALC]."""
     setting = soffit()["saw-upper"].setting
-    assert setting == (
-        '12" on the blade and 3-5/8"- on the tongue, strike along the tongue; saw 16.7° off square'
+    assert set_in_words(setting) == (
+        'strike along the tongue: blade 12", tongue 3-5/8"-; saw 16.7° off square'
     )
-    assert tusk(horn="0")["saw-upper"].setting == ""
+    assert tusk(horn="0")["saw-upper"].setting is None
     assert tusk(horn="0")["saw-upper"].draws == "shoulder"
 
 

@@ -28,7 +28,7 @@ def test_a_flank_runs_from_the_shoulder_to_the_end() -> None:
         assert step.readings[0].way.endswith("on the shoulder line")
         assert step.waste_side == f"{side} face"
         assert _beside(step) == {
-            "in from the North face on the east end": length(end),
+            "from the North face on the east end": length(end),
             f"to come off the {side} face at the shoulder": length("1"),
             "of tail left at the shoulder": length("4"),
             "wide at the east end": length("6"),
@@ -72,7 +72,7 @@ def test_a_tail_that_runs_on_is_widest_at_the_far_face() -> None:
     assert outside.short == "Line of Plate's East face"
     assert _beside(outside) == {"of the timber beyond it": length("10")}
     flank = found["near-flank"]
-    assert "in from the North face on the line of Plate's East face" in _beside(flank)
+    assert "from the North face on the line of Plate's East face" in _beside(flank)
     assert "outside" not in steps(crossed(**DOVETAIL), "tie")
 
 

@@ -1,6 +1,6 @@
 """What is measured of the half that is cut first."""
 
-from benchmate.joinery.lap.sizes import as_cut_task, sizes
+from benchmate.joinery.lap.sizes import as_cut_task, made, sizes
 from benchmate.model.directions import Face
 from benchmate.model.feature import Asks
 from tests.builders import length, lengths, real
@@ -56,3 +56,12 @@ def test_measuring_shows_what_was_typed() -> None:
     crossing = as_cut_task(both(ends=False)[0])
     assert crossing.faces == (Face.FAR_FIRST,)
     assert [each.value for each in crossing.readings] == list(lengths("4", "6"))
+
+
+def test_where_the_bed_came_out_is_known_once_it_was_measured() -> None:
+    """What is left of the tie counts from its top, so its bed lies so deep; the plate has none."""
+    tie, plate = both()
+    assert made(tie) == ()
+    tie, plate = both({"tie": real(as_cut={tie.lie.place: {"thickness": "3-7/8"}})})
+    assert [(each.line, each.at) for each in made(tie)] == [(tie.bed.line, length("3-7/8"))]
+    assert made(plate) == ()

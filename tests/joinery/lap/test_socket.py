@@ -7,7 +7,7 @@ from benchmate.joinery.lap.telling import shrinks
 from benchmate.layout.step import Step
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
-from tests.builders import length, lengths, read, real
+from tests.builders import length, lengths, read, real, set_in_words
 from tests.joinery.lap.crossings import DOVETAIL, both, crossed, sizes_of, steps
 
 TAPE = Tape(style=Style.INCHES, graduation=Graduation.SIXTEENTH)
@@ -29,10 +29,12 @@ def test_a_side_is_set_off_at_both_faces() -> None:
         assert step.readings[0].words.endswith("on the East face")
         assert _other_end(step) == (
             length("1"),
-            f"further towards the {towards} end on the West face",
+            f"nearer the {towards} end on the West face",
         )
-        assert '12" on the blade and 1-1/2" on the tongue' in step.setting
-        assert step.setting.endswith("saw 7.1° off square")
+        assert set_in_words(step.setting) == (
+            f'strike along the tongue: blade 12" towards the {towards} end, tongue 1-1/2", on the '
+            "East edge; saw 7.1° off square"
+        )
         assert [each.value for each in step.beside[1:]] == list(lengths("4", "6"))
         assert "Narrow at the West face and wide at the East face" in step.why
 
@@ -71,5 +73,5 @@ def test_half_a_dovetail_leans_on_one_side() -> None:
         "Socket start line",
         "Notch finish line",
     )
-    assert found["finish"].setting == ""
+    assert found["finish"].setting is None
     assert read(found["finish"]) == lengths("54")

@@ -15,10 +15,8 @@ from benchmate.measure.sums import Sum, Term
 from benchmate.model.project import Timber
 from benchmate.model.work import Work
 from tests.builders import frame, length, timber
+from tests.compass import ALONG, OPPOSITE, SENSE
 
-OPPOSITE = {"east": "west", "west": "east", "north": "south", "south": "north"}
-AXIS = {"east": "east", "west": "east", "north": "north", "south": "north"}
-SENSE = {"east": 1, "north": 1, "west": -1, "south": -1}
 ACROSS = {"east": "north", "north": "east"}
 SIDE = {"east": "south", "north": "west"}
 """The side a rafter's other reference face looks to, by the axis it runs on."""
@@ -74,7 +72,7 @@ class Roof:
         looks: tuple[str, str],
     ) -> Timber:
         """A level timber across the rafter, so far ahead and so high, `size` deep and wide."""
-        axis = AXIS[self.heading]
+        axis = ALONG[self.heading]
         deep, wide = map(length, size)
         out = OPPOSITE[self.heading]
         second = {"out": out, "in": self.heading}[looks[1]]
@@ -97,7 +95,7 @@ class Roof:
 
     def raking(self, timber_id: str = "rafter", **words: object) -> Timber:
         """The rafter itself, from the end of its tail to the peak."""
-        axis = AXIS[self.heading]
+        axis = ALONG[self.heading]
         foot = -length(self.out)
         point = {axis: self.at(foot), ACROSS[axis]: self.across, "up": exact(self.up_at(foot))}
         run = length(self.run) - foot
@@ -121,7 +119,7 @@ class Roof:
 
     def towards_peak(self, timber_id: str, peak: Length, up: Length) -> Timber:
         """A rafter of this roof's heading and pitch up to a peak at this coordinate and height."""
-        axis = AXIS[self.heading]
+        axis = ALONG[self.heading]
         run = length(self.run) + length(self.out)
         rise = Length(run.nm * read_length(self.rise).nm // Length.inches(12).nm)
         foot = {

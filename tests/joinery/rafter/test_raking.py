@@ -29,6 +29,15 @@ def test_ahead_is_the_way_it_rises(heading: str) -> None:
     assert found.heading is Direction[heading.upper()]
 
 
+def test_its_two_sides_and_what_is_sawn_across_them() -> None:
+    """Struck on both; a cut as long as the stick is deep waits for it to be measured."""
+    found = rafter(frame(ROOF.raking()), "rafter", "head-cut")
+    assert found.both_sides == (Face.SECOND, Face.FAR_SECOND)
+    assert "measure first" in found.unmeasured_depth
+    sizes = {"rafter": real({"head-cut": {"first": "6"}})}
+    assert rafter(frame(ROOF.raking(), real=sizes), "rafter", "head-cut").unmeasured_depth == ""
+
+
 def test_a_depth_under_the_top_edge() -> None:
     """At 3-4-5, 4" square to the edge are 5" plumb: that much lower everywhere."""
     found = rafter(frame(ROOF.raking()), "rafter")

@@ -7,7 +7,7 @@ from benchmate.joinery.rafter.strike import Mark, step_off, steps, steps_words, 
 from benchmate.measure.length import NM_PER_INCH, Length
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.feature import Task
-from tests.builders import frame, length
+from tests.builders import frame, length, set_in_words
 from tests.joinery.rafter.roofs import Roof, alone
 
 TAPE = Tape(style=Style.INCHES)
@@ -122,7 +122,7 @@ def test_a_stretch_is_stepped_off() -> None:
     assert (run.value, run.words) == (length("96"), 'of run, level: 8 steps of 12"')
     assert (rise.value, rise.words) == (length("56"), 'of rise, plumb, at 7" in 12"')
     assert (inches(unit.value, 2), unit.words) == ("13.89", 'along it to 12" of run')
-    assert task.setting == '12" on the blade and 7" on the tongue, both on the top edge'
+    assert set_in_words(task.setting) == 'blade 12" towards the foot, tongue 7", on the top edge'
 
 
 def test_the_rise_of_a_pitch() -> None:

@@ -4,12 +4,13 @@ import re
 
 import pytest
 
-from benchmate.joinery.rafter.words import datum, foot_of, in_inches, pitch, setting, slanting
+from benchmate.joinery.rafter.words import datum, foot_of, pitch, setting, slanting
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Graduation, Style, Tape
 from benchmate.model.directions import Face
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Axis, Plane
-from tests.builders import length
+from tests.builders import length, set_in_words
 from tests.joinery.rafter.roofs import Roof, alone, built, tail
 
 TAPE = Tape(style=Style.INCHES)
@@ -37,9 +38,9 @@ ANGLES = {
 """The level angle, and the plumb-cut angle from the rafter's edge (trade notes 7.2, CALC)."""
 
 
-def angles(words: str) -> tuple[float, float]:
-    """The saw's angle off square and the line's to the edge."""
-    off, to_edge = re.findall(r"([\d.]+)°", words)
+def angles(setting: Setting | None) -> tuple[float, float]:
+    """The saw's angle off square and the line's to the edge, as they are told."""
+    off, to_edge = re.findall(r"([\d.]+)°", set_in_words(setting))
     return float(off), float(to_edge)
 
 
@@ -47,25 +48,24 @@ def angles(words: str) -> tuple[float, float]:
 def test_both_angles_of_a_plumb_cut_are_told_apart(rise: int) -> None:
     """Off square it is sawn at the pitch; to the edge it stands at 90 degrees less that."""
     level, plumb = ANGLES[rise]
-    words = setting(alone(str(rise)), TAPE, plumb=True)
-    assert angles(words) == pytest.approx((level, plumb), abs=0.051)
-    assert "off square" in words
-    assert "to the edge" in words
+    found = setting(alone(str(rise)), TAPE, plumb=True)
+    assert angles(found) == pytest.approx((level, plumb), abs=0.051)
+    assert re.search(r"; saw [\d.]+° off square \([\d.]+° to edge\)$", set_in_words(found))
 
 
 @pytest.mark.parametrize("rise", ANGLES)
 def test_a_level_cut_is_the_other_way_round(rise: int) -> None:
     """Off square it is sawn at 90 degrees less the pitch; it stands at the pitch to the edge."""
     level, plumb = ANGLES[rise]
-    words = setting(alone(str(rise)), TAPE, plumb=False)
-    assert angles(words) == pytest.approx((plumb, level), abs=0.051)
+    found = setting(alone(str(rise)), TAPE, plumb=False)
+    assert angles(found) == pytest.approx((plumb, level), abs=0.051)
 
 
 def test_tongue_plumb_blade_level() -> None:
     """12 on the blade for run, rise on the tongue: tongue plumb, blade level (NAV-65)."""
-    plumb, level = (setting(alone("7"), TAPE, plumb=way) for way in (True, False))
-    assert plumb.startswith('12" on the blade and 7" on the tongue, strike along the tongue')
-    assert level.startswith('12" on the blade and 7" on the tongue, strike along the blade')
+    plumb, level = (set_in_words(setting(alone("7"), TAPE, plumb=way)) for way in (True, False))
+    assert plumb.startswith('strike along the tongue: blade 12", tongue 7";')
+    assert level.startswith('strike along the blade: blade 12", tongue 7";')
 
 
 def test_the_pitch_per_foot() -> None:
@@ -85,7 +85,7 @@ def test_a_line_at_any_other_angle() -> None:
     """3 along for 4 across is 36.9 degrees off square; a square line needs no words."""
     slant = Plane((4, -3, 0), 0)
     assert angles(slanting(slant, Axis.FIRST, TAPE)) == (36.9, 53.1)
-    assert slanting(Plane((1, 0, 0), 0), Axis.FIRST, TAPE) == ""
+    assert slanting(Plane((1, 0, 0), 0), Axis.FIRST, TAPE) is None
 
 
 def test_which_line_all_along_is_measured_from() -> None:
@@ -96,8 +96,6 @@ def test_which_line_all_along_is_measured_from() -> None:
     assert datum(built(Roof()).stick("rafter"), Face.REFERENCE_END) == ""
 
 
-def test_a_square_has_no_feet() -> None:
-    """Its figures are inches even on a tape in feet; a metric one keeps its millimetres."""
-    assert in_inches(Tape()).text(length("12")) == '12"'
-    assert in_inches(METRIC) is METRIC
+def test_what_a_step_off_figure_is_given_for() -> None:
+    """A foot of run, or 300 mm."""
     assert (foot_of(TAPE), foot_of(METRIC)) == (length("12"), Length.mm(300))

@@ -9,11 +9,9 @@ from benchmate.joinery.scarf.shape import Half, halves
 from benchmate.model.feature import Feature
 from benchmate.model.project import Timber
 from tests.builders import frame, timber
+from tests.compass import ALONG, OPPOSITE
 from tests.space import TOWARDS
 
-OPPOSITE = {"east": "west", "north": "south", "up": "down"}
-OPPOSITE |= {there: here for here, there in OPPOSITE.items()}
-ALONG = {"east": "east", "west": "east", "north": "north", "south": "north", "up": "up"}
 ENDS = {"up": "head", "down": "foot"}
 
 KINDS: dict[str, dict[str, object]] = {

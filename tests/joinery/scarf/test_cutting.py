@@ -8,7 +8,7 @@ from benchmate.joinery.scarf.shape import Half
 from benchmate.layout.step import Layout
 from benchmate.layout.walk import lay_out
 from benchmate.model.feature import Asks, Stage, Task
-from tests.builders import lengths, read, real
+from tests.builders import lengths, read, real, set_in_words
 from tests.joinery.scarf.plates import KINDS, both, plate
 
 SQUARE = {"rule": "square", "inner": "7-1/2 x 7-1/2"}
@@ -83,10 +83,10 @@ def test_a_leaning_abutment_and_its_tip_are_sawn_to_their_setting() -> None:
     one, _ = tasks("under-squinted")
     assert one["saw-shoulder"].draws == "abutment"
     assert one["saw-tip"].draws == "tip"
-    assert "14°" in one["saw-shoulder"].setting
+    assert "saw 14° off" in set_in_words(one["saw-shoulder"].setting)
     assert one["saw-shoulder"].setting == one["saw-tip"].setting
     plain, _ = tasks("stop-splayed")
-    assert (plain["saw-shoulder"].setting, plain["saw-shoulder"].draws) == ("", "shoulder")
+    assert (plain["saw-shoulder"].setting, plain["saw-shoulder"].draws) == (None, "shoulder")
 
 
 def test_the_lap_is_left_as_thick_as_its_line_says() -> None:

@@ -7,7 +7,7 @@ from benchmate.layout.step import Step
 from benchmate.layout.walk import lay_out
 from benchmate.model.directions import LONG_FACES, Face
 from benchmate.model.solids import Axis
-from tests.builders import length, lengths, line, read, real
+from tests.builders import length, lengths, line, read, real, set_in_words
 from tests.joinery.scarf.plates import KINDS, both, plate
 
 SQUARE = {"rule": "square", "inner": "7-1/2 x 7-1/2"}
@@ -71,9 +71,11 @@ def test_a_splay_line_is_set_off_at_the_tip_and_at_the_shoulder() -> None:
     assert read(found) == lengths("2")
     assert "on the tip, at the east end" in found.readings[0].way
     assert found.beside[0].value == length("6")
-    assert found.beside[0].words == "in from the top face on the shoulder line"
-    assert '12" on the blade and 1-5/16"+ on the tongue' in found.setting
-    assert "6.3° to the long edge" in found.setting
+    assert found.beside[0].words == "from the top face on the shoulder line"
+    assert set_in_words(found.setting) == (
+        'strike along the blade: blade 12" towards the east end, tongue 1-5/16"+, on the top edge; '
+        "6.3° to the long edge"
+    )
     assert read(step("stop-splayed", "lap", "other")) == lengths("6")
 
 
@@ -85,9 +87,11 @@ def test_a_leaning_abutment_is_set_off_on_the_face_and_at_the_splay() -> None:
     assert found.readings[0].way.endswith("on the underside")
     further = found.beside[0]
     assert further.value == length("1/2")
-    assert further.words == "further towards the west end on the splay line"
-    assert '12" on the blade and 3" on the tongue' in found.setting
-    assert "saw 14° off square" in found.setting
+    assert further.words == "nearer the west end on the splay line"
+    assert set_in_words(found.setting) == (
+        'strike along the tongue: blade 12" towards the east end, tongue 3", on the top edge; '
+        "saw 14° off square"
+    )
     assert "Further in is further from the east end" in found.caution
     assert "Not measured here yet" in found.caution
     measured = {"one": real({"all": {"first": "8-1/4"}})}
@@ -99,7 +103,7 @@ def test_a_leaning_abutment_is_set_off_on_the_face_and_at_the_splay() -> None:
     assert read(tip) == lengths("15' 5-1/2")
     assert "Not measured" not in tip.caution
     assert "Not measured here yet" in step("under-squinted", "tip", "other").caution
-    assert tip.beside[0].words == "in from the top face on the end grain of the east end"
+    assert tip.beside[0].words == "from the top face, east end grain"
     assert tip.waste == "Towards the east end: the wedge along the top face."
 
 

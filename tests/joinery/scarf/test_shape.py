@@ -8,7 +8,8 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Direction, Face
 from benchmate.model.solids import Axis, Plane
 from tests.builders import length, lengths, real
-from tests.joinery.scarf.plates import KINDS, OPPOSITE, both, plate, turned_plate
+from tests.compass import OPPOSITE
+from tests.joinery.scarf.plates import KINDS, both, plate, turned_plate
 
 ONE, OTHER = "east-end-scarf", "west-end-scarf"
 

@@ -17,7 +17,8 @@ from benchmate.model.progress import AsCut, Measured
 from benchmate.model.project import Timber
 from benchmate.model.solids import Cut
 from tests.builders import timber
-from tests.corner import ENDS, OPPOSITE, measured, sixtyfourths
+from tests.compass import OPPOSITE
+from tests.corner import ENDS, measured, sixtyfourths
 from tests.space import STANCES, TOWARDS, Box, Placed, Span, Stance, bounds, inward
 
 AXES = ("east", "north", "up")

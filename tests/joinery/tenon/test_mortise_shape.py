@@ -5,7 +5,6 @@ from dataclasses import replace
 import pytest
 from hypothesis import given, settings
 
-from benchmate.frame.floors import Floor
 from benchmate.frame.frame import Frame
 from benchmate.frame.meeting import Meeting
 from benchmate.joinery.tenon.mortise_shape import (
@@ -18,7 +17,9 @@ from benchmate.joinery.tenon.record import TenonJoint
 from benchmate.joinery.tenon.shape import meeting, shape
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.directions import Face
+from benchmate.model.floors import Floor
 from tests.builders import frame, length, lengths, real, sill, tenon, timber
+from tests.joinery.tenon.head_ties import Lie, head_tie, made
 from tests.joinery.tenon.housed import Housed, clearance, housed
 
 MORTISE = "post-foot-mortise"
@@ -174,33 +175,59 @@ def _floor(made: MortiseShape, face: Face, at: str) -> Floor:
 
 
 @pytest.mark.parametrize(
-    ("face", "at", "gone"),
-    [(Face.FIRST, "1", "1"), (Face.FAR_FIRST, "6", "2"), (Face.FIRST, "1/64", "1/64")],
+    ("lie", "face", "at", "gone"),
+    [
+        (Lie(), Face.FAR_FIRST, "8", "1"),
+        (Lie(), Face.FAR_FIRST, "8-63/64", "1/64"),
+        (Lie(tie=("down", "west")), Face.FIRST, "1/2", "1/2"),
+    ],
 )
-def test_a_floor_takes_what_lies_between_it_and_the_face(face: Face, at: str, gone: str) -> None:
-    """In a sill 8" deep that a post enters from its first face."""
-    joint = tenon(into="sill", at="4'")
-    built = frame(timber("post"), sill(), joint)
-    made = mortise_of(joint, shape(joint, built), built)
-    assert made is not None
-    assert made.real_into == length("8")
-    assert made.entry is Face.FIRST
-    under = replace(made, floors=(_floor(made, face, at),))
-    floor = under.floor(face)
-    assert floor is not None
+def test_a_floor_takes_what_lies_between_it_and_the_face(
+    lie: Lie, face: Face, at: str, gone: str
+) -> None:
+    """In a tie 9" deep that a tenon enters past its plate, from below."""
+    shaped = made(head_tie(lie=lie))
+    assert (shaped.entry, shaped.real_into) == (face, length("9"))
+    floor = _floor(shaped, face, at)
+    under = replace(shaped, floors=(floor,))
+    assert under.floor(face) == floor
+    assert under.followed == (floor,)
     assert under.cut_back(face) == length(gone)
     assert under.cut_back(face.opposite) == ZERO
-    assert under.bottom == made.bottom
-    off = length(gone) if face is made.entry else ZERO
-    assert under.down == made.down - off == made.depth - off
+    assert under.bottom == shaped.bottom
+    assert under.down == shaped.depth - length(gone)
 
 
-def test_one_that_is_housed_opens_on_its_own_floor() -> None:
-    """Its depths count from where the shoulder bears, whatever was cut over that before."""
-    joint = tenon(into="sill", at="4'", housing="1/2")
-    built = frame(timber("post"), sill(), joint)
-    made = mortise_of(joint, shape(joint, built), built)
-    assert made is not None
-    under = replace(made, floors=(_floor(made, made.entry, "1/4"),))
-    assert under.floor(made.entry) is None
-    assert under.down == made.depth
+def _plate_mortise() -> MortiseShape:
+    """The mortise in the plate, which the tenon goes right through from below."""
+    built = head_tie()
+    (joint,) = (work for work in built.project.works if isinstance(work, TenonJoint))
+    found = mortise_of(joint, shape(joint, built), built)
+    assert found is not None
+    return found
+
+
+def test_a_floor_where_the_tenon_comes_out_leaves_less_wood_to_bore() -> None:
+    """An inch off the top of a plate 7" deep; nothing more is taken from below."""
+    shaped = _plate_mortise()
+    floor = _floor(shaped, Face.FIRST, "1")
+    under = replace(shaped, floors=(floor,))
+    assert under.followed == (floor,)
+    assert (under.cut_back(Face.FIRST), under.cut_back(Face.FAR_FIRST)) == (length("1"), ZERO)
+
+
+def test_a_floor_where_a_shoulder_bears_is_not_followed() -> None:
+    """The shoulder would bear on nothing: that is told, and no figure made of it."""
+    shaped = _plate_mortise()
+    under = replace(shaped, floors=(_floor(shaped, shaped.entry, "6"),))
+    assert under.floor(shaped.entry) is None
+    assert under.followed == ()
+    assert under.cut_back(shaped.entry) == ZERO
+
+
+def test_a_floor_of_another_mortise_or_timber_is_none_of_its_own() -> None:
+    """Though it lies under the same face."""
+    shaped = made(head_tie())
+    floor = _floor(shaped, shaped.entry, "8")
+    others = (replace(floor, under="other-mortise"), replace(floor, timber="plate"))
+    assert replace(shaped, floors=others).followed == ()

@@ -116,8 +116,8 @@ def test_where_a_lap_is_cut_for_it_the_notch_is_no_longer_in_doubt() -> None:
     """
     steps = _steps("tie", MORTISE, lap={})
     assert steps["start"].caution == (
-        "The notch for Plate takes these lines away: it is cut first, and they are struck anew on "
-        "its floor."
+        "On the underside the notch for Plate takes these lines away: it is cut first, and they "
+        "are struck anew on its floor."
     )
     left = Beside(length("4-7/8"), "left to the top face")
     for name in ("depth", "bore", "try-depth"):

@@ -95,6 +95,27 @@ def test_the_draw_leaves_more_relish_on_the_tenon() -> None:
     assert said == ['2-5/8"', '2-1/2"']
 
 
+def test_on_the_post_a_drawn_tenon_s_relish_counts_from_its_own_hole() -> None:
+    """Wharton's tenon, drawn 1/8": its hole at 1-3/8" leaves 2-5/8" and 2-1/8" clear.
+
+    The centre marked on the post lies 1-1/2" in, 2-1/2" from the tenon's end.
+    """
+    pegs = {**PEGS, "from_shoulder": "1-1/2"}
+    made = {"girt": real(as_cut={"west-end-tenon": {"length": "3-7/8"}})}
+    for built, left, clear in (
+        (girt_through(BLIND, pegs=pegs), '2-5/8"', '2-1/8"'),
+        (girt_through(BLIND, pegs=pegs, real=made), '2-1/2"', '2"'),
+    ):
+        step = _steps(built, "post")["peg-line"]
+        own = "from the tenon's own hole, drawn 1/8\" nearer the shoulder, to its end, 2."
+        assert _beside(step, own) == left
+        assert _beside(step, "of wood from that hole to the tenon's end") == clear
+        assert not any("the centre to the tenon" in each.words for each in step.beside)
+        on_girt = _steps(built, "girt")["peg-line"]
+        assert _beside(on_girt, "from the centre to the tenon's end") == left
+        assert _beside(on_girt, "of wood from the hole to the tenon's end") == clear
+
+
 def test_each_centre_says_how_far_it_is_from_the_mortise_s_nearer_end() -> None:
     """The other distance a framer looks at; the first peg is 2" from the top, where it ends."""
     steps = _steps(girt_through(), "post")

@@ -7,10 +7,12 @@ from benchmate.frame.practice import CHAINSAW, CHISEL, DRILL, SAW
 from benchmate.joinery.tenon.family import features
 from benchmate.joinery.tenon.scribed import FITTED
 from benchmate.layout.step import Step
+from benchmate.layout.waiting import awaited
 from benchmate.layout.walk import lay_out
 from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Asks, Feature, Stage
+from benchmate.model.feature import Asks, Awaits, Feature, Stage
 from tests.builders import frame, length, read, sill, tenon, timber
+from tests.joinery.tenon.girts import MORTISE, girt_through
 
 
 def _sides(**words: object) -> tuple[Feature, ...]:
@@ -143,3 +145,13 @@ def test_a_timber_with_a_scribed_end_is_left_long() -> None:
     """Where its shoulder comes is only about right, and the overall line says so."""
     assert "Leave it long" in _overall_of_placed(scribed=True).caution
     assert "Leave it long" not in _overall_of_placed().caution
+
+
+def test_a_scribed_tenon_that_goes_through_waits_for_the_wood_it_passes() -> None:
+    """Its length follows that, so it is measured there, scribed or not."""
+    built = girt_through({"scribed": True}, pegs=None)
+    girt = lay_out(built, "girt")
+    waits = {each for step in girt.steps for each in awaited(girt, step)}
+    assert Awaits("post", f"{MORTISE}/section") in waits
+    for each in waits:
+        assert lay_out(built, each.timber).step(each.step).asks is Asks.SECTION

@@ -172,7 +172,11 @@ async def test_a_project_without_names_says_so(demo: Path) -> None:
         screen = app.screen
         assert isinstance(screen, BenchScreen)
         assert screen.desk is not None
-        app.push_screen(NamesScreen(NamesForm(screen.desk.bench), screen.desk.set_name, UNICODE))
+        app.push_screen(
+            NamesScreen(
+                NamesForm(screen.desk.bench), screen.desk.set_name, screen.desk.pad, UNICODE
+            )
+        )
         await pilot.pause()
         assert "no names yet" in screen_text(app)
         await pilot.press("down", "enter", "q")

@@ -2,15 +2,16 @@
 
 from functools import partial
 
-from benchmate.frame.practice import AS_CUT, CHISEL, SAW, measure_task
+from benchmate.frame.end_tasks import measure_finished
+from benchmate.frame.practice import CHISEL, SAW, measure_task
 from benchmate.frame.reduction import reduction_tasks, unmeasured
 from benchmate.joinery.rafter.peak.shape import FAR, NEAR, ROOT, SHOULDER, HeadShape
-from benchmate.joinery.rafter.raking import TOP_EDGE
-from benchmate.joinery.rafter.words import setting, slanting
+from benchmate.joinery.rafter.plumb_cut import pare_plumb_cut, saw_plumb_cut
+from benchmate.joinery.rafter.words import slanting
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import LONG_FACES, Face
-from benchmate.model.feature import Asks, Reading, Size, Stage, Task
+from benchmate.model.feature import Reading, Size, Stage, Task
 
 
 def head_tasks(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:
@@ -45,10 +46,6 @@ def _words(shape: HeadShape, face: Face) -> str:
     return shape.rafter.stick.pose.words(face)
 
 
-def _sides(shape: HeadShape) -> tuple[Face, Face]:
-    return (shape.rafter.side, shape.rafter.side.opposite)
-
-
 def _knife(shape: HeadShape) -> Task:
     return Task(
         id="knife",
@@ -66,58 +63,32 @@ def _knife(shape: HeadShape) -> Task:
 def _saw_end(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:
     if shape.ended:
         return ()
-    rafter = shape.rafter
-    long = rafter.plumbed(rafter.real_deep)
-    down = () if shape.lapped else (Reading(value=long, hook=TOP_EDGE, way="down the plumb line"),)
-    angle = (
-        slanting(shape.shoulder, rafter.plumb, tape)
-        if shape.lapped
-        else setting(rafter, tape, plumb=True)
-    )
+    if not shape.lapped:
+        return (saw_plumb_cut(shape.rafter, shape.end, SHOULDER, tape),)
     return (
         Task(
             id="saw-end",
             stage=Stage.CUT,
-            title="Saw the end" if shape.lapped else "Saw the plumb cut",
+            title="Saw the end",
             draws=SHOULDER,
-            faces=_sides(shape),
-            readings=down,
+            faces=shape.rafter.both_sides,
             waste=f"Towards the {_words(shape, shape.end)}, beyond the line.",
-            why="Leave the line: it is planed flush with the other slope once the pair is together."
-            if shape.lapped
-            else "Leave the line: it is trimmed to fit, and what is gone cannot be put back.",
-            caution=f"{'' if shape.lapped else _follows(shape)}{SAW}",
-            setting=angle,
+            why=(
+                "Leave the line: it is planed flush with the other slope once the pair is together."
+            ),
+            caution=SAW,
+            setting=slanting(shape.shoulder, shape.rafter.plumb, tape),
         ),
     )
-
-
-def _follows(shape: HeadShape) -> str:
-    """The caution for a cut as long as the stick is deep."""
-    return unmeasured(shape.rafter.stick, shape.rafter.plumb, shape.places)
 
 
 def _butt(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:  # noqa: ARG001 - as the others
-    wide = Reading(
-        value=shape.rafter.wide, hook=_words(shape, shape.rafter.side), way="across the cut"
-    )
-    return (
-        Task(
-            id="pare",
-            stage=Stage.PARE,
-            title="Pare the plumb cut flat, square across",
-            faces=_sides(shape),
-            readings=(wide,),
-            waste="Only what stands proud of the line.",
-            why="Both bear on all of it: a proud spot lifts the peak.",
-            caution=CHISEL,
-        ),
-    )
+    return (pare_plumb_cut(shape.rafter, "Both bear on all of it: a proud spot lifts the peak."),)
 
 
 def lost(shape: HeadShape) -> tuple[tuple[Face, Length], ...]:
     """The sides that wood comes off beside a lap or a tongue, and how deep."""
-    (near, far), (side, other) = shape.span, _sides(shape)
+    (near, far), (side, other) = shape.span, shape.rafter.both_sides
     wide = shape.rafter.real_wide
     if shape.tongue:
         found = [(side, near), (other, wide - far)]
@@ -206,12 +177,10 @@ def _pare(shape: HeadShape) -> Task:
 
 def _as_cut(shape: HeadShape) -> Task:
     real = shape.as_cut.get("thickness") or shape.thickness
-    return Task(
-        id=AS_CUT,
-        stage=Stage.AS_CUT,
-        title=f"Measure the {_part(shape)} as cut",
-        faces=(shape.end,),
-        readings=(
+    return measure_finished(
+        f"the {_part(shape)}",
+        (shape.end,),
+        (
             Reading(
                 value=real,
                 hook=_hook(shape, shape.rafter.side),
@@ -225,8 +194,6 @@ def _as_cut(shape: HeadShape) -> Task:
             if shape.cut == "bridle"
             else ""
         ),
-        asks=Asks.AS_CUT,
-        lasting=False,
     )
 
 

@@ -11,6 +11,7 @@ from benchmate.measure.length import ZERO
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line
+from benchmate.model.setting import Setting
 from benchmate.model.solids import Cut, Plane, above
 
 
@@ -40,7 +41,7 @@ def _across(shape: HeadShape, plane: Plane, says: Says) -> Line:
     return cross_mark(rafter.stick, plane, (ZERO, rafter.real_deep), says)
 
 
-def _angle(shape: HeadShape, plane: Plane, tape: Tape) -> str:
+def _angle(shape: HeadShape, plane: Plane, tape: Tape) -> Setting | None:
     if not shape.lapped:
         return setting(shape.rafter, tape, plumb=True)
     return slanting(plane, shape.rafter.plumb, tape)
@@ -97,7 +98,7 @@ def _waste(shape: HeadShape) -> str:
     if shape.cut == "half lap":
         far = shape.rafter.side.opposite if shape.tongue else _lost_side(shape)
         return f"Towards the {head}, on the {shape.rafter.stick.pose.words(far)} only."
-    where = "inside the cheek lines" if _forked(shape) else "outside the cheek lines"
+    where = "between the cheeks" if _forked(shape) else "outside the cheeks"
     return f"Towards the {head}, {where} only."
 
 

@@ -1,13 +1,15 @@
 """The rafter at a ridge as the catalogue knows it: both sides of one head from one record."""
 
+from dataclasses import replace
+
 from benchmate.frame.family import Family
 from benchmate.frame.frame import Frame
 from benchmate.frame.practice import awaits_measuring
 from benchmate.joinery.rafter.ends import cut_twice
+from benchmate.joinery.rafter.recess import lying_side
 from benchmate.joinery.rafter.ridge import findings, head, housing
 from benchmate.joinery.rafter.ridge.record import RafterRidge
 from benchmate.joinery.rafter.ridge.shape import HeadShape, head_shape
-from benchmate.joinery.rafter.sides import width_awaited
 from benchmate.model.directions import Direction, Face
 from benchmate.model.feature import Feature
 from benchmate.model.findings import Finding, told_on
@@ -38,19 +40,12 @@ def features(joint: RafterRidge, frame: Frame) -> tuple[Feature, ...]:
 
 
 def _ridge(shape: HeadShape, told: tuple[Finding, ...]) -> Feature:
-    ridge = shape.ridge
     what = "Housing" if shape.recess else "Place"
-    return Feature(
-        id=ridge.feature,
-        timber=ridge.stick.id,
-        title=f"{what} for {shape.rafter.stick.name}",
-        at=ridge.along[0],
-        place=(ridge.feature,),
+    return replace(
+        lying_side(shape.ridge, shape.rafter, shape.feature, what, told),
         cuts=housing.housing_cuts(shape),
         lines=housing.housing_lines(shape),
         tasks=housing.housing_tasks(shape),
-        awaits=width_awaited(shape.rafter, shape.feature),
-        findings=told_on(ridge.stick.id, ridge.feature, told),
     )
 
 

@@ -1,15 +1,16 @@
 """The rafter's head at a ridge: the wood that comes off, the lines to strike, and what to do."""
 
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark
-from benchmate.frame.practice import CHISEL, SAW, measure_task
+from benchmate.frame.practice import CRISP, SAW, measure_task
 from benchmate.frame.reach import crossing
-from benchmate.frame.reduction import reduction_tasks, side_line, unmeasured
+from benchmate.frame.reduction import reduction_tasks, side_line
+from benchmate.joinery.rafter.plumb_cut import pare_plumb_cut, saw_plumb_cut
 from benchmate.joinery.rafter.raking import TOP_EDGE
 from benchmate.joinery.rafter.ridge.shape import SEAT, SHOULDER, STOP, HeadShape
 from benchmate.joinery.rafter.words import setting
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Cut, above
 
@@ -134,15 +135,14 @@ def head_tasks(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:
     return (
         measure_task(shape.rafter.stick, *shape.places),
         _knife(shape),
-        _saw_end(shape, tape),
+        saw_plumb_cut(shape.rafter, shape.end, SHOULDER, tape),
         *_saw_seat(shape, tape),
         *reduction_tasks(shape.reduction),
-        _pare(shape),
+        pare_plumb_cut(
+            shape.rafter,
+            "It bears on all of its width: a proud spot holds it off, and lifts the roof plane.",
+        ),
     )
-
-
-def _sides(shape: HeadShape) -> tuple[Face, Face]:
-    return (shape.rafter.side, shape.rafter.side.opposite)
 
 
 def _knife(shape: HeadShape) -> Task:
@@ -153,33 +153,9 @@ def _knife(shape: HeadShape) -> Task:
         draws=SHOULDER,
         faces=LONG_FACES,
         waste=f"Towards the {shape.rafter.stick.pose.words(shape.end)}.",
-        why="Knifed lines stay crisp, and hatching on every face shows which side goes.",
+        why=CRISP,
         caution="Hold it up as it will lie before the first cut: plumb, not level.",
     )
-
-
-def _saw_end(shape: HeadShape, tape: Tape) -> Task:
-    rafter = shape.rafter
-    reading = Reading(
-        value=rafter.plumbed(rafter.real_deep), hook=TOP_EDGE, way="down the plumb line"
-    )
-    return Task(
-        id="saw-end",
-        stage=Stage.CUT,
-        title="Saw the plumb cut",
-        draws=SHOULDER,
-        faces=_sides(shape),
-        readings=(reading,),
-        waste=f"Towards the {rafter.stick.pose.words(shape.end)}, beyond the line.",
-        why="Leave the line: it is trimmed to fit, and what is gone cannot be put back.",
-        caution=f"{_follows(shape)}{SAW}",
-        setting=setting(rafter, tape, plumb=True),
-    )
-
-
-def _follows(shape: HeadShape) -> str:
-    """The caution for a cut as long as the stick is deep."""
-    return unmeasured(shape.rafter.stick, shape.rafter.plumb, shape.places)
 
 
 def _saw_seat(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:
@@ -191,7 +167,7 @@ def _saw_seat(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:
             stage=Stage.CUT,
             title="Saw the level seat",
             draws=SEAT,
-            faces=_sides(shape),
+            faces=shape.rafter.both_sides,
             readings=(
                 Reading(value=shape.let_in, hook="plumb line", way="level, to the face line"),
             ),
@@ -201,23 +177,3 @@ def _saw_seat(shape: HeadShape, tape: Tape) -> tuple[Task, ...]:
             setting=setting(shape.rafter, tape, plumb=False),
         ),
     )
-
-
-def _pare(shape: HeadShape) -> Task:
-    wide = Reading(
-        value=shape.rafter.wide, hook=_words(shape, shape.rafter.side), way="across the cut"
-    )
-    return Task(
-        id="pare",
-        stage=Stage.PARE,
-        title="Pare the plumb cut flat, square across",
-        faces=_sides(shape),
-        readings=(wide,),
-        waste="Only what stands proud of the line.",
-        why="It bears on all of its width: a proud spot holds it off, and lifts the roof plane.",
-        caution=CHISEL,
-    )
-
-
-def _words(shape: HeadShape, face: Face) -> str:
-    return shape.rafter.stick.pose.words(face)

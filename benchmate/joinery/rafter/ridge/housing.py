@@ -1,22 +1,27 @@
 """The ridge's side: where the rafter comes, and the housing its end goes into, if any."""
 
-from dataclasses import replace
-
 from benchmate.frame.marking import Says, square_mark
 from benchmate.frame.practice import CHISEL, SAW, measure_task
-from benchmate.frame.reduction import measured_words, unmeasured
+from benchmate.frame.reduction import unmeasured_recess
 from benchmate.joinery.rafter.raking import above, under
+from benchmate.joinery.rafter.recess import (
+    FACE,
+    FLOOR,
+    INSIDE,
+    LIP,
+    bears_here,
+    inner_says,
+    recess_lines,
+)
 from benchmate.joinery.rafter.ridge.shape import HeadShape
 from benchmate.joinery.rafter.sides import side_lines
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Cut, Plane
-from benchmate.model.stick import axis_from
 
-FLOOR, SEAT, TOP, FACE, LIP = ("floor", "seat", "top", "face", "lip")
-"""The lines of a housing: how deep it goes, the level bottom, the top where it is closed; by square
-rule the inner timber's face, and how far down that goes."""
+SEAT, TOP = ("seat", "top")
+"""The lines of a housing alone: its level bottom, and its top where it is closed."""
 
 
 def housing_cuts(shape: HeadShape) -> tuple[Cut, ...]:
@@ -55,15 +60,10 @@ def housing_lines(shape: HeadShape) -> tuple[Line, ...]:
             beside=(Beside(Length(shape.level - shape.ridge.bottom), "left under it"),),
         ),
         TOP: Says(title="Upper end line", why="As high as the rafter's top edge comes inside."),
-        FACE: Says(
-            title="Inner face line",
-            why="Square rule: what the stick is over its inner timber comes off here.",
-            caution=f"Never measure this from the {_near(shape)}.",
-        ),
+        FACE: inner_says("Inner face line", _near(shape)),
         LIP: Says(title="Lower end line", why="Where the rafter's underside passes the face."),
     }
-    found = (square_mark(plane, says[name]) for name, plane in planes.items())
-    return (*sides, *(_deep(shape, line) for line in found))
+    return (*sides, *recess_lines(planes, says, _in(shape)))
 
 
 def _near(shape: HeadShape) -> str:
@@ -96,27 +96,15 @@ def _floor_says(shape: HeadShape) -> Says:
     return Says(
         title="Floor",
         beside=(Beside(left, "left behind it, to the far side"),),
-        why=f"The rafter's plumb cut bears here. {_how_deep(shape)}".rstrip(),
+        why=bears_here("The rafter's plumb cut", ridge, ridge.near_face),
         waste=f"Towards the {_near(shape)}, inside the lines only.",
         caution="What a ridge may lose to housings is for the engineer.",
         faces=(ridge.near_face,) if TOP in housing_planes(shape) else (),
     )
 
 
-def _how_deep(shape: HeadShape) -> str:
-    ridge = shape.ridge
-    if ridge.near_face.is_reference:
-        return ""
-    return measured_words(ridge.stick, axis_from(ridge.near_face), (ridge.feature,))
-
-
 def _in(shape: HeadShape) -> Reading:
     return Reading(value=shape.recess, hook=_near(shape), way="straight in, to the floor")
-
-
-def _deep(shape: HeadShape, line: Line) -> Line:
-    """The floor is set off as a depth from the real face; all else is measured square."""
-    return replace(line, readings=(_in(shape),)) if line.id == FLOOR else line
 
 
 def housing_tasks(shape: HeadShape) -> tuple[Task, ...]:
@@ -134,7 +122,7 @@ def _knife(shape: HeadShape) -> Task:
         stage=Stage.KNIFE,
         title="Knife the housing, hatch the inside",
         faces=_open_faces(shape),
-        waste="Inside the lines only.",
+        waste=INSIDE,
         why="Its edges show beside the rafter: knifed lines keep them crisp.",
     )
 
@@ -147,6 +135,8 @@ def _open_faces(shape: HeadShape) -> tuple[Face, ...]:
 
 def _cut(shape: HeadShape) -> tuple[Task, ...]:
     """Sawing and chopping it out: to its floor, or by square rule to the inner timber alone."""
+    ridge = shape.ridge
+    first = unmeasured_recess(ridge.stick, ridge.near_face, ridge.feature)
     return (
         Task(
             id="cut-housing",
@@ -155,19 +145,11 @@ def _cut(shape: HeadShape) -> tuple[Task, ...]:
             draws=FLOOR if shape.let_in else FACE,
             faces=_open_faces(shape),
             readings=(_in(shape),),
-            waste="Inside the lines only.",
+            waste=INSIDE,
             why="In layers, with floor and bottom left full until they are pared.",
-            caution=f"{_follows(shape)}{SAW} {CHISEL}",
+            caution=f"{first}{SAW} {CHISEL}",
         ),
     )
-
-
-def _follows(shape: HeadShape) -> str:
-    """The caution for a depth from a far face that differs with the stick, or nothing."""
-    ridge = shape.ridge
-    if ridge.near_face.is_reference or ridge.stick.inner is None:
-        return ""
-    return unmeasured(ridge.stick, axis_from(ridge.near_face), (ridge.feature,))
 
 
 def _try(shape: HeadShape) -> tuple[Task, ...]:
@@ -178,7 +160,7 @@ def _try(shape: HeadShape) -> tuple[Task, ...]:
             title="Pare the floor plumb and flat, try its depth",
             faces=(shape.ridge.near_face,),
             readings=(_in(shape),),
-            waste="Inside the lines only.",
+            waste=INSIDE,
             why="The rafter's plumb cut bears on all of it.",
             caution=CHISEL,
         ),

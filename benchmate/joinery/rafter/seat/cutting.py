@@ -1,14 +1,13 @@
 """What to do at a rafter's notch besides striking lines: one figure to one task."""
 
-from benchmate.frame.practice import CHISEL, SAW, measure_task
-from benchmate.frame.reduction import reduction_tasks, unmeasured
+from benchmate.frame.practice import CHISEL, LEAVE_THE_LINE, SAW, measure_task
+from benchmate.frame.reduction import reduction_tasks
 from benchmate.joinery.rafter.raking import TOP_EDGE
 from benchmate.joinery.rafter.seat.notch import WASTE, WORDS, level_words, reduction
 from benchmate.joinery.rafter.seat.shape import ABUTMENT, HEEL, LEDGE, SEAT, SeatShape
 from benchmate.joinery.rafter.words import setting
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import Face
 from benchmate.model.feature import Reading, Stage, Task
 
 OVERCUT = "Stop both kerfs where the lines cross: an overcut weakens what is left above the seat."
@@ -29,10 +28,6 @@ def notch_tasks(shape: SeatShape, tape: Tape, step_off: Task) -> tuple[Task, ...
     )
 
 
-def _sides(shape: SeatShape) -> tuple[Face, Face]:
-    return (shape.rafter.side, shape.rafter.side.opposite)
-
-
 def _under(shape: SeatShape) -> str:
     return shape.rafter.stick.pose.words(shape.rafter.top.opposite)
 
@@ -43,7 +38,7 @@ def _knife(shape: SeatShape) -> Task:
         stage=Stage.KNIFE,
         title="Knife the lines, hatch the notch",
         draws=SEAT,
-        faces=(*_sides(shape), shape.rafter.top.opposite),
+        faces=(*shape.rafter.both_sides, shape.rafter.top.opposite),
         waste=WASTE,
         why="Knifed lines stay crisp, and hatching on both sides shows which corner goes.",
         caution="Hold it up as it will lie before the first cut: the notch is in the underside.",
@@ -62,12 +57,11 @@ def _saw_plumb(shape: SeatShape, tape: Tape) -> tuple[Task, ...]:
             stage=Stage.CUT,
             title="Saw the heel",
             draws=HEEL,
-            faces=_sides(shape),
+            faces=shape.rafter.both_sides,
             readings=(reading,),
             waste=WASTE,
             why="Plumb, and square through from side to side.",
-            caution=f"{unmeasured(shape.rafter.stick, shape.rafter.plumb, shape.places)}"
-            f"{OVERCUT} {SAW}",
+            caution=f"{shape.rafter.unmeasured_depth}{OVERCUT} {SAW}",
             setting=setting(shape.rafter, tape, plumb=True),
         ),
     )
@@ -80,16 +74,15 @@ def _saw_seat(shape: SeatShape, tape: Tape) -> Task:
         stage=Stage.CUT,
         title="Saw the seat",
         draws=SEAT,
-        faces=_sides(shape),
+        faces=shape.rafter.both_sides,
         readings=(
             Reading(
                 value=shape.long, hook=_under(shape), way=f"along the seat line, to the {plumb}"
             ),
         ),
         waste=WASTE,
-        why="Leave the line: what is left on can be pared, what is gone cannot be put back.",
-        caution=f"{unmeasured(shape.rafter.stick, shape.rafter.plumb, shape.places)}"
-        f"{OVERCUT} {SAW}",
+        why=LEAVE_THE_LINE,
+        caution=f"{shape.rafter.unmeasured_depth}{OVERCUT} {SAW}",
         setting=setting(shape.rafter, tape, plumb=False),
     )
 
@@ -107,7 +100,7 @@ def _saw_step(shape: SeatShape, tape: Tape) -> tuple[Task, ...]:
             stage=Stage.CUT,
             title="Saw the abutment",
             draws=ABUTMENT,
-            faces=_sides(shape),
+            faces=shape.rafter.both_sides,
             readings=(deep,),
             waste=WASTE,
             why="It thrusts against the step: straight and plumb.",
@@ -119,7 +112,7 @@ def _saw_step(shape: SeatShape, tape: Tape) -> tuple[Task, ...]:
             stage=Stage.CUT,
             title="Saw the ledge over the step",
             draws=LEDGE,
-            faces=_sides(shape),
+            faces=shape.rafter.both_sides,
             readings=(reading,),
             waste=WASTE,
             why="It passes over the step; the seat bears.",
@@ -134,7 +127,7 @@ def _pare(shape: SeatShape) -> Task:
         id="pare",
         stage=Stage.PARE,
         title="Pare the seat flat, try its height",
-        faces=_sides(shape),
+        faces=shape.rafter.both_sides,
         readings=(
             Reading(value=shape.left_plumb, hook=TOP_EDGE, way=f"down the {WORDS[shape.bound]}"),
         ),

@@ -1,13 +1,15 @@
 """The rafter seat as the catalogue knows it: both sides of one crossing from one record."""
 
+from dataclasses import replace
+
 from benchmate.frame.family import Family
 from benchmate.frame.flats import along_at
 from benchmate.frame.frame import Frame
+from benchmate.joinery.rafter.recess import lying_side
 from benchmate.joinery.rafter.seat import cutting, findings, notch, plate
 from benchmate.joinery.rafter.seat.record import RafterSeat
 from benchmate.joinery.rafter.seat.shape import SeatShape, seat_shape
 from benchmate.joinery.rafter.seat.stretch import step_off_task
-from benchmate.joinery.rafter.sides import width_awaited
 from benchmate.measure.length import ZERO, Length
 from benchmate.model.feature import Feature
 from benchmate.model.findings import Finding, told_on
@@ -44,18 +46,11 @@ def _at(shape: SeatShape) -> Length:
 
 
 def _plate(shape: SeatShape, told: tuple[Finding, ...]) -> Feature:
-    under = shape.plate
-    return Feature(
-        id=under.feature,
-        timber=under.stick.id,
-        title=f"Seat for {shape.rafter.stick.name}",
-        at=under.along[0],
-        place=(under.feature,),
+    return replace(
+        lying_side(shape.plate, shape.rafter, shape.feature, "Seat", told),
         cuts=plate.plate_cuts(shape),
         lines=plate.plate_lines(shape),
         tasks=plate.plate_tasks(shape),
-        awaits=width_awaited(shape.rafter, shape.feature),
-        findings=told_on(under.stick.id, under.feature, told),
     )
 
 

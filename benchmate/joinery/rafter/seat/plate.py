@@ -1,11 +1,18 @@
 """The plate's side of a seat: where the rafter stands, and the recess it goes into, if any."""
 
-from dataclasses import replace
-
-from benchmate.frame.marking import Says, square_mark
+from benchmate.frame.marking import Says
 from benchmate.frame.practice import CHISEL, SAW, measure_task
-from benchmate.frame.reduction import measured_words, unmeasured
+from benchmate.frame.reduction import unmeasured
 from benchmate.joinery.rafter.raking import above
+from benchmate.joinery.rafter.recess import (
+    FACE,
+    FLOOR,
+    INSIDE,
+    LIP,
+    bears_here,
+    inner_says,
+    recess_lines,
+)
 from benchmate.joinery.rafter.seat.shape import SeatShape
 from benchmate.joinery.rafter.sides import side_lines
 from benchmate.measure.length import Length
@@ -14,9 +21,9 @@ from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Axis, Cut, Plane
 from benchmate.model.stick import axis_from
 
-FLOOR, WALL, END, TOP, FACE, LIP = ("floor", "step", "end", "top", "face", "lip")
-"""The lines of a recess: its floor, the step left outside it, its inner end; by square rule the
-inner timber's top and face, and how far down the face goes."""
+WALL, END, TOP = ("step", "end", "top")
+"""The lines of a seat's recess alone: the step left outside it and its inner end; by square rule
+the inner timber's top."""
 
 
 def plate_cuts(shape: SeatShape) -> tuple[Cut, ...]:
@@ -59,17 +66,16 @@ def plate_lines(shape: SeatShape) -> tuple[Line, ...]:
             title="Inner end line",
             why="Where the rafter rises out of the top. It bears on nothing there.",
         ),
-        TOP: _inner_says("Inner top line", _top(shape)),
-        FACE: _inner_says("Inner face line", _near(shape)),
+        TOP: inner_says("Inner top line", _top(shape)),
+        FACE: inner_says("Inner face line", _near(shape)),
         LIP: Says(
             title="Lower end line",
             why="Where the underside of the rafter passes the face.",
         ),
     }
-    found = (square_mark(plane, says[name]) for name, plane in planes.items())
     marked = () if shape.recessed else (shape.plate.top_face, shape.plate.near_face)
     sides = side_lines(shape.plate, shape.rafter, marked)
-    return (*sides, *(_deep(shape, line) for line in found))
+    return (*sides, *recess_lines(planes, says, _down(shape)))
 
 
 def _near(shape: SeatShape) -> str:
@@ -86,36 +92,15 @@ def _floor_says(shape: SeatShape) -> Says:
     return Says(
         title="Floor line",
         beside=(left, Beside(shape.bearing, "of the rafter's seat stands on it, level")),
-        why=f"The rafter's seat bears here. {_how_deep(shape)}".rstrip(),
+        why=bears_here("The rafter's seat", plate, plate.top_face),
         caution="What is left of the timber under a recess is for the engineer.",
         waste=f"Towards the {_top(shape)}, inside the lines only.",
         faces=(plate.top_face,) if {WALL, END} <= set(recess_planes(shape)) else (),
     )
 
 
-def _how_deep(shape: SeatShape) -> str:
-    if shape.plate.top_face.is_reference:
-        return ""
-    return measured_words(shape.plate.stick, _plumb(shape), (shape.plate.feature,))
-
-
 def _plumb(shape: SeatShape) -> Axis:
     return axis_from(shape.plate.top_face)
-
-
-def _inner_says(title: str, face: str) -> Says:
-    return Says(
-        title=title,
-        why="Square rule: what the stick is over its inner timber comes off here.",
-        caution=f"Never measure this from the {face}.",
-    )
-
-
-def _deep(shape: SeatShape, line: Line) -> Line:
-    """The floor is set off as a depth from the real top; all else is measured square."""
-    if line.id != FLOOR:
-        return line
-    return replace(line, readings=(_down(shape),))
 
 
 def _down(shape: SeatShape) -> Reading:
@@ -146,7 +131,7 @@ def _knife(shape: SeatShape) -> Task:
         stage=Stage.KNIFE,
         title="Knife the recess, hatch the inside",
         faces=_open_faces(shape),
-        waste="Inside the lines only.",
+        waste=INSIDE,
         why="Crisp lines across the grain keep the edges from breaking out.",
     )
 
@@ -211,7 +196,7 @@ def _try(shape: SeatShape) -> tuple[Task, ...]:
             title="Pare the floor flat, try its depth",
             faces=(shape.plate.top_face,),
             readings=(_down(shape),),
-            waste="Inside the lines only.",
+            waste=INSIDE,
             why="The seat bears on all of it: flat, level, and as deep at both sides.",
             caution=CHISEL,
         ),

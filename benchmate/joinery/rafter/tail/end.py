@@ -3,14 +3,13 @@
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark
 from benchmate.frame.practice import SAW, measure_task
 from benchmate.frame.reach import crossing
-from benchmate.frame.reduction import unmeasured
 from benchmate.joinery.rafter.raking import TOP_EDGE, under
 from benchmate.joinery.rafter.strike import Mark
 from benchmate.joinery.rafter.tail.shape import LEVEL, SHOULDER, TailShape
 from benchmate.joinery.rafter.words import datum, setting
 from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
-from benchmate.model.directions import LONG_FACES, Face
+from benchmate.model.directions import LONG_FACES
 from benchmate.model.feature import Beside, Line, Reading, Stage, Task
 from benchmate.model.solids import Cut, Plane
 
@@ -98,10 +97,6 @@ def tail_tasks(shape: TailShape, tape: Tape) -> tuple[Task, ...]:
     )
 
 
-def _sides(shape: TailShape) -> tuple[Face, Face]:
-    return (shape.rafter.side, shape.rafter.side.opposite)
-
-
 def _knife(shape: TailShape) -> Task:
     return Task(
         id="knife",
@@ -128,7 +123,7 @@ def _saw_end(shape: TailShape, tape: Tape) -> Task:
         stage=Stage.CUT,
         title=f"Saw the {'plumb' if shape.plumb else 'level'} cut",
         draws=SHOULDER,
-        faces=_sides(shape),
+        faces=shape.rafter.both_sides,
         readings=(Reading(value=long, hook=TOP_EDGE, way=way),),
         waste=f"Towards the {rafter.stick.pose.words(shape.end)}, beyond the line.",
         why="Last of the tail's cuts, as the saw then runs out into waste.",
@@ -141,7 +136,7 @@ def _follows(shape: TailShape) -> str:
     """The caution for a cut as long as the stick is deep."""
     if shape.soffit is not None:
         return ""
-    return unmeasured(shape.rafter.stick, shape.rafter.plumb, shape.rafter.places)
+    return shape.rafter.unmeasured_depth
 
 
 def _saw_level(shape: TailShape, tape: Tape) -> tuple[Task, ...]:
@@ -155,7 +150,7 @@ def _saw_level(shape: TailShape, tape: Tape) -> tuple[Task, ...]:
             stage=Stage.CUT,
             title="Saw the level cut",
             draws=LEVEL,
-            faces=_sides(shape),
+            faces=shape.rafter.both_sides,
             readings=(
                 Reading(
                     value=shape.level_long, hook=under_words, way="along the level line, outwards"
@@ -163,7 +158,7 @@ def _saw_level(shape: TailShape, tape: Tape) -> tuple[Task, ...]:
             ),
             waste="Below the level line.",
             why="While the tip still holds the corner that goes.",
-            caution=f"{unmeasured(rafter.stick, rafter.plumb, rafter.places)}{SAW}",
+            caution=f"{rafter.unmeasured_depth}{SAW}",
             setting=setting(rafter, tape, plumb=False),
         ),
     )

@@ -4,7 +4,7 @@ from benchmate.joinery.rafter.peak.head import follows, head_cuts, head_lines
 from benchmate.joinery.rafter.peak.shape import HeadShape
 from benchmate.measure.printing import Style, Tape
 from benchmate.model.solids import Axis
-from tests.builders import length, line, real
+from tests.builders import length, line, real, set_in_words
 from tests.joinery.rafter.peak.pairs import RULED, heads
 from tests.joinery.rafter.peak.test_shape import BRIDLE
 
@@ -27,7 +27,7 @@ def test_butted_heads_have_one_plumb_line() -> None:
         (found,) = head_lines(head, TAPE)
         assert (found.id, found.title) == ("shoulder", "Plumb line")
         assert found.slant is not None
-        assert "strike along the tongue" in found.slant.setting
+        assert "strike along the tongue" in set_in_words(found.slant.setting)
         assert found.beside[0].value == length("7-1/2")
         assert bounds(head) == [("shoulder",)]
 
@@ -50,7 +50,7 @@ def test_elsewhere_the_lines_slant_parallel_to_the_mate() -> None:
     assert peak.slant is not None
     assert root.slant is not None
     assert peak.slant.setting == root.slant.setting
-    assert "16.3° off square (73.7° to the edge)" in root.slant.setting
+    assert "saw 16.3° off square (73.7° to edge)" in set_in_words(root.slant.setting)
 
 
 def test_a_tongue_loses_both_sides_and_a_fork_the_middle() -> None:

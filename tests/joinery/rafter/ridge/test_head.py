@@ -4,7 +4,7 @@ from benchmate.joinery.rafter.ridge.head import head_cuts, head_lines, head_task
 from benchmate.joinery.rafter.ridge.shape import HeadShape
 from benchmate.measure.printing import Style, Tape
 from benchmate.model.feature import Task
-from tests.builders import length, line, real
+from tests.builders import length, line, real, set_in_words
 from tests.joinery.rafter.ridge.test_shape import SQUARE, shape
 from tests.joinery.rafter.roofs import Roof
 
@@ -21,7 +21,7 @@ def test_a_plain_head_is_one_plumb_line() -> None:
     (found,) = head_lines(shape(), TAPE)
     assert found.id == "shoulder"
     assert found.slant is not None
-    assert "strike along the tongue" in found.slant.setting
+    assert "strike along the tongue" in set_in_words(found.slant.setting)
     assert [each.value for each in found.beside] == [
         length("1"),
         length("1-1/4"),

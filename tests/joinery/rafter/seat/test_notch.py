@@ -5,7 +5,7 @@ from benchmate.measure.length import NM_PER_INCH, Length
 from benchmate.measure.printing import Style, Tape
 from benchmate.model.feature import Line
 from benchmate.model.solids import Axis
-from tests.builders import length, line, real
+from tests.builders import length, line, real, set_in_words
 from tests.joinery.rafter.roofs import Roof, tail
 from tests.joinery.rafter.seat.test_shape import decimal, shape
 
@@ -32,7 +32,7 @@ def test_the_heel_is_struck_from_the_top_edge_at_its_running_distance() -> None:
     assert heel.slant is not None
     assert abs((heel.slant.finish.along - length("10-1/2")).nm) <= 1
     assert heel.slant.where == ("top face", "underside")
-    assert "strike along the tongue" in heel.slant.setting
+    assert "strike along the tongue" in set_in_words(heel.slant.setting)
     assert list(beside(heel).values()) == [length("5-1/4"), length("2-1/4"), length("7-1/2")]
 
 
@@ -43,7 +43,7 @@ def test_the_height_above_plate_is_measured_down_the_heel_line() -> None:
     assert reading.value == length("5-1/4")
     assert reading.words == "from the top edge, down the heel line, then level"
     assert found.slant is not None
-    assert "strike along the blade" in found.slant.setting
+    assert "strike along the blade" in set_in_words(found.slant.setting)
 
 
 def test_all_figures_of_a_notch_are_shown() -> None:

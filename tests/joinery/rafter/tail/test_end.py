@@ -6,7 +6,7 @@ from benchmate.joinery.rafter.tail.shape import TailShape
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Style, Tape
 from benchmate.model.feature import Stage, Task
-from tests.builders import length, line
+from tests.builders import length, line, set_in_words
 from tests.joinery.rafter.roofs import Roof
 from tests.joinery.rafter.tail.test_shape import shape
 
@@ -24,7 +24,7 @@ def test_the_tail_line_is_plumb_from_the_top_edge() -> None:
     (found,) = tail_lines(shape(), SEAT, TAPE)
     assert (found.id, found.at) == ("shoulder", Length(0))
     assert found.slant is not None
-    assert "strike along the tongue" in found.slant.setting
+    assert "strike along the tongue" in set_in_words(found.slant.setting)
     assert "foot shoulder line" in found.why
 
 
@@ -46,7 +46,7 @@ def test_a_level_tail_is_struck_along_the_blade() -> None:
     """And its own figure is its length."""
     (found,) = tail_lines(shape(cut="level"), None, TAPE)
     assert found.slant is not None
-    assert "strike along the blade" in found.slant.setting
+    assert "strike along the blade" in set_in_words(found.slant.setting)
     assert found.beside[0].value == length("10")
     assert "shoulder line" not in found.why, "the squared foot is the datum"
 

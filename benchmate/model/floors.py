@@ -15,7 +15,8 @@ class Floor:
     """The floor that a cut of the feature `over` leaves all across a mouth of the feature `under`.
 
     Both are on one `timber`. The mouth opens on a `face`, and the floor lies parallel to that at a
-    reading `at` on its axis. `name` is what the work over it is called: `notch for Middle tie`.
+    reading `at` on its axis: as it came out, where that was measured. `name` is what the work over
+    it is called: `notch for Middle tie`.
     """
 
     timber: str

@@ -2,8 +2,8 @@
 
 import pytest
 
-from benchmate.frame.floors import Floor, floor_at
 from benchmate.model.directions import Face
+from benchmate.model.floors import Floor, floor_at
 from tests.builders import length
 
 
