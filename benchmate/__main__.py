@@ -13,11 +13,15 @@ from benchmate.model.words import LAYOUT_ONLY, visible
 if TYPE_CHECKING:
     from benchmate.workbench.commands import Output
 
-COMMANDS = ("marks", "find", "frame", "history", "sheets", "validate", "reckon")
+COMMANDS = ("marks", "find", "frame", "history", "sheets", "validate", "copy", "reckon")
+
+NEW = "new"
+"""The word that opens the screen on the form for a new frame."""
 
 EPILOG = f"""\
 Without a command, benchmate opens full screen on PROJECT: a project's folder, or a folder of
-projects. Without PROJECT it opens ./projects, or else its demo.
+projects. Without PROJECT it opens ./projects, or else its demo. `benchmate new` opens on the form
+that sets a new frame out from its driving dimensions.
 
 Exit status: 0 fine, 1 something to look at (or nothing found), 2 bad input or usage,
 128 + n ended by signal n.
@@ -32,7 +36,8 @@ def screen_parser() -> argparse.ArgumentParser:
         prog="benchmate",
         usage=(
             "benchmate [PROJECT]\n"
-            "       benchmate {marks,find,frame,history,sheets,validate} PROJECT ...\n"
+            "       benchmate new\n"
+            "       benchmate {marks,find,frame,history,sheets,validate,copy} PROJECT ...\n"
             "       benchmate reckon LINE"
         ),
         description="An offline layout companion for a timber framer at the horses.",
@@ -76,6 +81,12 @@ def command_parser() -> argparse.ArgumentParser:
     )
     validate = commands.add_parser("validate", help="read everything, tell what is wrong")
     validate.add_argument("project", metavar="PROJECT")
+    copy = commands.add_parser("copy", help="copy a project under another name")
+    copy.add_argument("project", metavar="PROJECT")
+    copy.add_argument("name", metavar="NAME")
+    copy.add_argument(
+        "--progress", action="store_true", help="with its ticks and measured sizes as well"
+    )
     _add_reckon(commands.add_parser("reckon", help="the calculator: lengths, spaces, diagonals"))
     return parser
 
@@ -98,6 +109,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     try:
         if arguments and arguments[0] in COMMANDS:
             return _command(command_parser().parse_args(arguments))
+        if arguments == [NEW]:
+            return _screen("", new=True)
         return _screen(screen_parser().parse_args(arguments).project)
     except KeyboardInterrupt:
         return 130
@@ -112,6 +125,8 @@ def _command(arguments: argparse.Namespace) -> int:
     from benchmate.workbench.opening import CannotOpenError  # noqa: PLC0415
     from benchmate.workbench.print_out import NotPrintedError  # noqa: PLC0415
 
+    if arguments.command == "copy":
+        return _copy(arguments)
     try:
         if arguments.command == "reckon":
             line = " ".join(arguments.line)
@@ -152,6 +167,25 @@ def _sheets(folder: Path, arguments: argparse.Namespace) -> "Output":
     return commands.sheets(folder, arguments.timber, out, arguments.paper)
 
 
+def _copy(arguments: argparse.Namespace) -> int:
+    from benchmate.outset.plan_questions import folder_name  # noqa: PLC0415
+    from benchmate.workbench import new_project, shelf  # noqa: PLC0415 - paid for only when used
+
+    here, name = Path.cwd(), arguments.name
+    try:
+        project = shelf.to_read(arguments.project, here, os.environ)
+        copy = new_project.copy(
+            project,
+            new_project.home(here, os.environ),
+            folder_name(name),
+            name,
+            with_progress=arguments.progress,
+        )
+    except (shelf.NoProjectError, new_project.NotMadeError) as error:
+        return _fail(str(error))
+    return _print(f"Copied {project}\nto {copy}", 0)
+
+
 def _print(text: str, code: int) -> int:
     """Print for a terminal or a pipe, with nothing in it that a terminal could act on."""
     if hasattr(sys.stdout, "reconfigure"):
@@ -165,7 +199,7 @@ def _print(text: str, code: int) -> int:
     return code
 
 
-def _screen(project: str) -> int:
+def _screen(project: str, *, new: bool = False) -> int:
     if not (sys.stdin.isatty() and sys.stderr.isatty()):
         return _fail(
             "benchmate needs a terminal; for scripts use marks, find, frame, history, sheets or "
@@ -175,7 +209,7 @@ def _screen(project: str) -> int:
         return _fail("this terminal cannot show a full screen (TERM=dumb)")
     from benchmate.tui.start import run  # noqa: PLC0415 - Textual is paid for only here
 
-    return run(project)
+    return run(project, new=new)
 
 
 def _fail(message: str) -> int:

@@ -240,3 +240,25 @@ def test_a_broken_progress_file_is_told_on_the_sheets_and_by_the_status(
     assert main(["sheets", str(demo), "--out", str(tmp_path / "out")]) == 2
     assert "post-se.toml" in capsys.readouterr().out
     assert "FIGURES WITHHELD" in (tmp_path / "out" / "post-se.txt").read_text("utf-8")
+
+
+def test_a_project_is_copied_under_another_name(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The frame alone, or with its progress; never over another."""
+    (tmp_path / "projects").mkdir()
+    monkeypatch.chdir(tmp_path)
+    assert main(["copy", str(DEMO), "North shed"]) == 0
+    assert f"to {tmp_path / 'projects' / 'north-shed'}" in capsys.readouterr().out
+    assert list((tmp_path / "projects" / "north-shed" / "progress").iterdir()) == []
+    assert main(["copy", str(DEMO), "North shed"]) == 2
+    assert "north-shed is there already; take another name" in capsys.readouterr().err
+    assert main(["copy", str(DEMO), "East shed", "--progress"]) == 0
+    assert list((tmp_path / "projects" / "east-shed" / "progress").iterdir())
+    assert main(["copy", "nowhere", "West shed"]) == 2
+
+
+def test_a_new_frame_needs_a_terminal(capsys: pytest.CaptureFixture[str]) -> None:
+    """As the screen does."""
+    assert main(["new"]) == 2
+    assert "needs a terminal" in capsys.readouterr().err

@@ -50,10 +50,26 @@ def reword(data: bytes, table: str, key: str, new: str) -> Reworded:
     old = _text_of(before, table, key)
     if bad_character(new) is not None:
         raise _refused(table, key, "cannot hold a control character", "type it without")
-    after = _put(text, table, key, new)
+    after = _put(text, (table, key), new)
     if tomllib.loads(_plain(after)) != _with(before, table, key, new):
-        raise _by_hand(table, key)
+        raise _by_hand((table, key))
     return Reworded((_mark(data) + after).encode(), old)
+
+
+def reword_head(data: bytes, key: str, new: str) -> bytes:
+    """A well-formed file with another text for one key of its head, above every table.
+
+    Raises KeepError as `reword` does.
+    """
+    text = _read(data)
+    before = tomllib.loads(_plain(text))
+    if bad_character(new) is not None:
+        problem = f"{key} cannot hold a control character"
+        raise KeepError(Path(PROJECT_FILE), problem, "type it without")
+    after = _put(text, (key,), new)
+    if tomllib.loads(_plain(after)) != {**before, key: new}:
+        raise _by_hand((key,))
+    return (_mark(data) + after).encode()
 
 
 def _read(data: bytes) -> str:
@@ -75,21 +91,21 @@ def _text_of(read: dict[str, Any], table: str, key: str) -> str:
         raise _refused(table, key, "is not there", f"give it under [{table}] in your editor")
     value = keys[key]
     if not isinstance(value, str):
-        raise _by_hand(table, key)
+        raise _by_hand((table, key))
     return value
 
 
-def _put(text: str, table: str, key: str, new: str) -> str:
+def _put(text: str, path: tuple[str, ...], new: str) -> str:
     """The text with only the token of one value replaced."""
-    first = Places(_plain(text)).inside((table, key), 0)
+    first = Places(_plain(text)).inside(path, 0)
     if first is None:
-        raise _by_hand(table, key)
+        raise _by_hand(path)
     place, start = first[0] - 1, first[1] - 1
     lines = text.split("\n")
     written = lines[place]
     found = _STRING.match(written, start)
     if found is None:
-        raise _by_hand(table, key)
+        raise _by_hand(path)
     lines[place] = written[:start] + _token(new, found[0][0]) + written[found.end() :]
     return "\n".join(lines)
 
@@ -106,9 +122,9 @@ def _with(read: dict[str, Any], table: str, key: str, new: str) -> dict[str, Any
     return {**read, table: {**read[table], key: new}}
 
 
-def _by_hand(table: str, key: str) -> KeepError:
+def _by_hand(path: tuple[str, ...]) -> KeepError:
     problem = "is not written as one text in quotes on one line, so it cannot be changed from here"
-    return _refused(table, key, problem, "change it in your editor")
+    return KeepError(Path(PROJECT_FILE), f"{key_text(path)} {problem}", "change it in your editor")
 
 
 def _refused(table: str, key: str, problem: str, remedy: str) -> KeepError:

@@ -1,15 +1,14 @@
 """Where projects lie: in a folder, in the user's own data, and the demos that ship."""
 
 import os
-import secrets
-import shutil
 from collections.abc import Mapping
 from pathlib import Path
 
 import benchmate
-from benchmate.store.files import PROGRESS_FOLDER, PROJECT_FILE, progress_name, read_file, trouble
+from benchmate.store.files import PROJECT_FILE, progress_name, read_file, trouble
+from benchmate.store.problem import KeepError
 from benchmate.store.reading import progress_files, read_project
-from benchmate.store.writing import make_folder, write_atomically
+from benchmate.store.setting_up import put_whole
 
 
 def projects_in(folder: Path) -> tuple[Path, ...]:
@@ -93,25 +92,10 @@ def _ships(folder: Path) -> bool:
 
 def _copy(folder: Path, copy: Path) -> None:
     """Copy a project's own files, so that the copy is there whole or not at all."""
+    names = (PROJECT_FILE, *map(progress_name, progress_files(folder)))
     try:
-        copy.parent.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        raise trouble(copy.parent, error) from error
-    beside = copy.with_name(f".{copy.name}.{secrets.token_hex(4)}")
-    make_folder(beside)
-    try:
-        make_folder(beside / PROGRESS_FOLDER)
-        for name in (PROJECT_FILE, *map(progress_name, progress_files(folder))):
-            write_atomically(beside / name, read_file(folder, name).data)
-        _put_in_place(beside, copy)
-    finally:
-        shutil.rmtree(beside, ignore_errors=True)
-
-
-def _put_in_place(beside: Path, copy: Path) -> None:
-    try:
-        beside.rename(copy)
-    except OSError as error:
+        put_whole(copy, {name: read_file(folder, name).data for name in names})
+    except KeepError:
         # A program that was started at the same moment may have made the copy already.
         if not _is_project(copy):
-            raise trouble(copy, error) from error
+            raise

@@ -15,7 +15,7 @@ from benchmate.tui.drawing.choice import best_end, best_face, faces_to_show
 from benchmate.tui.drawing.end import draw_end
 from benchmate.tui.drawing.face import draw_face
 from benchmate.tui.listing import StepRows, step_rows, timber_row
-from benchmate.tui.telling import greeting, header
+from benchmate.tui.telling import beginning, greeting, header
 from benchmate.tui.word_lines import room_for
 from benchmate.tui.words import Saying, sayings
 from benchmate.workbench.about import about
@@ -131,6 +131,10 @@ class DeskView:
     def greeting(self) -> str:
         """What to tell when the project is laid on the desk."""
         return greeting(self.bench)
+
+    def beginning(self) -> tuple[Saying, ...]:
+        """What to do next where there are no timbers yet."""
+        return beginning(self.bench)
 
     def room(self, words: tuple[Saying, ...]) -> Room:
         """The room that the words of the step in hand need, of which the drawing has the rest."""

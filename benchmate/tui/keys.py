@@ -194,6 +194,20 @@ KEYS: tuple[Key, ...] = (
         help="Copy the step in words, for another window",
     ),
     Key(
+        id="projects",
+        keys=("P",),
+        shown="P",
+        label="",
+        help="Open another project, start an empty one, or copy one",
+    ),
+    Key(
+        id="new-frame",
+        keys=("N",),
+        shown="N",
+        label="",
+        help="Start a new frame from its driving dimensions",
+    ),
+    Key(
         id="help",
         keys=("question_mark", "f1"),
         shown="?",

@@ -22,8 +22,8 @@ def _settle_colours() -> None:
         os.environ.pop("NO_COLOR", None)
 
 
-def run(project: str) -> int:
-    """Run the companion on a project and return the exit status."""
+def run(project: str, *, new: bool = False) -> int:
+    """Run the companion on a project, or on the form for a new one; the exit status."""
     width, height = shutil.get_terminal_size()
     if width < SMALLEST[0] or height < SMALLEST[1]:
         print(  # noqa: T201 - no screen to say it on
@@ -36,7 +36,7 @@ def run(project: str) -> int:
     from benchmate.tui.app import BenchmateApp  # noqa: PLC0415 - after the checks that need no screen
     from benchmate.tui.glyphs import choose  # noqa: PLC0415
 
-    app = BenchmateApp(project, choose(sys.stderr.encoding, os.environ))
+    app = BenchmateApp(project, choose(sys.stderr.encoding, os.environ), new=new)
     app.run()
     if app.farewell:
         print(f"benchmate: {app.farewell}", file=sys.stderr)  # noqa: T201 - the terminal is back

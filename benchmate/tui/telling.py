@@ -6,7 +6,10 @@ from typing import TYPE_CHECKING
 
 from benchmate.model.feature import Asks
 from benchmate.tui.lines import Part
+from benchmate.tui.words import Saying
 from benchmate.workbench.jobs import all_waits, waits_in_words
+
+PROJECT_FILE = "project.toml"
 
 if TYPE_CHECKING:
     from benchmate.layout.step import Step
@@ -45,6 +48,29 @@ def greeting(bench: Bench) -> str:
     strays = [f"{stray.message}: {stray.remedy}." for stray in bench.strays()]
     read_only = [f"Read only: {bench.read_only}."] if bench.read_only else []
     return " ".join((*read_only, *strays))
+
+
+def opened(bench: Bench) -> str:
+    """What lies on the bench now, where its files are, and how to begin."""
+    count = len(bench.timbers)
+    if not count:
+        return f"{bench.project.name}, in {bench.folder}: no timbers yet."
+    timbers = "1 timber" if count == 1 else f"{count} timbers"
+    return f"{bench.project.name}, {timbers}, in {bench.folder}. Press g for the first job."
+
+
+def beginning(bench: Bench) -> tuple[Saying, ...]:
+    """What to do next in a project that has no timbers yet."""
+    file = bench.folder / PROJECT_FILE
+    return (
+        Saying(
+            label="next",
+            text=f"Write timbers and joints in {file}, in any editor. It is read anew whenever it "
+            "is saved, and what is wrong with it is told here.",
+        ),
+        Saying(label="or", text="Press N to set a whole frame out from its driving dimensions."),
+        Saying(label="or", text="Press P to open or copy another project."),
+    )
 
 
 def elsewhere(bench: Bench, timber: str) -> str:

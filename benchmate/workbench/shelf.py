@@ -30,12 +30,46 @@ def choices(named: str, here: Path, environ: Mapping[str, str]) -> tuple[Path, .
         for place in places:
             found = shelf.projects_in(place) if shelf.is_folder(place) else ()
             if found:
-                return tuple(_to_open(folder, environ) for folder in found)
+                return tuple(to_open(folder, environ) for folder in found)
     except KeepError as error:
         raise NoProjectError(str(error)) from error
     raise NoProjectError(
         f"{visible(str(places[0]))} holds no project; name a folder with a project.toml"
     )
+
+
+def every_project(here: Path, environ: Mapping[str, str]) -> tuple[Path, ...]:
+    """Every project that can be opened from here: in ./projects, the framer's own, the demos.
+
+    A demo that he has a copy of is that copy. No copy is made: `to_open` does when one is chosen.
+    Folders that cannot be looked into are passed over.
+    """
+    places = (here / FOLDER, shelf.own_projects(environ), shelf.shipped_demos())
+    found: dict[Path, Path] = {}
+    for place in places:
+        for project in _in(place):
+            copy = to_read(str(project), here, environ)
+            found.setdefault(copy.resolve(), copy)
+    return tuple(found.values())
+
+
+def _in(place: Path) -> tuple[Path, ...]:
+    try:
+        return shelf.projects_in(place) if shelf.is_folder(place) else ()
+    except KeepError:
+        return ()
+
+
+def place_of(project: Path, here: Path, environ: Mapping[str, str]) -> str:
+    """Where a project lies, in words: here, among the framer's own, or with the demos."""
+    parent = project.resolve().parent
+    named = (
+        (shelf.own_projects(environ), "your own"),
+        (here / FOLDER, f"./{FOLDER}"),
+        (shelf.shipped_demos(), "demo"),
+    )
+    words = (words for place, words in named if place.resolve() == parent)
+    return next(words, str(project.parent))
 
 
 def to_read(named: str, here: Path, environ: Mapping[str, str]) -> Path:
@@ -56,8 +90,11 @@ def is_own(folder: Path, environ: Mapping[str, str]) -> bool:
     return folder.resolve().parent == shelf.own_projects(environ).resolve()
 
 
-def _to_open(folder: Path, environ: Mapping[str, str]) -> Path:
-    """The folder to open for a project; one that cannot be read says so when it is opened."""
+def to_open(folder: Path, environ: Mapping[str, str]) -> Path:
+    """The folder to open for a project: of a shipped demo, the framer's own copy, made if need be.
+
+    One that cannot be read says so when it is opened. Raises KeepError if no copy can be made.
+    """
     try:
         return shelf.working_copy(folder, environ)
     except ProjectError:

@@ -7,8 +7,8 @@ from pathlib import Path, PurePosixPath
 
 ROOT = Path(__file__).parents[2]
 
-ENGINE = ("measure", "model", "frame", "joinery", "layout", "checks", "sheets")
-"""The rooms that take values and give values back, from the bottom up."""
+ENGINE = ("measure", "model", "frame", "joinery", "layout", "checks", "sheets", "outset")
+"""The rooms that take values and give values back, from the bottom up; two beside the store."""
 
 ROOMS = (*ENGINE, "store", "workbench", "tui")
 

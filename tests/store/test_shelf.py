@@ -152,7 +152,7 @@ def test_links_are_not_followed_out_of_a_demo(shipped: Path, tmp_path: Path) -> 
     (shipped / "apple-store/progress/south-sill.toml").symlink_to(tmp_path / "secret.toml")
     with pytest.raises(ProjectError, match="leads out of the project"):
         working_copy(shipped / "apple-store", {"XDG_DATA_HOME": str(tmp_path / "data")})
-    assert list((tmp_path / "data/benchmate/projects").iterdir()) == []
+    assert not (tmp_path / "data").exists()
 
 
 def test_a_copy_that_cannot_be_made_is_told(

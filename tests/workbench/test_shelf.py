@@ -5,7 +5,16 @@ from pathlib import Path
 
 import pytest
 
-from benchmate.workbench.shelf import NoProjectError, choices, is_own, locate, to_read
+from benchmate.workbench.shelf import (
+    NoProjectError,
+    choices,
+    every_project,
+    is_own,
+    locate,
+    place_of,
+    to_open,
+    to_read,
+)
 
 
 def project(folder: Path, name: str) -> Path:
@@ -109,3 +118,22 @@ def test_a_broken_demo_is_read_where_it_lies(
     project(tmp_path / "data" / "benchmate" / "projects", "barn")
     monkeypatch.chdir(tmp_path)
     assert to_read("barn", tmp_path, environ(tmp_path)) == broken
+
+
+def test_every_project_there_is_can_be_chosen(tmp_path: Path) -> None:
+    """Here, the framer's own, and the demos that he has no copy of, each with where it lies."""
+    here = project(tmp_path / "projects", "here")
+    own = project(tmp_path / "data" / "benchmate" / "projects", "own")
+    env = environ(tmp_path)
+    found = every_project(tmp_path, env)
+    assert found[:2] == (here, own)
+    assert {each.name for each in found[2:]} >= {"orchard-tool-shed", "meadow-cart-house"}
+    places = [
+        place_of(each, tmp_path, env) for each in (here, own, found[-1], tmp_path / "x" / "y")
+    ]
+    assert places == ["./projects", "your own", "demo", str(tmp_path / "x")]
+    copy = to_open(found[-1], env)
+    assert copy.parent == own.parent
+    again = every_project(tmp_path, env)
+    assert copy in again
+    assert len(again) == len(found)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import on
+from textual.message import Message
 
 from benchmate.tui.bindings import bindings
 from benchmate.tui.line_list import LineList
@@ -40,14 +41,27 @@ class BenchScreen(BenchView):
 
     BINDINGS: ClassVar[list[BindingType]] = [*bindings()]
 
+    class NewFrame(Message):
+        """A new frame is to be set out."""
+
+    class Projects(Message):
+        """Another project is to be chosen."""
+
     def lay(self, desk: Desk) -> None:
-        """Put a project on the screen and keep an eye on its files."""
+        """Put a project on the screen, in place of one that lay there, and watch its files."""
+        if self.desk is None:
+            self.set_interval(LOOK_EVERY, self.look)
         self.desk = desk
+        self._hush()
         self._show_all()
-        self.set_interval(LOOK_EVERY, self.look)
         greeting = desk.greeting()
         if greeting:
             self._say(greeting, warning=True)
+
+    def tell(self, words: str, *, warning: bool = False) -> None:
+        """Say something about what was just laid here, unless there is a greeting to read first."""
+        if warning or (self.desk is not None and not self.desk.greeting()):
+            self._say(words, warning=warning)
 
     @on(LineList.Opened, "#steps")
     def _step_opened(self) -> None:
@@ -292,6 +306,16 @@ class BenchScreen(BenchView):
             step=() if desk is None or desk.empty else desk.words(whole=True),
         )
         self.app.push_screen(ReaderScreen("Help", words, self._glyphs))
+
+    def action_new_frame(self) -> None:
+        """Set a new frame out."""
+        self._hush()
+        self.post_message(self.NewFrame())
+
+    def action_projects(self) -> None:
+        """Open another project, or make one."""
+        self._hush()
+        self.post_message(self.Projects())
 
     def action_quit(self) -> None:
         """Leave; everything is already kept."""

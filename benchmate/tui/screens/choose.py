@@ -1,4 +1,4 @@
-"""Choosing among several projects."""
+"""Choosing among projects, and making another: a new frame, an empty one, a copy."""
 
 from __future__ import annotations
 
@@ -19,23 +19,35 @@ if TYPE_CHECKING:
     from textual.app import ComposeResult
 
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.shop import Shop
 
 
 class ChooseScreen(AskingScreen["Path | None"]):
-    """The projects of a folder. Gives the one chosen, or None to leave."""
+    """The projects to choose from. Gives the one chosen or made, or None to leave.
+
+    `leave` is what leaving does: `quit` at the start, `back` over the bench.
+    """
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("q,escape,ctrl+q", "leave", "Quit", show=False)
+        Binding("q,escape,ctrl+q,ctrl+g", "leave", "Leave", show=False),
+        Binding("n,N", "new", "New frame", show=False),
+        Binding("e", "empty", "Empty project", show=False),
+        Binding("c", "copy", "Copy", show=False),
     ]
 
-    def __init__(self, folders: tuple[Path, ...], glyphs: Glyphs) -> None:
+    def __init__(
+        self, folders: tuple[Path, ...], shop: Shop, glyphs: Glyphs, *, leave: str = "quit"
+    ) -> None:
         super().__init__()
         self._folders = folders
+        self._shop = shop
+        self._glyphs = glyphs
+        self._leave = leave
         self._header = HeaderLine(glyphs=glyphs, id="choose-title")
         self._list = LineList(
             glyphs=glyphs,
             empty="no projects",
-            rows=tuple(Row(text=folder.name) for folder in folders),
+            rows=tuple(Row(text=each.name, tail=shop.place_of(each)) for each in folders),
             id="choose-projects",
         )
         self._footer = FooterLine(id="choose-footer")
@@ -51,8 +63,13 @@ class ChooseScreen(AskingScreen["Path | None"]):
         """Ready to choose."""
         self._header.show((Part(text=" Which project? ", strong=True),))
         self._footer.show(
-            (Hint(key="enter", label="open", action="take"),),
-            (Hint(key="q", label="quit", action="leave"),),
+            (
+                Hint(key="enter", label="open", action="take"),
+                Hint(key="n", label="new frame", action="new"),
+                Hint(key="e", label="empty project", action="empty"),
+                Hint(key="c", label="copy this one", action="copy"),
+            ),
+            (Hint(key="q", label=self._leave, action="leave"),),
         )
         self._list.focus()
 
@@ -60,9 +77,43 @@ class ChooseScreen(AskingScreen["Path | None"]):
     def _opened(self) -> None:
         self.action_take()
 
+    @property
+    def _folder(self) -> Path | None:
+        return self._folders[self._list.cursor] if self._list.cursor is not None else None
+
     def action_take(self) -> None:
         """Open the project under the cursor."""
-        self.dismiss(self._folders[self._list.cursor or 0])
+        if self._folder is not None:
+            self.dismiss(self._folder)
+
+    def action_new(self) -> None:
+        """Set a new frame out."""
+        from benchmate.tui.outset_form import OutsetForm  # noqa: PLC0415 - paid when opened
+        from benchmate.tui.screens.outset import OutsetScreen  # noqa: PLC0415
+
+        self.app.push_screen(OutsetScreen(OutsetForm(self._shop.home), self._glyphs), self._made)
+
+    def action_empty(self) -> None:
+        """Make a project with nothing in it."""
+        from benchmate.tui.project_forms import BlankForm  # noqa: PLC0415 - paid when opened
+        from benchmate.tui.screens.fields import FieldsScreen  # noqa: PLC0415
+
+        self.app.push_screen(FieldsScreen(BlankForm(self._shop.home), self._glyphs), self._made)
+
+    def action_copy(self) -> None:
+        """Copy the project under the cursor."""
+        if self._folder is None:
+            return
+        from benchmate.tui.project_forms import CopyForm  # noqa: PLC0415 - paid when opened
+        from benchmate.tui.screens.fields import FieldsScreen  # noqa: PLC0415
+
+        form = CopyForm(self._shop.home, self._folder)
+        self.app.push_screen(FieldsScreen(form, self._glyphs), self._made)
+
+    def _made(self, folder: Path | None) -> None:
+        """Open what was made; where nothing was, go on choosing."""
+        if folder is not None:
+            self.dismiss(folder)
 
     def action_leave(self) -> None:
         """Open none."""
