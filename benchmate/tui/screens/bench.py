@@ -45,46 +45,14 @@ class BenchScreen(BenchDoors):
         if warning or (self.desk is not None and not self.desk.greeting()):
             self._say(words, warning=warning)
 
-    def action_tick(self) -> None:
-        """Tick the step and go on to the next open one."""
-        self._do(lambda desk: desk.tick())
-
-    def action_out_of_order(self) -> None:
-        """Tick the step although it waits for other work."""
-        self._do(lambda desk: desk.tick_out_of_order())
-
-    def action_untick(self) -> None:
-        """Take the step's tick off."""
-        self._do(lambda desk: desk.untick())
-
-    def action_undo(self) -> None:
-        """Take the last action back."""
-        self._do(lambda desk: desk.undo(), empty=True)
-
-    def action_redo(self) -> None:
-        """Do again what was taken back."""
-        self._do(lambda desk: desk.redo(), empty=True)
-
-    def action_next(self) -> None:
-        """Go to the next open step."""
-        self._do(lambda desk: desk.next_open())
-
     def action_best_job(self) -> None:
         """Go to the next best job in the whole frame."""
         self._show_steps()
-        self._do(lambda desk: desk.best_job())
-
-    def action_back(self) -> None:
-        """Go back to where one was before going somewhere."""
-        self._do(lambda desk: desk.back())
+        super().action_best_job()
 
     def action_face(self) -> None:
         """Turn the drawing to the step's next face."""
         self._do(lambda desk: desk.turn())
-
-    def action_swap(self) -> None:
-        """Swap which reading comes first."""
-        self._do(lambda desk: desk.swap())
 
     def action_take_over(self) -> None:
         """Become the one that keeps this project."""

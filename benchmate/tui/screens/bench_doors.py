@@ -8,6 +8,7 @@ from textual import on
 
 from benchmate.tui.line_list import LineList
 from benchmate.tui.screens.bench_view import BenchView
+from benchmate.tui.screens.desk_actions import DeskActions
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -29,7 +30,7 @@ COPIED = (
 )
 
 
-class BenchDoors(BenchView):
+class BenchDoors(DeskActions, BenchView):
     """The bench's keys that open something over it."""
 
     @on(LineList.Opened, "#steps")
