@@ -5,9 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from rich.cells import cell_len
+
 from benchmate.model.progress import SIGN_WORDS
-from benchmate.tui.member_rows import Cells, headed, member_row, widths
+from benchmate.tui.member_rows import Cells, Widths, headed, member_row, widths
 from benchmate.tui.rows import Row
+from benchmate.tui.text import safe
 from benchmate.tui.words import Saying
 from benchmate.workbench.jobs import all_waits, waits_in_brief
 from benchmate.workbench.members import By, Members
@@ -41,6 +44,9 @@ class MemberList:
         self._order: tuple[str, ...] = ()
         self._at: tuple[str, ...] = ()
         self.count = 0
+        self._room: Widths = {}
+        self._cells: dict[str, tuple[Member, Cells]] = {}
+        self._rows: dict[str, tuple[Member, Row]] = {}
 
     @property
     def title(self) -> str:
@@ -64,22 +70,41 @@ class MemberList:
         found = [each for group in groups for each in group.members]
         self.count = len(found)
         shown = self.shown.by is not By.KIND
-        cells = {each.timber.id: Cells.of(each) for each in found}
+        cells = {each.timber.id: self._cells_of(each) for each in found}
         room = widths(cells.values(), width, kind=shown)
+        if room != self._room:
+            self._room, self._rows = room, {}
         rows: list[Row] = []
         at: list[str] = []
-        if found:
-            rows.append(headed(room, self._cut_off))
-            at.append("")
         for group in groups:
             if group.heading:
-                rows.append(Row(text=group.heading, heading=True))
+                fits = cell_len(safe(group.heading)) < width - 1
+                rows.append(Row(text=group.heading if fits else group.brief, heading=True))
                 at.append("")
             for each in group.members:
-                rows.append(member_row(each, cells[each.timber.id], room, self._cut_off))
+                rows.append(self._row_of(each, cells[each.timber.id]))
                 at.append(each.timber.id)
         self._at = tuple(at)
         return tuple(rows)
+
+    @property
+    def heads(self) -> Row:
+        """The row over them all that says what the columns are."""
+        return headed(self._room, self._cut_off)
+
+    def _cells_of(self, member: Member) -> Cells:
+        """What a timber's row holds; made anew only where something about it is new."""
+        known = self._cells.get(member.timber.id)
+        if known is None or known[0] is not member:
+            known = self._cells[member.timber.id] = (member, Cells.of(member))
+        return known[1]
+
+    def _row_of(self, member: Member, cells: Cells) -> Row:
+        known = self._rows.get(member.timber.id)
+        if known is None or known[0] is not member:
+            row = member_row(member, cells, self._room, self._cut_off)
+            known = self._rows[member.timber.id] = (member, row)
+        return known[1]
 
     def _groups(self) -> tuple[Group, ...]:
         members = self._ordered()

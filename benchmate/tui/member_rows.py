@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from rich.cells import cell_len
 
 from benchmate.tui.rows import Row
-from benchmate.tui.text import fit, safe
+from benchmate.tui.text import clip_inside, fit, safe
 from benchmate.workbench.member_counts import HANDS
 from benchmate.workbench.timber_state import Made
 
@@ -22,7 +22,7 @@ SIGN = "L2CFA"
 GAP = 2
 """Cells between columns."""
 
-NAME_ROOM, WORDS_ROOM = 14, 8
+NAME_ROOM, WORDS_ROOM = 14, 11
 """The fewest cells for a name, and for the words of a state, before another column gives way."""
 
 AROUND = 12
@@ -76,7 +76,7 @@ def widths(cells: Iterable[Cells], width: int, *, kind: bool) -> Widths:
     """
     rows = (HEADS, *cells)
     wanted = {
-        name: max(cell_len(safe(getattr(each, name))) for each in rows)
+        name: max(map(_cells, {getattr(each, name) for each in rows}))
         for name in Cells._fields
         if kind or name != "kind"
     }
@@ -88,6 +88,10 @@ def widths(cells: Iterable[Cells], width: int, *, kind: bool) -> Widths:
         if _all(least) <= room or name == GIVE_WAY[-1]:
             return _shared(wanted, least, room)
     return wanted
+
+
+def _cells(text: str) -> int:
+    return cell_len(safe(text))
 
 
 def _all(columns: Widths) -> int:
@@ -122,6 +126,6 @@ def member_row(member: Member, cells: Cells, room: Widths, cut_off: str) -> Row:
 
 def _text(cells: Cells, room: Widths, cut_off: str) -> str:
     return (" " * GAP).join(
-        fit(getattr(cells, name), cells_wide, cut_off if name in LEAST else "")
-        for name, cells_wide in room.items()
+        fit(clip_inside(getattr(cells, name), wide, cut_off), wide, cut_off)
+        for name, wide in room.items()
     )

@@ -53,9 +53,8 @@ class _Lying(NamedTuple):
 
 
 def bents_of(frame: Frame) -> Bents:
-    """Every timber's bent and wall; worked out once for one drawing."""
-    drawn = frame.drawn()
-    return drawn.once("bents and walls", lambda: _bents(drawn))
+    """Every timber's bent and wall; worked out once for one frame."""
+    return frame.once("bents and walls", lambda: _bents(frame))
 
 
 def _bents(frame: Frame) -> Bents:

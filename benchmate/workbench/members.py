@@ -73,9 +73,13 @@ class Member:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Group:
-    """Timbers under one heading, which counts them; empty where they are not grouped."""
+    """Timbers under one heading, which counts them; empty where they are not grouped.
+
+    `brief` is the same where there is no room to count each kind by itself.
+    """
 
     heading: str
+    brief: str
     members: tuple[Member, ...]
 
 
@@ -169,7 +173,7 @@ class Members:
         wall come after all others, and last of all those without a place.
         """
         if by is By.NONE:
-            return (Group(heading="", members=tuple(members)),)
+            return (Group(heading="", brief="", members=tuple(members)),)
         found: dict[tuple[int, str], list[Member]] = {}
         for each in members:
             found.setdefault(self._group_of(each, by), []).append(each)
@@ -179,23 +183,36 @@ class Members:
             return max(key[0] - lines + 1, 0) if as_given else key[0]
 
         return tuple(
-            Group(heading=_heading(by, key[1], found[key]), members=tuple(found[key]))
+            Group(
+                heading=_heading(by, key[1], found[key]),
+                brief=_heading(by, key[1], found[key], brief=True),
+                members=tuple(found[key]),
+            )
             for key in sorted(found, key=place)
         )
 
     def _group_of(self, member: Member, by: By) -> tuple[int, str]:
         """Where the group of a timber comes in order, and what it is called."""
-        timber, places = member.timber, self.places
+        timber, made = member.timber, member.state.made
         if by is By.KIND:
             return 0, timber.kind
         if by is By.STATE:
-            return int(member.state.made), member.state.made.words
+            return int(made), made.words
+        places = self.places
         line = (places.bents if by is By.BENT else places.walls).get(timber.id)
         if line is not None:
             return places.lines.index(line), f"{by.value.capitalize()} on {line}"
         if timber.id in places.placed:
             return len(places.lines), f"In no {by.value}"
         return len(places.lines) + 1, "No place in the frame"
+
+
+def kind_lines(bench: Bench) -> tuple[str, ...]:
+    """How many of each kind there are, of each hand, and how far they are, a line a kind."""
+    members = Members(bench)
+    while members.grow():
+        pass
+    return tuple(each.heading for each in members.grouped(members.all, By.KIND, as_given=False))
 
 
 def _with_word(
@@ -209,12 +226,13 @@ def _with_word(
     }
 
 
-def _heading(by: By, name: str, members: Sequence[Member]) -> str:
+def _heading(by: By, name: str, members: Sequence[Member], *, brief: bool = False) -> str:
     """`4 posts: 2 right, 2 left; 1 cut`, led by the bent, the wall or the progress."""
     if by is By.KIND:
         told = tally(members, states=True)
         return f"{counted(len(members), name)}{told and ': '}{told}"
-    return f"{name[:1].upper()}{name[1:]}: {kinds(members)}{_after(members, by)}"
+    told = counted(len(members), "timber") if brief else kinds(members)
+    return f"{name[:1].upper()}{name[1:]}: {told}{_after(members, by)}"
 
 
 def _after(members: Sequence[Member], by: By) -> str:

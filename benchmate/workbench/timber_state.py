@@ -169,6 +169,11 @@ def _neither(words: list[str]) -> str:
     return f"neither {' nor '.join(words)}" if len(words) > 1 else f"not {words[0]}"
 
 
+def state_line(walk: Walk) -> str:
+    """How far a timber is, in one line: `laid out, checked; 31 of 49 steps done`."""
+    return f"{state_of(walk).words}; {walk.done} of {len(walk.steps)} steps done"
+
+
 def signs_data(walk: Walk) -> dict[str, Any]:
     """How far a timber is, as plain data."""
     state, progress = state_of(walk), walk.progress

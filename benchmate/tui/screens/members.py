@@ -15,6 +15,7 @@ from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.panes.label import Notice
 from benchmate.tui.panes.words_pane import WordsPane
+from benchmate.tui.rows import set_row
 from benchmate.tui.screens.asking import AskingScreen
 
 if TYPE_CHECKING:
@@ -54,6 +55,7 @@ class MembersScreen(AskingScreen["str | None"]):
         self._growing = True
         self._shown = 0.0
         self._header = HeaderLine(glyphs=glyphs, id="members-title")
+        self._heads = HeaderLine(glyphs=glyphs, id="members-heads")
         self._words = Input(placeholder="post left, bent 2, cut, waits", compact=True)
         self._words.id = "members-words"
         self._list = LineList(on_move=self._moved, glyphs=glyphs, empty=NOTHING, id="members-list")
@@ -66,6 +68,7 @@ class MembersScreen(AskingScreen["str | None"]):
         with Vertical(id="members"):
             yield self._header
             yield self._words
+            yield self._heads
             yield self._list
             yield self._about
             yield self._notice
@@ -102,6 +105,8 @@ class MembersScreen(AskingScreen["str | None"]):
         self.listed.timber = self.listed.at(self._list.cursor) or self.listed.timber
         self._shown = monotonic()
         self._header.show((Part(text=f" {self.listed.title} ", strong=True),))
+        heads = set_row(self.listed.heads, width, marked=False, glyphs=self._desk.glyphs)
+        self._heads.show((Part(text=heads if rows else ""),))
         self._about.show(self.listed.sayings())
         self._show_keys()
 
@@ -112,13 +117,12 @@ class MembersScreen(AskingScreen["str | None"]):
                 (Hint(key="esc", label="all timbers", action="leave"),),
             )
             return
-        shown = self.listed.shown
         self._footer.show(
             (
-                Hint(key="enter", label="take up", action="take"),
-                Hint(key="g", label=f"by {shown.by.next.value}", action="group"),
-                Hint(key="s", label="file order" if shown.by_job else "by job", action="sort"),
-                Hint(key="/", label="words", action="words"),
+                Hint(key="enter", label="go", action="take"),
+                Hint(key="g", label="group", action="group"),
+                Hint(key="s", label="sort", action="sort"),
+                Hint(key="/", label="find", action="words"),
                 Hint(key="c", label="checked", action="sign('checked')"),
                 Hint(key="f", label="fitted", action="sign('fitted')"),
                 Hint(key="a", label="assembled", action="sign('assembled')"),
