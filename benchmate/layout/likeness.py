@@ -71,7 +71,8 @@ def hand(frame: Frame, timber: str) -> str:
     timber has its second reference face on the right. Common practice tells left from right; which
     is which has no source, so this is our own word for it.
     """
-    if shape(frame.drawn(), timber).mirrored:
+    drawn = frame.drawn()
+    if drawn.once(f"mirror of {timber}", lambda: shape(drawn, timber).mirrored):
         return NEITHER
     return RIGHT if frame.timber(timber).pose.right_handed else LEFT
 

@@ -11,7 +11,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from benchmate.model.fields import Id, Note
-from benchmate.model.progress import AsCut, Measured, Moment, Tick
+from benchmate.model.progress import AsCut, Measured, Moment, Signed, SignWord, Tick
 from benchmate.model.record import Record
 
 Token = Annotated[str, Field(pattern="^[0-9a-f]{12}$")]
@@ -51,6 +51,17 @@ class AsCutPart(Record):
     was: AsCut | None = None
     was_at: _Place = 0
     now: AsCut | None = None
+    now_at: _Place = 0
+
+
+class SignedPart(Record):
+    """What is signed of a whole timber before and after; None where it was not."""
+
+    what: Literal["signed"]
+    key: SignWord
+    was: Signed | None = None
+    was_at: _Place = 0
+    now: Signed | None = None
     now_at: _Place = 0
 
 
@@ -96,7 +107,7 @@ class TextPart(Record):
     moves: tuple[MovedPart, ...] = ()
 
 
-ProgressPart = TickPart | MeasuredPart | AsCutPart
+ProgressPart = TickPart | MeasuredPart | AsCutPart | SignedPart
 """What changes in a timber's progress file."""
 
 ProjectPart = NamePart | TextPart

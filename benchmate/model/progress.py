@@ -1,7 +1,7 @@
-"""What is kept for one timber: its ticks, its measured sections and its as-cut sizes."""
+"""What is kept for one timber: its ticks, its real sizes, what is signed of it."""
 
 from datetime import datetime
-from typing import Annotated, Literal
+from typing import Annotated, Literal, get_args
 
 from pydantic import AfterValidator, Field
 
@@ -59,6 +59,20 @@ class AsCut(Record):
         return {"thickness": self.thickness, "width": self.width, "length": self.length}[size]
 
 
+SignWord = Literal["checked", "fitted", "assembled"]
+"""What no tick can tell of a whole timber: marks checked by a second person, fitted, assembled."""
+
+SIGN_WORDS: tuple[SignWord, ...] = get_args(SignWord)
+"""The same in the order they come on a timber."""
+
+
+class Signed(Record):
+    """Something said of a whole timber, and when."""
+
+    what: SignWord
+    at: Moment
+
+
 class Progress(Record):
     """Everything kept for one timber, in `progress/<timber>.toml`."""
 
@@ -67,7 +81,12 @@ class Progress(Record):
     measured: dict[Id, Measured] = Field(default_factory=dict)
     as_cut: dict[Id, AsCut] = Field(default_factory=dict)
     ticks: tuple[Tick, ...] = Field(default=(), strict=False)
+    signed: tuple[Signed, ...] = Field(default=(), strict=False)
 
     def tick(self, step: str) -> Tick | None:
         """The tick on a step, if it has one."""
         return next((tick for tick in self.ticks if tick.step == step), None)
+
+    def sign(self, what: SignWord) -> Signed | None:
+        """What is signed of the timber under a word, if it is."""
+        return next((signed for signed in self.signed if signed.what == what), None)

@@ -1,5 +1,6 @@
 """Reading a project: strictly, and telling everything that is wrong at once."""
 
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from benchmate.measure.reading import Unit
@@ -30,7 +31,7 @@ from benchmate.store.project_meets import check_meets
 from benchmate.store.project_names import check_names, names_sound
 from benchmate.store.project_parts import read_parts
 from benchmate.store.syntax import read_document
-from benchmate.store.tables import TICK_TABLE
+from benchmate.store.tables import SIGNED_TABLE, TICK_TABLE
 from benchmate.store.wording import UNKNOWN_KEY
 
 
@@ -82,8 +83,10 @@ def parse_progress(data: bytes, timber: str, bare: Unit) -> Progress:
     document = _document(progress_name(timber), data)
     if "ticks" in document.data:
         document.add(("ticks",), UNKNOWN_KEY, f"head each tick with [[{TICK_TABLE}]]")
-    fields = {key: value for key, value in document.data.items() if key != TICK_TABLE}
-    fields["ticks"] = tuple(entry for _, entry in entries(document, TICK_TABLE))
+    lists = {"ticks": TICK_TABLE, "signed": SIGNED_TABLE}
+    fields = {key: value for key, value in document.data.items() if key not in lists.values()}
+    for field, table in lists.items():
+        fields[field] = tuple(entry for _, entry in entries(document, table))
     progress = read_record(document, (), fields, Progress, bare)
     if progress is not None:
         _check_progress(document, progress, timber)
@@ -110,13 +113,24 @@ def _check_progress(document: Document, progress: Progress, timber: str) -> None
     if progress.timber != timber:
         message = f'is "{progress.timber}", but the name of the file says "{timber}"'
         document.add(("timber",), message, "correct the one that is wrong")
+    for place, earlier in _seconds([tick.step for tick in progress.ticks]):
+        line = document.places.line((TICK_TABLE, earlier))
+        step = progress.ticks[place].step
+        message = f'is a second tick on "{step}", ticked on line {line} already'
+        document.add((TICK_TABLE, place, "step"), message, "keep one of them")
+    for place, earlier in _seconds([signed.what for signed in progress.signed]):
+        line = document.places.line((SIGNED_TABLE, earlier))
+        message = f'is "{progress.signed[place].what}", as line {line} says already'
+        document.add((SIGNED_TABLE, place, "what"), message, "keep one of them")
+
+
+def _seconds(words: Sequence[str]) -> Iterator[tuple[int, int]]:
+    """The places of words that stood before, each with the first such place."""
     first: dict[str, int] = {}
-    for place, tick in enumerate(progress.ticks):
-        earlier = first.setdefault(tick.step, place)
+    for place, word in enumerate(words):
+        earlier = first.setdefault(word, place)
         if earlier != place:
-            line = document.places.line((TICK_TABLE, earlier))
-            message = f'is a second tick on "{tick.step}", ticked on line {line} already'
-            document.add((TICK_TABLE, place, "step"), message, "keep one of them")
+            yield place, earlier
 
 
 def _is_id(name: str) -> bool:

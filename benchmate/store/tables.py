@@ -11,6 +11,9 @@ TIMBER_TABLE = "timber"
 TICK_TABLE = "tick"
 """The table of ticks in a progress file."""
 
+SIGNED_TABLE = "signed"
+"""The table of what is signed for a whole timber in a progress file."""
+
 WORK_FAMILIES = tuple(family for family in FAMILIES if family.record is not Timber)
 """The families whose records stand in the project beside the timbers."""
 

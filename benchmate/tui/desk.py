@@ -21,11 +21,14 @@ from benchmate.tui.telling import (
 )
 from benchmate.workbench.find import Index
 from benchmate.workbench.keeping import NotKeptError, NotUndoneError
+from benchmate.workbench.timber_state import SIGNED_AS, state_of, told_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from benchmate.model.progress import SignWord
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.member_list import MemberList, Shown
     from benchmate.tui.pad import Kept, Pad
     from benchmate.tui.sheets_form import SheetsForm
     from benchmate.workbench.actions import Sizes
@@ -48,6 +51,7 @@ class Desk(DeskMoves):
         super().__init__(bench, glyphs)
         self._pad_tape: list[Kept] = []
         self.looked_up: tuple[Hit, ...] = ()
+        self._listed: Shown | None = None
 
     def tick(self) -> Outcome:
         """Tick the step and go on; one that waits is left alone, and says what it waits for."""
@@ -129,6 +133,26 @@ class Desk(DeskMoves):
         """Go to where something was done."""
         there = not event.timber or self._stand_at(event.timber, event.step)
         return DONE if there else Outcome(NO_MORE)
+
+    def sign(self, timber: str, what: SignWord) -> Outcome:
+        """Sign something of a whole timber, or take it off, and tell what should come first."""
+        signed: list[bool] = []
+        outcome = self._kept(lambda: signed.append(self.bench.sign(timber, what)))
+        if outcome.failed:
+            return outcome
+        walk = self.bench.walk(timber)
+        told = told_of(state_of(walk), what) if signed[0] else ""
+        lead = "" if signed[0] else "no longer "
+        return _told(f"{walk.timber.name}: {lead}{SIGNED_AS[what]}.", told)
+
+    def member_list(self) -> MemberList:
+        """All timbers and how far each is, grouped and sorted as they were last."""
+        from benchmate.tui.member_list import MemberList, Shown  # noqa: PLC0415 - paid when opened
+
+        self._listed = self._listed or Shown()
+        return MemberList(
+            self.bench, self._listed, (self.timber, self.step.id), self.glyphs.cut_off
+        )
 
     def with_trouble(self, outcome: Outcome) -> Outcome:
         """An outcome with what is wrong with the journal, told once."""

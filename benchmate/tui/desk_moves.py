@@ -49,6 +49,12 @@ class DeskMoves(DeskView):
         if here is not None and here != (self.timber, self.step.id):
             self._trail.append(here)
 
+    def take_up(self, timber: str) -> Outcome:
+        """Take up a timber at its next ready step, even if it is the one in hand."""
+        walk = self.bench.walk(timber)
+        self.go_to(timber, walk.steps[self._ready_on(walk)].id)
+        return DONE
+
     def back(self) -> Outcome:
         """Go back to where one was before going somewhere."""
         if not self._trail:

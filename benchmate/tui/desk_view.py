@@ -57,8 +57,11 @@ class DeskView:
 
     def _next_ready(self) -> int:
         """The timber's next open step, one that waits only as a last resort."""
-        walk = self.walk
-        ready = walk.next_open(passing=self.waits)
+        return self._ready_on(self.walk)
+
+    def _ready_on(self, walk: Walk) -> int:
+        """The next open step of a timber that does not wait; one that does as a last resort."""
+        ready = walk.next_open(passing=waits_on(walk, self.bench.walk))
         return (walk.next_open() or 0) if ready is None else ready
 
     @property

@@ -39,6 +39,10 @@ WORDS = (
     ("rolled", "f rolls the timber away, so that the face below comes up; d, or F, rolls it back"),
     ("rolled", "e shows the two ends; z the joint in hand, or the whole length; r goes back"),
     ("rolled", "figures run from the 0; the reversed one is in hand; what had no room is counted"),
+    (
+        "L2CFA",
+        "under M: laid out, 2 checked by a second person (! check again), cut, fitted, assembled",
+    ),
     ("job", "g goes to a mark to look at again, else on with the timber, else where most waits"),
 )
 

@@ -117,6 +117,13 @@ KEYS: tuple[Key, ...] = (
         help="Show where the timber stands in the frame",
     ),
     Key(
+        id="members",
+        keys=("M",),
+        shown="M",
+        label="",
+        help="List the timbers by kind, bent, wall or progress; sign checked, fitted, assembled",
+    ),
+    Key(
         id="edit",
         keys=("e",),
         shown="e",

@@ -112,7 +112,7 @@ class LineList(ScrollView, can_focus=True):
         """Replace the rows; repaint what changed, and keep the place if the cursor is in sight."""
         before, self._rows = self._rows, rows
         if len(rows) == len(before):
-            for index in self._in_sight:
+            for index in self.in_sight:
                 if before[index] != rows[index]:
                     self.refresh_line(index)
             self.cursor = cursor
@@ -197,7 +197,7 @@ class LineList(ScrollView, can_focus=True):
         return self.scrollable_content_region.height
 
     @property
-    def _in_sight(self) -> range:
+    def in_sight(self) -> range:
         """The rows in sight, by index."""
         top = self.scroll_offset.y
         return range(top, min(top + self._lines_in_sight, len(self._rows)))
@@ -217,7 +217,7 @@ class LineList(ScrollView, can_focus=True):
 
     def _repaint(self, index: int | None) -> None:
         """Have one line painted again, if it is in sight."""
-        if index is not None and index in self._in_sight:
+        if index is not None and index in self.in_sight:
             self.refresh_line(index)
 
     def _reveal(self) -> None:

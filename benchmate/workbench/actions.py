@@ -9,7 +9,7 @@ from benchmate.layout.standing import memory_of
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.model.feature import Asks, Size
-from benchmate.model.progress import AsCut, Measured, Progress, Tick
+from benchmate.model.progress import AsCut, Measured, Progress, Signed, SignWord, Tick
 
 SECTION = ("first", "second")
 """The depths of a measured section, in the order a measuring step shows them."""
@@ -43,6 +43,17 @@ def with_tick(step: str, tick: Tick | None) -> Change:
     def change(progress: Progress) -> Progress:
         others = tuple(found for found in progress.ticks if found.step != step)
         return progress.model_copy(update={"ticks": others if tick is None else (*others, tick)})
+
+    return change
+
+
+def with_sign(what: SignWord, signed: Signed | None) -> Change:
+    """The change that signs something of the whole timber, or takes that off."""
+
+    def change(progress: Progress) -> Progress:
+        others = tuple(found for found in progress.signed if found.what != what)
+        update = {"signed": others if signed is None else (*others, signed)}
+        return progress.model_copy(update=update)
 
     return change
 

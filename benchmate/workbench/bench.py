@@ -19,6 +19,7 @@ from benchmate.model.journal import (
     ProjectPart,
     TextPart,
 )
+from benchmate.model.progress import Signed, SignWord
 from benchmate.model.words import LONGEST_NOTE, visible
 from benchmate.store.keeper import Keeper
 from benchmate.store.moving import Move
@@ -31,6 +32,7 @@ from benchmate.workbench.actions import (
     measured_by,
     tick_for,
     with_shown,
+    with_sign,
     with_sizes,
     with_tick,
 )
@@ -38,6 +40,7 @@ from benchmate.workbench.history import Event, history_of
 from benchmate.workbench.keeping import NotKeptError, NotUndoneError, told_if_not_kept
 from benchmate.workbench.open_project import OpenProject, parsed
 from benchmate.workbench.parts import parts_between, turned
+from benchmate.workbench.timber_state import SIGNED_AS, Check, state_of
 
 
 class Done(NamedTuple):
@@ -85,6 +88,19 @@ class Bench(OpenProject):
             return
         words = f"tick taken off {step.title}"
         self._act(words, timber, step.id, with_tick(step.id, None), self._clock())
+
+    def sign(self, timber: str, what: SignWord) -> bool:
+        """Sign something of a whole timber, or take it off; whether it is signed then.
+
+        A second check that is void is made anew instead. Raises NotKeptError.
+        """
+        walk, at = self.walk(timber), self._clock()
+        void = what == "checked" and state_of(walk).check is Check.AGAIN
+        signing = void or walk.progress.sign(what) is None
+        words = SIGNED_AS[what] if signing else f"no longer {SIGNED_AS[what]}"
+        signed = Signed(what=what, at=at) if signing else None
+        self._act(words, timber, "", with_sign(what, signed), at)
+        return signing
 
     def set_sizes(self, timber: str, step: str, sizes: Sizes) -> None:
         """Keep real sizes typed at a step. Raises NotKeptError."""

@@ -28,11 +28,13 @@ from benchmate.workbench.frame_form import (
 )
 from benchmate.workbench.history_form import event_data, history_lines
 from benchmate.workbench.jobs import waits_on
+from benchmate.workbench.members import kind_lines
 from benchmate.workbench.opening import read_bench
 from benchmate.workbench.print_out import print_frame, print_timber
 from benchmate.workbench.reckoning import plain_text
 from benchmate.workbench.reckoning import reckon as reckoned
 from benchmate.workbench.text_form import finding_text, hit_text, marks_text
+from benchmate.workbench.timber_state import signs_data, state_line
 from benchmate.workbench.walk import Walk
 
 
@@ -118,7 +120,7 @@ def frame(folder: Path, *, as_json: bool = False) -> Output:
             "trouble": list(troubles),
             "names": names_data(bench.frame),
             "timbers": [
-                entry_data(each, tape) | {"stopped": walk.stopped}
+                entry_data(each, tape) | {"stopped": walk.stopped} | signs_data(walk)
                 for each, walk in zip(entries, walks, strict=True)
             ],
             "alike": [alike_data(group) for group in groups],
@@ -131,9 +133,10 @@ def frame(folder: Path, *, as_json: bool = False) -> Output:
             (f"{bench.project.name}: {len(entries)} timbers, {bench.project.rule} rule", *troubles)
         ),
         *(
-            "\n".join((*entry_lines(each, tape), *_stops(walk)))
+            "\n".join((*entry_lines(each, tape), f"  {state_line(walk)}", *_stops(walk)))
             for each, walk in zip(entries, walks, strict=True)
         ),
+        "\n".join(("By kind", *(f"  {line}" for line in kind_lines(bench)))),
         "\n".join(("Like members", *(f"  {alike_line(group, names)}" for group in groups))),
         "\n".join(("Square rule", *(f"  {line}" for line in inner_lines(bench.frame, tape))))
         if bench.project.inner

@@ -126,7 +126,7 @@ class Index:
 
     def _scored(self, word: str) -> _Scores:
         if word not in self._scores:
-            matches = [(score, each) for each in self._posts if (score := _match(word, each))]
+            matches = [(score, each) for each in self._posts if (score := match(word, each))]
             if not matches:
                 matches = [(SLIP, each) for each in self._posts if meant(word, each)]
             self._scores[word] = self._posted(matches)
@@ -164,17 +164,18 @@ def _side_by_side(typed: tuple[str, ...], title: tuple[str, ...]) -> int:
     """How many typed neighbours are neighbours in a title too: `lap line` is no shoulder line."""
     pairs = tuple(pairwise(title))
     return sum(
-        any(_match(one, a) and _match(other, b) for a, b in pairs) for one, other in pairwise(typed)
+        any(match(one, a) and match(other, b) for a, b in pairs) for one, other in pairwise(typed)
     )
 
 
 def _in_order(typed: tuple[str, ...], title: tuple[str, ...]) -> bool:
     """Whether a title holds the typed words one after the other, whatever lies between them."""
     onward = iter(title)
-    return all(any(_match(word, found) for found in onward) for word in typed)
+    return all(any(match(word, found) for found in onward) for word in typed)
 
 
-def _match(word: str, found: str) -> int:
+def match(word: str, found: str) -> int:
+    """What a typed word scores against another; 0 where that does not hold it."""
     if word == found:
         return EXACT
     if found.startswith(word):

@@ -5,9 +5,10 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from benchmate.measure.printing import Tape
-from benchmate.model.journal import AsCutPart, MeasuredPart, NamePart, Part, TickPart
+from benchmate.model.journal import AsCutPart, MeasuredPart, NamePart, Part, SignedPart, TickPart
 from benchmate.model.past import Deed, Past
 from benchmate.model.progress import AsCut, Measured, Tick
+from benchmate.workbench.timber_state import SIGNED_AS
 from benchmate.workbench.walk import Walk
 
 AS_DRAWN = "as drawn"
@@ -33,10 +34,10 @@ class Event:
 def history_of(walk: Walk, past: Past) -> tuple[Event, ...]:
     """What was done on a timber, newest first.
 
-    Beside what the journal tells there are the ticks it does not know, which carry their own time:
-    those made before there was a journal, and those it could not take or keeps no more.
+    Beside what the journal tells there are the ticks and signs it does not know, which carry their
+    own time: those made before there was a journal, and those it could not take or keeps no more.
     """
-    events = (*_noted(walk, past), *_ticks(walk, past))
+    events = (*_noted(walk, past), *_ticks(walk, past), *_signs(walk, past))
     return tuple(sorted(events, key=lambda event: event.at)[::-1])
 
 
@@ -66,6 +67,26 @@ def _ticks(walk: Walk, past: Past) -> Iterator[Event]:
                 figure=_marked(tick, walk.tape),
                 timber=walk.timber.id,
                 step=tick.step,
+            )
+
+
+def _signs(walk: Walk, past: Past) -> Iterator[Event]:
+    """What is signed of the timber by no action."""
+    made = {
+        part.now
+        for deed in past
+        if deed.action.timber == walk.timber.id and deed.became.holds
+        for part in deed.action.parts
+        if isinstance(part, SignedPart)
+    }
+    for signed in walk.progress.signed:
+        if signed not in made:
+            yield Event(
+                at=signed.at,
+                words=SIGNED_AS[signed.what],
+                figure="",
+                timber=walk.timber.id,
+                step="",
             )
 
 

@@ -160,7 +160,7 @@ class _Shop:
     """
 
     def __init__(self, walks: tuple[Walk, ...], *, sound: bool = False) -> None:
-        self._sound = sound
+        self.sound = sound
         self.walks = {walk.timber.id: walk for walk in walks}
         self.waits = {walk.timber.id: waits_on(walk, self.walks.__getitem__) for walk in walks}
         self.waiting: defaultdict[str, list[str]] = defaultdict(list)
@@ -176,7 +176,7 @@ class _Shop:
 
     def ready(self, walk: Walk) -> Iterator[Step]:
         """The steps of a timber that can be done now, in order."""
-        if self._sound and walk.stopped:
+        if self.sound and walk.stopped:
             return
         waits = self.waits[walk.timber.id]
         for step, standing in zip(walk.steps, walk.standings, strict=True):
@@ -204,11 +204,45 @@ def next_job(walks: tuple[Walk, ...], timber: str, step: str) -> Job | None:
     What is done already, what waits and what is stopped is no job; None where nothing else is left.
     A timber with any stop on it comes after all the others: mending the stop may move the rest.
     """
-    job = _first(_Shop(walks, sound=True), timber, step) or _first(_Shop(walks), timber, step)
+    job = _best(_Shop(walks, sound=True), timber, step)
     stopped = [walk.timber.name for walk in walks if walk.timber.id == timber and walk.stopped]
     if job is None or job.timber == timber or not stopped:
         return job
     return replace(job, why=f"{job.why} {stopped[0]} is stopped.")
+
+
+def job_order(walks: tuple[Walk, ...], timber: str, step: str) -> tuple[str, ...]:
+    """The timbers by their next best job, from the timber and the step in hand.
+
+    The timber of the next best job is first. The others follow as `next_job` weighs them up: marks
+    to look at again, begun, waited for, nothing waiting on it; then what is stopped, what can only
+    wait, and what is done.
+    """
+    shop = _Shop(walks, sound=True)
+    best = _best(shop, timber, step)
+
+    def rank(walk: Walk) -> tuple[int, ...]:
+        own = walk.timber.id
+        ready = tuple(shop.ready(walk))
+        seen = ready if walk.look_again else ()
+        again = [each for each in seen if walk.standing(each.id).state is State.LOOK_AGAIN]
+        return (
+            best is None or own != best.timber,
+            2 + (walk.next_open() is None) if not ready else walk.stopped,
+            1 + all(_is_cut(walk, each) for each in again) if again else 3,
+            not _begun(walk),
+            not shop.waiting[own],
+            bool(shop.waits[own]),
+        )
+
+    return tuple(walk.timber.id for walk in sorted(walks, key=rank))
+
+
+def _best(shop: _Shop, timber: str, step: str) -> Job | None:
+    """The next best job on a timber without a stop, or else on any; stopped ones count then."""
+    job = _first(shop, timber, step)
+    shop.sound = False
+    return job or _first(shop, timber, step)
 
 
 def _first(shop: _Shop, timber: str, step: str) -> Job | None:

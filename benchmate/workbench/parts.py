@@ -3,16 +3,17 @@
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain
 
-from benchmate.model.journal import AsCutPart, MeasuredPart, ProgressPart, TickPart
-from benchmate.model.progress import AsCut, Measured, Progress, Tick
+from benchmate.model.journal import AsCutPart, MeasuredPart, ProgressPart, SignedPart, TickPart
+from benchmate.model.progress import AsCut, Measured, Progress, Signed, Tick
 from benchmate.workbench.actions import Change, OvertakenError
 
-_Kept = Tick | Measured | AsCut
+_Kept = Tick | Measured | AsCut | Signed
 
 _RECORDS: Mapping[str, type[ProgressPart]] = {
     "tick": TickPart,
     "measured": MeasuredPart,
     "as-cut": AsCutPart,
+    "signed": SignedPart,
 }
 
 
@@ -40,9 +41,11 @@ def turned(parts: Sequence[ProgressPart], *, back: bool) -> Change:
 
 
 def _entries(progress: Progress, what: str) -> dict[str, _Kept]:
-    """The ticks, measured sections or as-cut sizes by their key, in the order of the file."""
+    """The entries of one sort by their key, in the order of the file."""
     if what == "tick":
         return {tick.step: tick for tick in progress.ticks}
+    if what == "signed":
+        return {signed.what: signed for signed in progress.signed}
     return dict(progress.measured if what == "measured" else progress.as_cut)
 
 
@@ -77,11 +80,16 @@ def _now(progress: Progress, part: ProgressPart) -> _Kept | None:
 
 
 def _put(progress: Progress, parts: Sequence[ProgressPart], *, back: bool) -> Progress:
-    ticks, measured, as_cut = (
+    ticks, measured, as_cut, signed = (
         _with(_entries(progress, what), [part for part in parts if part.what == what], back=back)
         for what in _RECORDS
     )
-    update = {"ticks": tuple(ticks.values()), "measured": measured, "as_cut": as_cut}
+    update = {
+        "ticks": tuple(ticks.values()),
+        "measured": measured,
+        "as_cut": as_cut,
+        "signed": tuple(signed.values()),
+    }
     return progress.model_copy(update=update)
 
 
@@ -99,6 +107,6 @@ def _with(
 
 
 def _reason(part: ProgressPart, now: _Kept | None, count: int) -> str:
-    if isinstance(part, TickPart):
+    if isinstance(part, TickPart | SignedPart):
         return "it is gone" if now is None else "it is another now"
     return "these are others now" if count == 1 else "its sizes are others now"

@@ -5,7 +5,7 @@ from hypothesis import strategies as st
 
 from benchmate.measure.length import Length
 from benchmate.measure.reading import Unit
-from benchmate.model.progress import AsCut, Measured, Progress, Tick
+from benchmate.model.progress import SIGN_WORDS, AsCut, Measured, Progress, Signed, Tick
 from benchmate.store.progress_file import progress_text, project_text
 from benchmate.store.reading import parse_progress, parse_project
 from tests.store.samples import CHAMFER, HEAD, JOINT, POST, SILL, STORE
@@ -20,13 +20,14 @@ SIZES = st.one_of(
 HOOKS = st.text(
     st.characters(exclude_categories=["Cc", "Cs", "Zl", "Zp", "Cf"]), min_size=1, max_size=60
 ).filter(str.strip)
+MOMENTS = st.datetimes(datetime(1970, 1, 2), datetime(9998, 12, 30), timezones=st.just(UTC))  # noqa: DTZ001 - bounds are given without
 TICKS = st.builds(
     Tick,
     step=NOTES,
     marked=st.dictionaries(HOOKS, LENGTHS, max_size=3),
     on=NOTES,
     waste=NOTES,
-    at=st.datetimes(datetime(1970, 1, 2), datetime(9998, 12, 30), timezones=st.just(UTC)),  # noqa: DTZ001 - bounds are given without
+    at=MOMENTS,
 )
 PLACES = st.from_regex(r"[a-c]{1,3}(-[a-c]{1,2})?", fullmatch=True)
 PROGRESS = st.builds(
@@ -37,6 +38,10 @@ PROGRESS = st.builds(
         PLACES, st.builds(AsCut, thickness=SIZES, width=SIZES, length=SIZES), max_size=3
     ),
     ticks=st.lists(TICKS, max_size=4, unique_by=lambda tick: tick.step).map(tuple),
+    signed=st.lists(
+        st.builds(Signed, what=st.sampled_from(SIGN_WORDS), at=MOMENTS),
+        unique_by=lambda signed: signed.what,
+    ).map(tuple),
 )
 
 

@@ -193,6 +193,15 @@ def test_the_frame_is_listed_with_what_meets_what(demo: Path) -> None:
     assert not any(timber["stopped"] for timber in data["timbers"])
 
 
+def test_the_frame_tells_how_far_each_timber_is(demo: Path) -> None:
+    """In words with each, counted by kind, and in the data."""
+    text = commands.frame(demo).text
+    assert "  cut; 44 of 49 steps done" in text
+    assert "By kind\n  4 posts: 2 right, 2 left; 1 cut, 1 begun\n" in text
+    data = json.loads(commands.frame(demo, as_json=True).text)
+    assert [timber["state"] for timber in data["timbers"]][:3] == ["cut", "begun", "not started"]
+
+
 def test_the_frame_says_which_lengths_are_not_fit_to_cut_to(demo: Path) -> None:
     """A stop on a joint stands with the timber, and a file that cannot be read is bad input."""
     path = demo / "project.toml"

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from benchmate.measure.length import Length
-from benchmate.model.progress import AsCut, Measured, Progress, Tick
+from benchmate.model.progress import SIGN_WORDS, AsCut, Measured, Progress, Signed, Tick
 from benchmate.store.progress_file import progress_text
 from benchmate.workbench.actions import OvertakenError, with_tick
 from benchmate.workbench.parts import parts_between, turned
@@ -90,15 +90,21 @@ def ordered(values: st.SearchStrategy[object]) -> st.SearchStrategy[dict[str, ob
 
 
 PROGRESS = st.builds(
-    lambda ticks, measured, as_cut: Progress(
+    lambda ticks, measured, as_cut, signed: Progress(
         timber="post",
         ticks=tuple(tick(step, minute) for step, minute in ticks.items()),
         measured=measured,
         as_cut=as_cut,
+        signed=tuple(
+            Signed(what=what, at=AT + timedelta(minutes=minute)) for what, minute in signed
+        ),
     ),
     ordered(st.integers(0, 3)),
     ordered(sizes(Measured, "first")),
     ordered(sizes(AsCut, "width")),
+    st.lists(
+        st.tuples(st.sampled_from(SIGN_WORDS), st.integers(0, 3)), unique_by=lambda each: each[0]
+    ),
 )
 
 

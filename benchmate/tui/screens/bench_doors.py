@@ -169,6 +169,24 @@ class BenchDoors(DeskActions, BenchView):
             WhereScreen(desk.bars, timbers, desk.timber, desk.about, self._glyphs), self._picked
         )
 
+    def action_members(self) -> None:
+        """Show the list of timbers, how far each is, and sign what no tick can tell."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.members import MembersScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(MembersScreen(desk, self._glyphs), self._taken_up)
+
+    def _taken_up(self, timber: str | None) -> None:
+        """Take up a timber at its next ready step, or show what was done over the bench."""
+        if timber is not None:
+            self._show_steps()
+            self._do(lambda desk: desk.take_up(timber))
+        else:
+            self._show_all()
+
     def action_stand_back(self) -> None:
         """Show the step as large as the window, to be read from two paces."""
         desk = self.desk

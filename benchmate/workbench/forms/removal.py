@@ -59,7 +59,7 @@ class Removal(Form):
         if not self._timber:
             return ""
         progress = self.bench.walk(self._timber).progress
-        if not (progress.ticks or progress.measured or progress.as_cut):
+        if not (progress.ticks or progress.measured or progress.as_cut or progress.signed):
             return "Nothing is ticked or measured on it."
         count = len(progress.ticks)
         return (
