@@ -11,7 +11,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from benchmate.model.fields import Id, Note
-from benchmate.model.progress import AsCut, Measured, Moment, Tick
+from benchmate.model.progress import AsCut, Blemish, Measured, Moment, Tick, WrittenNote
 from benchmate.model.record import Record
 
 Token = Annotated[str, Field(pattern="^[0-9a-f]{12}$")]
@@ -51,6 +51,28 @@ class AsCutPart(Record):
     was: AsCut | None = None
     was_at: _Place = 0
     now: AsCut | None = None
+    now_at: _Place = 0
+
+
+class NotePart(Record):
+    """A note before and after; None where there was none."""
+
+    what: Literal["note"]
+    key: Id
+    was: WrittenNote | None = None
+    was_at: _Place = 0
+    now: WrittenNote | None = None
+    now_at: _Place = 0
+
+
+class BlemishPart(Record):
+    """A blemish before and after; None where none was noted."""
+
+    what: Literal["blemish"]
+    key: Id
+    was: Blemish | None = None
+    was_at: _Place = 0
+    now: Blemish | None = None
     now_at: _Place = 0
 
 
@@ -96,7 +118,7 @@ class TextPart(Record):
     moves: tuple[MovedPart, ...] = ()
 
 
-ProgressPart = TickPart | MeasuredPart | AsCutPart
+ProgressPart = TickPart | MeasuredPart | AsCutPart | NotePart | BlemishPart
 """What changes in a timber's progress file."""
 
 ProjectPart = NamePart | TextPart

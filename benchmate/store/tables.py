@@ -11,6 +11,15 @@ TIMBER_TABLE = "timber"
 TICK_TABLE = "tick"
 """The table of ticks in a progress file."""
 
+NOTE_TABLE = "note"
+"""The table of notes in words in a progress file."""
+
+BLEMISH_TABLE = "blemish"
+"""The table of knots, checks and wane in a progress file."""
+
+LISTS = {"ticks": TICK_TABLE, "notes": NOTE_TABLE, "blemishes": BLEMISH_TABLE}
+"""What a progress record holds many of, and the table that each of them is headed with."""
+
 WORK_FAMILIES = tuple(family for family in FAMILIES if family.record is not Timber)
 """The families whose records stand in the project beside the timbers."""
 

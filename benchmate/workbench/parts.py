@@ -3,16 +3,25 @@
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain
 
-from benchmate.model.journal import AsCutPart, MeasuredPart, ProgressPart, TickPart
-from benchmate.model.progress import AsCut, Measured, Progress, Tick
+from benchmate.model.journal import (
+    AsCutPart,
+    BlemishPart,
+    MeasuredPart,
+    NotePart,
+    ProgressPart,
+    TickPart,
+)
+from benchmate.model.progress import AsCut, Blemish, Measured, Progress, Tick, WrittenNote
 from benchmate.workbench.actions import Change, OvertakenError
 
-_Kept = Tick | Measured | AsCut
+_Kept = Tick | Measured | AsCut | WrittenNote | Blemish
 
 _RECORDS: Mapping[str, type[ProgressPart]] = {
     "tick": TickPart,
     "measured": MeasuredPart,
     "as-cut": AsCutPart,
+    "note": NotePart,
+    "blemish": BlemishPart,
 }
 
 
@@ -40,10 +49,16 @@ def turned(parts: Sequence[ProgressPart], *, back: bool) -> Change:
 
 
 def _entries(progress: Progress, what: str) -> dict[str, _Kept]:
-    """The ticks, measured sections or as-cut sizes by their key, in the order of the file."""
-    if what == "tick":
-        return {tick.step: tick for tick in progress.ticks}
-    return dict(progress.measured if what == "measured" else progress.as_cut)
+    """What is kept of one kind by its key, in the order of the file."""
+    match what:
+        case "tick":
+            return {tick.step: tick for tick in progress.ticks}
+        case "note":
+            return {note.id: note for note in progress.notes}
+        case "blemish":
+            return {blemish.id: blemish for blemish in progress.blemishes}
+        case _:
+            return dict(progress.measured if what == "measured" else progress.as_cut)
 
 
 def _parts(before: Progress, after: Progress, what: str) -> Iterator[ProgressPart]:
@@ -77,11 +92,17 @@ def _now(progress: Progress, part: ProgressPart) -> _Kept | None:
 
 
 def _put(progress: Progress, parts: Sequence[ProgressPart], *, back: bool) -> Progress:
-    ticks, measured, as_cut = (
+    ticks, measured, as_cut, notes, blemishes = (
         _with(_entries(progress, what), [part for part in parts if part.what == what], back=back)
         for what in _RECORDS
     )
-    update = {"ticks": tuple(ticks.values()), "measured": measured, "as_cut": as_cut}
+    update = {
+        "ticks": tuple(ticks.values()),
+        "measured": measured,
+        "as_cut": as_cut,
+        "notes": tuple(notes.values()),
+        "blemishes": tuple(blemishes.values()),
+    }
     return progress.model_copy(update=update)
 
 
@@ -99,6 +120,6 @@ def _with(
 
 
 def _reason(part: ProgressPart, now: _Kept | None, count: int) -> str:
-    if isinstance(part, TickPart):
+    if isinstance(part, TickPart | NotePart | BlemishPart):
         return "it is gone" if now is None else "it is another now"
     return "these are others now" if count == 1 else "its sizes are others now"

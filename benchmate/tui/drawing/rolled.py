@@ -90,7 +90,9 @@ def _widest(roll: Roll, width: int) -> int:
 def _scenes(roll: Roll) -> dict[Face, Scene]:
     """The four faces, all of one length, so that their marks stand in the same columns."""
     order = in_order(roll.layout.stick.pose, roll.face)
-    found = {face: scene(roll.layout, roll.step, face, roll.reading) for face in order}
+    found = {
+        face: scene(roll.layout, roll.step, face, roll.reading, roll.blemishes) for face in order
+    }
     low = min(drawn.low[0] for drawn in found.values())
     high = max(drawn.high[0] for drawn in found.values())
     return {

@@ -178,6 +178,16 @@ class BenchScreen(BenchView):
             self._show_steps()
             self._do(lambda desk: desk.revisit(event))
 
+    def action_notes(self) -> None:
+        """Show the notes and blemishes of the timber, and add to them."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.notes import NotesScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(NotesScreen(desk, self._glyphs), self._come_back)
+
     def action_edit(self) -> None:
         """Change the project: a timber, a joint, or itself."""
         desk = self.desk
