@@ -9,6 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical
 from textual.widgets import Input
 
+from benchmate.tui.jot_form import Jot
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.panes.label import PlainLabel
@@ -28,7 +29,7 @@ if TYPE_CHECKING:
 AGAIN = "CHECK: nothing is kept yet. Escape again leaves; what was typed here is then dropped."
 
 
-class JotScreen(AskingScreen["Jot | None"]):
+class JotScreen(AskingScreen[Jot | None]):
     """One short form. Gives what is to be kept, or None for nothing."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
