@@ -96,7 +96,8 @@ class BlemishForm:
         self._faces = {face: words(face) for face in LONG_FACES}
         what = "a blemish" if kind == "other" else "wane" if kind == "wane" else f"a {kind}"
         self.title = f"{walk.timber.name}: note {what}"
-        end, (first, second) = words(Face.REFERENCE_END), map(words, (Face.FIRST, Face.SECOND))
+        end = words(Face.REFERENCE_END)
+        first, second = (words(face).removesuffix(" face") for face in (Face.FIRST, Face.SECOND))
         start = self._faces.get(face, words(Face.FIRST))
         self.blanks = (
             JotBlank(key="face", label="On which face", faint=self._listed(), text=start),
@@ -104,7 +105,7 @@ class BlemishForm:
             JotBlank(key="long", label="How long, along the timber"),
             JotBlank(
                 key="from_arris",
-                label=f"Starts how far in from the {first} or {second}",
+                label=f"How far in from its {first} or {second} arris",
                 faint="0 on that arris",
             ),
             JotBlank(key="wide", label="How wide, across the face"),

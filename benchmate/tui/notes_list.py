@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
-from benchmate.layout.noted import about_words, blemish_words, one_line
+from benchmate.layout.noted import about_words, blemish_name, one_line
 from benchmate.model.progress import Blemish
 from benchmate.model.stick import STICK
 from benchmate.tui.jot_form import BlemishForm, NoteForm, told_of
@@ -67,7 +67,8 @@ class NotesList:
         layout, tape = self._walk.layout, self._walk.tape
         tail = f"{noted.at.astimezone():%Y-%m-%d %H:%M}"
         if isinstance(noted, Blemish):
-            return Row(text=blemish_words(layout.stick, noted, tape), tail=tail)
+            name = blemish_name(layout.stick, noted, tape)
+            return Row(text=f"{name[:1].upper()}{name[1:]}", tail=tail)
         return Row(text=f"{about_words(layout, noted.about)}: {one_line(noted.text)}", tail=tail)
 
 

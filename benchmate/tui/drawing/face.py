@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from benchmate.tui.drawing.blemished import blemished
 from benchmate.tui.drawing.canvas import Canvas, Cell, Drawing, Role
 from benchmate.tui.drawing.datum import datum_along
 from benchmate.tui.drawing.grid import Grid, Sheet
@@ -56,7 +57,7 @@ def draw_face(
     `reading` is the one in use, the step's first if not given; `figure` is that reading as text,
     of characters one cell wide, and is left out where it does not fit. `blemishes` are the stick's.
     """
-    drawn = scene(layout, step, face, reading, blemishes)
+    drawn = blemished(scene(layout, step, face, reading), blemishes)
     canvas = Canvas(width, height)
     top, bottom = _rows_beside(drawn)
     edges = margin(drawn, figure, width)

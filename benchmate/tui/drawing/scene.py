@@ -9,7 +9,6 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from benchmate.layout.noted import blemish_outline
 from benchmate.layout.outlines import FaceView, Outline, Point, face_view, outlines
 from benchmate.model.solids import Axis
 from benchmate.model.stick import axis_from
@@ -20,7 +19,6 @@ if TYPE_CHECKING:
     from benchmate.layout.step import Layout, Step
     from benchmate.model.directions import Face
     from benchmate.model.feature import Feature, Line, Reading, Slant
-    from benchmate.model.progress import Blemish
     from benchmate.model.stick import Stick
 
 
@@ -54,7 +52,7 @@ class Scene:
 
     `waste` is what the step takes away, `joint_waste` the rest of its joint's, `other_waste` that
     of other joints. `low` and `high` are its corners; they hold the rough trim where that is cut.
-    `blemishes` are the knots, checks and wane noted on it.
+    `blemishes` are the knots, checks and wane on it.
     """
 
     stick: Stick
@@ -84,17 +82,8 @@ class Scene:
         return not self.face.is_end and self.low[0] < self.stick.start.nm
 
 
-def scene(
-    layout: Layout,
-    step: Step,
-    face: Face,
-    reading: Reading | None = None,
-    blemishes: Iterable[Blemish] = (),
-) -> Scene:
-    """The side of a timber a step is done on, or any other side; `reading` is the one in use.
-
-    `blemishes` are those of the stick, of which the ones on that side are drawn.
-    """
+def scene(layout: Layout, step: Step, face: Face, reading: Reading | None = None) -> Scene:
+    """The side of a timber a step is done on, or any other side; `reading` is the one in use."""
     own = layout.feature(step.feature)
     shapes = _shapes(layout, own, face) if own else ()
     deciding = _deciding(layout, own, face, shapes, step.draws) if own and step.draws else ()
@@ -123,9 +112,6 @@ def scene(
         current=current,
         line=line,
         reading=reading or next(iter(step.readings), None),
-        blemishes=tuple(
-            blemish_outline(layout.stick, each) for each in blemishes if each.side is face
-        ),
     )
 
 
