@@ -59,10 +59,7 @@ class Met(NamedTuple):
     @property
     def wood(self) -> Piece:
         """The stick from end to end, as it was measured at this joint."""
-        stick = self.layout.stick
-        section = stick.section(*self.feature.place)
-        high = (stick.finish.nm, section.first.nm, section.second.nm)
-        return Piece((stick.start.nm, 0, 0), high)
+        return wood_at(self.layout.stick, self.feature)
 
     @property
     def left(self) -> tuple[Piece, ...]:
@@ -85,13 +82,35 @@ def blemish_findings(
 ) -> tuple[Finding, ...]:
     """What the blemishes of a timber do to its joints, each told once at a joint."""
     found: list[Finding] = []
+    spans = tuple(_spans(layout)) if blemishes else ()
     for blemish in blemishes:
         found += blemish_off_the_stick(layout, blemish, tape)
-        for feature in layout.features:
-            if _looked_at(feature):
+        near = (layout.stick.start + blemish.from_end).nm
+        far, reach = near + blemish.long.nm, layout.least_wood.nm
+        for feature, low, high in spans:
+            if near <= high + reach and low - reach <= far:
                 met = Met(layout, feature, blemish, tape)
                 found += next(filter(None, (check(met) for check in _CHECKS)), ())
     return tuple(found)
+
+
+def _spans(layout: Layout) -> Iterator[tuple[Feature, int, int]]:
+    """The joints to look at, with how far along the stick their cuts run.
+
+    What a joint counts on lies no further along, so most joints need no closer look.
+    """
+    for feature in filter(_looked_at, layout.features):
+        wood = wood_at(layout.stick, feature)
+        pieces = tuple(filter(None, (wood.within(cut.planes) for cut in feature.cuts)))
+        if pieces:
+            lows, highs = (each.low[0] for each in pieces), (each.high[0] for each in pieces)
+            yield feature, min(lows), max(highs)
+
+
+def wood_at(stick: Stick, feature: Feature) -> Piece:
+    """The stick from end to end, as thick as it was measured at a joint."""
+    section = stick.section(*feature.place)
+    return Piece((stick.start.nm, 0, 0), (stick.finish.nm, section.first.nm, section.second.nm))
 
 
 def blemish_box(stick: Stick, blemish: Blemish, *places: str) -> Piece:

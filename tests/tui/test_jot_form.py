@@ -84,7 +84,7 @@ def test_the_first_thing_wrong_is_told_at_its_field(
     form: BlemishForm, typed: Mapping[str, str], field: str, told: str
 ) -> None:
     """In the words of the field, with a caret under a length that cannot be read."""
-    found = form.read(KNOT | typed)
+    found = form.read(KNOT | dict(typed))
     assert found.jot is None
     assert found.field == field
     assert told in found.lines[0]

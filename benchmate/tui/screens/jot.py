@@ -9,7 +9,6 @@ from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical
 from textual.widgets import Input
 
-from benchmate.tui.jot_form import Jot
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.panes.label import PlainLabel
@@ -22,15 +21,19 @@ if TYPE_CHECKING:
     from textual.app import ComposeResult
 
     from benchmate.tui.glyphs import Glyphs
-    from benchmate.tui.jot_form import Jotted
+    from benchmate.tui.jot_form import Jot, Jotted
     from benchmate.tui.notes_list import JotForm
+    from benchmate.tui.outcome import Outcome
     from benchmate.tui.pad import Pad
 
 AGAIN = "CHECK: nothing is kept yet. Escape again leaves; what was typed here is then dropped."
 
 
-class JotScreen(AskingScreen[Jot | None]):
-    """One short form. Gives what is to be kept, or None for nothing."""
+class JotScreen(AskingScreen["Outcome | None"]):
+    """One short form. Gives what keeping it had to tell, or None for nothing.
+
+    Where `keep` fails what was typed stays, to be tried again.
+    """
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape,ctrl+g", "leave", "Leave", show=False),
@@ -41,9 +44,16 @@ class JotScreen(AskingScreen[Jot | None]):
         PAD_KEY,
     ]
 
-    def __init__(self, form: JotForm, pad: Callable[[], Pad], glyphs: Glyphs) -> None:
+    def __init__(
+        self,
+        form: JotForm,
+        keep: Callable[[Jot], Outcome],
+        pad: Callable[[], Pad],
+        glyphs: Glyphs,
+    ) -> None:
         super().__init__()
         self._form = form
+        self._keep = keep
         self._pad = pad
         self._glyphs = glyphs
         self._header = HeaderLine(glyphs=glyphs, id="jot-title")
@@ -109,8 +119,12 @@ class JotScreen(AskingScreen[Jot | None]):
         read = self._weigh()
         if read.jot is None:
             self._field(read.field).focus()
+            return
+        outcome = self._keep(read.jot)
+        if outcome.failed:
+            self._effect.tell((f"CHECK: {outcome.words}", *read.lines))
         else:
-            self.dismiss(read.jot)
+            self.dismiss(outcome)
 
     def action_leave(self) -> None:
         """Leave; what was typed is dropped only when that was said."""

@@ -21,7 +21,6 @@ if TYPE_CHECKING:
 
     from benchmate.tui.desk import Desk
     from benchmate.tui.glyphs import Glyphs
-    from benchmate.tui.jot_form import Jot
     from benchmate.tui.notes_list import Addition
     from benchmate.tui.outcome import Outcome
 
@@ -101,12 +100,13 @@ class NotesScreen(AskingScreen[None]):
 
     def _chosen(self, found: tuple[Addition, ...], place: int | None) -> None:
         if place is not None:
-            screen = JotScreen(found[place].form(), self._desk.pad, self._glyphs)
-            self.app.push_screen(screen, self._typed)
+            desk = self._desk
+            screen = JotScreen(found[place].form(), desk.jot, desk.pad, self._glyphs)
+            self.app.push_screen(screen, self._kept)
 
-    def _typed(self, jot: Jot | None) -> None:
-        if jot is not None:
-            self._do(lambda desk: desk.jot(jot))
+    def _kept(self, outcome: Outcome | None) -> None:
+        if outcome is not None:
+            self._do(lambda _desk: outcome)
 
     def action_take_out(self) -> None:
         """Take the one in hand out."""

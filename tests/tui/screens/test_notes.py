@@ -1,5 +1,7 @@
 """Noting at the bench with the keyboard alone: a note, a knot, taken out, undone."""
 
+import errno
+import os
 from pathlib import Path
 
 import pytest
@@ -9,6 +11,29 @@ from benchmate.tui.screens.jot import JotScreen
 from benchmate.tui.screens.notes import NotesScreen
 from tests.tui.pictures import screen_text, settled
 from tests.tui.screens.test_walk import opened, panes_words
+
+
+async def test_what_cannot_be_kept_stays_in_its_field(
+    demo: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A full disk loses no word."""
+
+    def full(_descriptor: int) -> None:
+        raise OSError(errno.ENOSPC, "full")
+
+    async with opened(demo, (80, 24)) as (pilot, desk):
+        await pilot.press("i", "a", "enter", *"Fuzzy")
+        monkeypatch.setattr(os, "fsync", full)
+        await pilot.press("enter")
+        text = await settled(pilot)
+        assert isinstance(pilot.app.screen, JotScreen)
+        assert "CHECK: Not kept" in text
+        assert "Fuzzy" in text
+        monkeypatch.undo()
+        await pilot.press("enter")
+        assert isinstance(pilot.app.screen, NotesScreen)
+        assert desk.walk.progress.notes[0].text == "Fuzzy"
+
 
 SIZES = [(80, 24), (120, 40)]
 
@@ -73,4 +98,5 @@ async def test_a_knot_is_weighed_while_it_is_typed(demo: Path, size: tuple[int, 
         assert len(desk.walk.progress.blemishes) == 1
         await pilot.press("i")
         assert isinstance(pilot.app.screen, BenchScreen)
-        assert "look" in screen_text(pilot.app)
+        assert "\u25c9" in screen_text(pilot.app)
+        assert any("lies in the foot tenon" in each.text for each in desk.words())
