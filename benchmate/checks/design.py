@@ -1,5 +1,6 @@
-"""All findings on one timber: its joints' own, and ticks that no longer tell the truth."""
+"""All findings on one timber: its joints' own, its blemishes, and ticks no longer true."""
 
+from benchmate.checks.blemishes import blemish_findings
 from benchmate.checks.joints import (
     cuts_meet,
     little_wood_between,
@@ -21,9 +22,11 @@ def findings_on(layout: Layout, progress: Progress, tape: Tape) -> tuple[Finding
     """Every finding on a timber, the worst first."""
     found = (
         *findings_of(layout, tape),
+        *blemish_findings(layout, progress.blemishes, tape),
         *tick_out_of_date(layout, progress, tape),
         *tick_without_step(layout, progress),
         *size_without_place(layout, progress),
+        *note_without_place(layout, progress),
     )
     return tuple(sorted(found, key=lambda finding: -finding.severity))
 
@@ -100,4 +103,25 @@ def size_without_place(layout: Layout, progress: Progress) -> tuple[Finding, ...
             remedy=f"correct the place's name in progress/{stick.id}.toml, or take it out",
         )
         for place in sorted(lost)
+    )
+
+
+def note_without_place(layout: Layout, progress: Progress) -> tuple[Finding, ...]:
+    """A note is about a step or a joint that the timber does not have.
+
+    It stands at no step now, though somebody meant it for one. Usually a joint was renamed by hand
+    or taken out. Remedy: correct what it is about in the progress file.
+    """
+    known = {"", *(step.id for step in layout.steps), *(each.id for each in layout.features)}
+    return tuple(
+        Finding(
+            code="note-without-place",
+            severity=Severity.LOOK,
+            timber=layout.stick.id,
+            feature="",
+            message=f'{note.id} is about "{note.about}", which this timber does not have',
+            remedy=f"correct it in progress/{layout.stick.id}.toml, or take the note out with i",
+        )
+        for note in progress.notes
+        if note.about not in known
     )

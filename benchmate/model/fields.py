@@ -53,6 +53,12 @@ def _run(value: object, info: ValidationInfo) -> Length:
     return run
 
 
+def _distance(value: object, info: ValidationInfo) -> Length:
+    if isinstance(value, Length):
+        return value
+    return read_length(_text(value, example='"3 ft"'), bare=_bare(info))
+
+
 def _exact(value: object) -> Length:
     if isinstance(value, Length):
         return value
@@ -143,6 +149,11 @@ def _note(value: object) -> str:
     return check_text(text, longest=LONGEST_NOTE, lines=True) if text else text
 
 
+def _words(value: object) -> str:
+    text = _text(value, example='"Fuzzy grain: chisel from the head"')
+    return check_text(text, longest=LONGEST_NOTE, lines=True)
+
+
 def _id(value: object) -> str:
     return check_id(_text(value, example='"post-se"'))
 
@@ -159,6 +170,9 @@ PositiveSize = Annotated[Length, *_field(_positive_size, _exact_text)]
 
 PositiveRun = Annotated[Length, *_field(_run, _exact_text)]
 """A length along a timber that must be more than nothing, and holds no names."""
+
+Distance = Annotated[Length, *_field(_distance, _exact_text)]
+"""How far along a timber, nothing or more, without names."""
 
 ExactLength = Annotated[Length, *_field(_exact, _exact_text)]
 """A length as the program stores it: any nanometre, either sign, however long."""
@@ -186,6 +200,9 @@ Hook = Annotated[str, PlainValidator(_hook)]
 
 Note = Annotated[str, PlainValidator(_note)]
 """A note people read: any language, several lines, or empty."""
+
+Words = Annotated[str, PlainValidator(_words)]
+"""A note that says something: any language, several lines."""
 
 Id = Annotated[str, PlainValidator(_id)]
 """A name files and other records point to."""

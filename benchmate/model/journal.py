@@ -11,7 +11,16 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from benchmate.model.fields import Id, Note
-from benchmate.model.progress import AsCut, Measured, Moment, Signed, SignWord, Tick
+from benchmate.model.progress import (
+    AsCut,
+    Blemish,
+    Measured,
+    Moment,
+    Signed,
+    SignWord,
+    Tick,
+    WrittenNote,
+)
 from benchmate.model.record import Record
 
 Token = Annotated[str, Field(pattern="^[0-9a-f]{12}$")]
@@ -65,6 +74,28 @@ class SignedPart(Record):
     now_at: _Place = 0
 
 
+class NotePart(Record):
+    """A note before and after; None where there was none."""
+
+    what: Literal["note"]
+    key: Id
+    was: WrittenNote | None = None
+    was_at: _Place = 0
+    now: WrittenNote | None = None
+    now_at: _Place = 0
+
+
+class BlemishPart(Record):
+    """A blemish before and after; None where none was noted."""
+
+    what: Literal["blemish"]
+    key: Id
+    was: Blemish | None = None
+    was_at: _Place = 0
+    now: Blemish | None = None
+    now_at: _Place = 0
+
+
 class NamePart(Record):
     """What one name of the project file was written as before and after."""
 
@@ -107,7 +138,7 @@ class TextPart(Record):
     moves: tuple[MovedPart, ...] = ()
 
 
-ProgressPart = TickPart | MeasuredPart | AsCutPart | SignedPart
+ProgressPart = TickPart | MeasuredPart | AsCutPart | SignedPart | NotePart | BlemishPart
 """What changes in a timber's progress file."""
 
 ProjectPart = NamePart | TextPart

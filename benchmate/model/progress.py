@@ -1,4 +1,4 @@
-"""What is kept for one timber: its ticks, its real sizes, what is signed of it."""
+"""What is kept for one timber: ticks, real sizes, notes, blemishes and what is signed of it."""
 
 from datetime import datetime
 from typing import Annotated, Literal, get_args
@@ -6,7 +6,18 @@ from typing import Annotated, Literal, get_args
 from pydantic import AfterValidator, Field
 
 from benchmate.measure.length import Length
-from benchmate.model.fields import ExactLength, Hook, Id, Note, PositiveSize
+from benchmate.model.directions import Face
+from benchmate.model.fields import (
+    Distance,
+    ExactLength,
+    Hook,
+    Id,
+    Note,
+    PositiveRun,
+    PositiveSize,
+    Size,
+    Words,
+)
 from benchmate.model.record import Record
 
 FIRST_YEAR, LAST_YEAR = 1970, 9998
@@ -73,6 +84,53 @@ class Signed(Record):
     at: Moment
 
 
+class WrittenNote(Record):
+    """A note in words: `about` a step or a joint of the timber by its id, or the whole of it."""
+
+    id: Id
+    about: Note = ""
+    text: Words
+    at: Moment
+
+
+BlemishKind = Literal["knot", "check", "wane", "other"]
+
+BlemishFace = Literal["first", "second", "far first", "far second"]
+"""A long face by its place on the stick: what is in the wood stays, whatever the face is called."""
+
+
+class Blemish(Record):
+    """A fault in the wood, as the box it fills from a long face inwards.
+
+    It starts `from_end` along from the squared reference end and `from_arris` in from the arris
+    that its face makes with the reference face beside it. `deep` is None where nobody knows.
+    """
+
+    id: Id
+    kind: BlemishKind
+    face: BlemishFace
+    from_end: Distance
+    long: PositiveRun
+    from_arris: Size
+    wide: PositiveSize
+    deep: PositiveSize | None = None
+    text: Note = ""
+    at: Moment
+
+    @property
+    def side(self) -> Face:
+        """The face it lies on."""
+        return Face(self.face)
+
+    @property
+    def depth(self) -> Length:
+        """How deep it is counted: as deep as it is wide where nobody knows.
+
+        Common practice, no source: a knot runs in towards the pith and is mostly deeper still.
+        """
+        return self.wide if self.deep is None else self.deep
+
+
 class Progress(Record):
     """Everything kept for one timber, in `progress/<timber>.toml`."""
 
@@ -82,6 +140,8 @@ class Progress(Record):
     as_cut: dict[Id, AsCut] = Field(default_factory=dict)
     ticks: tuple[Tick, ...] = Field(default=(), strict=False)
     signed: tuple[Signed, ...] = Field(default=(), strict=False)
+    notes: tuple[WrittenNote, ...] = Field(default=(), strict=False)
+    blemishes: tuple[Blemish, ...] = Field(default=(), strict=False)
 
     def tick(self, step: str) -> Tick | None:
         """The tick on a step, if it has one."""

@@ -24,6 +24,7 @@ def head_lines(sheet: TimberSheet) -> Iterator[str]:
     yield from (f"LOOK: {each}" for each in sheet.looks)
     if sheet.timber.note:
         yield f"Note: {' '.join(sheet.timber.note.split())}"
+    yield from (f"Noted: {each}" for each in sheet.noted)
 
 
 def _alarms(sheet: TimberSheet) -> Iterator[str]:

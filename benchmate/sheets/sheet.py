@@ -68,7 +68,8 @@ class TimberSheet:
     """Everything on one timber's sheet.
 
     `stops` say what cannot be cut as it is drawn or measured, `looks` what to look at before
-    cutting, `used` the measured and as-cut sizes that the figures go by. `trouble` says why no
+    cutting, `used` the measured and as-cut sizes that the figures go
+    by, `noted` the notes and blemishes, a line each. `trouble` says why no
     figure of the timber can be trusted.
     """
 
@@ -82,6 +83,7 @@ class TimberSheet:
     stops: tuple[str, ...] = ()
     looks: tuple[str, ...] = ()
     used: tuple[str, ...] = ()
+    noted: tuple[str, ...] = ()
     trouble: str = ""
 
     @property

@@ -33,14 +33,18 @@ class Move(NamedTuple):
 
 
 def moved(progress: Progress, move: Move) -> Progress:
-    """A timber's progress under its new id, with every tick and size that it had."""
+    """A timber's progress under its new id, with every tick, size and note that it had."""
     names = move.features
     ticks = tuple(_ticked(tick, names) for tick in progress.ticks)
     sizes = {
         table: {names.get(place, place): size for place, size in getattr(progress, table).items()}
         for table in ("measured", "as_cut")
     }
-    return progress.model_copy(update={"timber": move.new, "ticks": ticks, **sizes})
+    notes = tuple(
+        note.model_copy(update={"about": _step(note.about, names)}) for note in progress.notes
+    )
+    update = {"timber": move.new, "ticks": ticks, "notes": notes, **sizes}
+    return progress.model_copy(update=update)
 
 
 def _ticked(tick: Tick, names: Mapping[str, str]) -> Tick:

@@ -7,13 +7,7 @@ import tomli_w
 
 from benchmate.model.progress import Progress
 from benchmate.model.project import Project
-from benchmate.store.tables import (
-    SIGNED_TABLE,
-    TICK_TABLE,
-    TIMBER_TABLE,
-    WORK_TABLES,
-    table_of,
-)
+from benchmate.store.tables import LISTS, TIMBER_TABLE, WORK_TABLES, table_of
 
 _PROGRESS_HEADER = (
     "# Ticks and real sizes of one timber. Correct a figure here and benchmate reads it; it\n"
@@ -24,10 +18,9 @@ _PROGRESS_HEADER = (
 def progress_text(progress: Progress) -> str:
     """The file of one timber's progress."""
     fields = progress.model_dump(exclude_defaults=True)
-    entries = [(TICK_TABLE, tick) for tick in fields.pop("ticks", ())]
-    entries += [(SIGNED_TABLE, signed) for signed in fields.pop("signed", ())]
+    listed = [(table, entry) for name, table in LISTS.items() for entry in fields.pop(name, ())]
     head = _PROGRESS_HEADER + tomli_w.dumps({"format": progress.format} | fields)
-    return "\n".join((head, *(_entry(table, entry) for table, entry in entries)))
+    return "\n".join((head, *(_entry(table, entry) for table, entry in listed)))
 
 
 def project_text(project: Project) -> str:

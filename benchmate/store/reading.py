@@ -1,6 +1,6 @@
 """Reading a project: strictly, and telling everything that is wrong at once."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from benchmate.measure.reading import Unit
@@ -31,7 +31,7 @@ from benchmate.store.project_meets import check_meets
 from benchmate.store.project_names import check_names, names_sound
 from benchmate.store.project_parts import read_parts
 from benchmate.store.syntax import read_document
-from benchmate.store.tables import SIGNED_TABLE, TICK_TABLE
+from benchmate.store.tables import LISTS
 from benchmate.store.wording import UNKNOWN_KEY
 
 
@@ -81,12 +81,11 @@ def parse_project(data: bytes) -> Project:
 def parse_progress(data: bytes, timber: str, bare: Unit) -> Progress:
     """The progress of a timber that the bytes of its file make. Raises ProjectError."""
     document = _document(progress_name(timber), data)
-    if "ticks" in document.data:
-        document.add(("ticks",), UNKNOWN_KEY, f"head each tick with [[{TICK_TABLE}]]")
-    lists = {"ticks": TICK_TABLE, "signed": SIGNED_TABLE}
-    fields = {key: value for key, value in document.data.items() if key not in lists.values()}
-    for field, table in lists.items():
-        fields[field] = tuple(entry for _, entry in entries(document, table))
+    fields = {key: value for key, value in document.data.items() if key not in LISTS.values()}
+    for name, table in LISTS.items():
+        if name in document.data:
+            document.add((name,), UNKNOWN_KEY, f"head each {table} with [[{table}]]")
+        fields[name] = tuple(entry for _, entry in entries(document, table))
     progress = read_record(document, (), fields, Progress, bare)
     if progress is not None:
         _check_progress(document, progress, timber)
@@ -113,22 +112,27 @@ def _check_progress(document: Document, progress: Progress, timber: str) -> None
     if progress.timber != timber:
         message = f'is "{progress.timber}", but the name of the file says "{timber}"'
         document.add(("timber",), message, "correct the one that is wrong")
-    for place, earlier in _seconds([tick.step for tick in progress.ticks]):
-        line = document.places.line((TICK_TABLE, earlier))
+    for place, earlier in _again(tick.step for tick in progress.ticks):
+        line = document.places.line(("tick", earlier))
         step = progress.ticks[place].step
         message = f'is a second tick on "{step}", ticked on line {line} already'
-        document.add((TICK_TABLE, place, "step"), message, "keep one of them")
-    for place, earlier in _seconds([signed.what for signed in progress.signed]):
-        line = document.places.line((SIGNED_TABLE, earlier))
+        document.add(("tick", place, "step"), message, "keep one of them")
+    for table, listed in (("note", progress.notes), ("blemish", progress.blemishes)):
+        for place, earlier in _again(each.id for each in listed):
+            line = document.places.line((table, earlier))
+            message = f"is the id of another {table}, on line {line}"
+            document.add((table, place, "id"), message, "give one of them another id")
+    for place, earlier in _again(signed.what for signed in progress.signed):
+        line = document.places.line(("signed", earlier))
         message = f'is "{progress.signed[place].what}", as line {line} says already'
-        document.add((SIGNED_TABLE, place, "what"), message, "keep one of them")
+        document.add(("signed", place, "what"), message, "keep one of them")
 
 
-def _seconds(words: Sequence[str]) -> Iterator[tuple[int, int]]:
-    """The places of words that stood before, each with the first such place."""
+def _again(keys: Iterable[str]) -> Iterator[tuple[int, int]]:
+    """The places of keys that were there before, each with the first place it was at."""
     first: dict[str, int] = {}
-    for place, word in enumerate(words):
-        earlier = first.setdefault(word, place)
+    for place, key in enumerate(keys):
+        earlier = first.setdefault(key, place)
         if earlier != place:
             yield place, earlier
 

@@ -14,6 +14,20 @@ TICK_TABLE = "tick"
 SIGNED_TABLE = "signed"
 """The table of what is signed for a whole timber in a progress file."""
 
+NOTE_TABLE = "note"
+"""The table of notes in words in a progress file."""
+
+BLEMISH_TABLE = "blemish"
+"""The table of knots, checks and wane in a progress file."""
+
+LISTS = {
+    "ticks": TICK_TABLE,
+    "signed": SIGNED_TABLE,
+    "notes": NOTE_TABLE,
+    "blemishes": BLEMISH_TABLE,
+}
+"""What a progress record holds many of, and the table that each of them is headed with."""
+
 WORK_FAMILIES = tuple(family for family in FAMILIES if family.record is not Timber)
 """The families whose records stand in the project beside the timbers."""
 

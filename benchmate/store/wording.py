@@ -8,7 +8,7 @@ from pydantic_core import ErrorDetails
 from benchmate.measure.tokens import LengthError
 from benchmate.model.record import Record
 from benchmate.store.nearest import nearest
-from benchmate.store.tables import TICK_TABLE
+from benchmate.store.tables import LISTS
 from benchmate.store.toml_lines import Path
 
 UNKNOWN_KEY = "is not a key known here"
@@ -64,7 +64,7 @@ def keys_at(record: type[Record], path: Path) -> tuple[str, ...]:
 
 def file_key(field: object) -> str:
     """The key of the file that a field of a record stands under."""
-    return TICK_TABLE if field == "ticks" else str(field)
+    return LISTS.get(str(field), str(field))
 
 
 def _record_in(annotation: object) -> type[Record] | None:

@@ -8,9 +8,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from benchmate.layout.standing import State
+from benchmate.model.directions import Face
+from benchmate.model.progress import Blemish
 from benchmate.tui.desk_moves import DeskMoves
 from benchmate.tui.history_list import HistoryList
 from benchmate.tui.names_form import NamesForm
+from benchmate.tui.notes_list import NotesList, additions
 from benchmate.tui.outcome import DONE, Outcome
 from benchmate.tui.sizes_form import SizesForm
 from benchmate.tui.telling import (
@@ -26,9 +29,11 @@ from benchmate.workbench.timber_state import SIGNED_AS, state_of, told_of
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from benchmate.model.progress import SignWord
+    from benchmate.model.progress import SignWord, WrittenNote
     from benchmate.tui.glyphs import Glyphs
+    from benchmate.tui.jot_form import Jot
     from benchmate.tui.member_list import MemberList, Shown
+    from benchmate.tui.notes_list import Addition
     from benchmate.tui.pad import Kept, Pad
     from benchmate.tui.sheets_form import SheetsForm
     from benchmate.workbench.actions import Sizes
@@ -164,6 +169,30 @@ class Desk(DeskMoves):
     def set_sizes(self, sizes: Sizes) -> Outcome:
         """Keep real sizes typed at the step, and say which other timbers they spoil marks on."""
         return self._telling(lambda: self.bench.set_sizes(self.timber, self.step.id, sizes))
+
+    def notes(self) -> NotesList:
+        """What was noted of the timber in hand."""
+        return NotesList(self.walk)
+
+    def additions(self) -> tuple[Addition, ...]:
+        """What can be noted with the step and the face in hand."""
+        face = next((face for face in (self.face(), *self.faces()) if not face.is_end), Face.FIRST)
+        return additions(self.walk, self.place, face, self.bench.project.bare)
+
+    def jot(self, jot: Jot) -> Outcome:
+        """Keep a note or a blemish."""
+        timber, step = self.timber, self.step.id
+        if isinstance(jot, Blemish):
+            outcome = self._kept(lambda: self.bench.add_blemish(timber, step, jot))
+        else:
+            outcome = self._kept(lambda: self.bench.add_note(timber, step, *jot))
+        return outcome if outcome.failed else Outcome("Kept; u takes it back.")
+
+    def take_out(self, noted: WrittenNote | Blemish) -> Outcome:
+        """Take a note or a blemish out."""
+        timber, step = self.timber, self.step.id
+        outcome = self._kept(lambda: self.bench.take_out(timber, step, noted))
+        return outcome if outcome.failed else Outcome("Taken out; u puts it back.")
 
     def set_name(self, new: NewText) -> Outcome:
         """Keep what a name of the project was written as, and say which timbers it spoils."""

@@ -207,6 +207,7 @@ class DeskView:
             glyphs=glyphs,
             reading=shown,
             figure=text,
+            blemishes=self.walk.progress.blemishes,
         )
 
     def end_drawing(self, width: int, height: int) -> Drawing | None:

@@ -32,6 +32,8 @@ class Glyphs:
     """Waste of the same joint that another line takes away."""
     dot: str
     """Waste of other joints."""
+    blemish: str
+    """A knot, a check or wane on a face."""
     arris: str
     """The reference arris, seen on the end grain."""
     across: str
@@ -82,6 +84,7 @@ UNICODE = Glyphs(
     hatch="\u2591",
     light_hatch="\u2571",
     dot="\u00b7",
+    blemish="\u25c9",
     arris="\u25c6",
     across="\u2500",
     upright="\u2502",
@@ -125,6 +128,7 @@ ASCII = Glyphs(
     hatch="%",
     light_hatch="/",
     dot=",",
+    blemish="&",
     arris="@",
     across="-",
     upright="|",

@@ -43,6 +43,8 @@ WORDS = (
         "L2CFA",
         "under M: laid out, 2 checked by a second person (! check again), cut, fitted, assembled",
     ),
+    ("note", "what you wrote with i at the step or its joint; the timber's at its first steps"),
+    ("wood", "a knot, a check or wane noted with i: its face, how far along and how far in"),
     ("job", "g goes to a mark to look at again, else on with the timber, else where most waits"),
 )
 
@@ -63,6 +65,7 @@ def help_sayings(
         (glyphs.hatch * 4, "in a drawing: the waste of the line or task in hand"),
         (glyphs.light_hatch * 4, "the rest of the same joint's waste"),
         (glyphs.dot * 4, "the waste of other joints on that face"),
+        (glyphs.blemish * 4, "a knot, a check or wane that was noted on that face"),
         (glyphs.slant * 4, "a line of the same joint that slants"),
     )
     return (

@@ -159,6 +159,13 @@ KEYS: tuple[Key, ...] = (
         help="Show what was done on the timber and when, and go back there",
     ),
     Key(
+        id="notes",
+        keys=("i",),
+        shown="i",
+        label="note",
+        help="Note something about the timber, a joint or a step; note a knot, a check or wane",
+    ),
+    Key(
         id="sheets",
         keys=("p",),
         shown="p",

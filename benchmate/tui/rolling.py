@@ -141,4 +141,5 @@ class Rolling:
             figure=walk.tape.text(reading.value) if reading else "",
             tags=self.tags(),
             crown=crown_side(walk.layout.stick),
+            blemishes=walk.progress.blemishes,
         )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from benchmate.layout.noted import blemish_words, notes_at, notes_on_stick, one_line
 from benchmate.layout.standing import State
 from benchmate.measure.section import section_text
 from benchmate.model.stick import STICK
@@ -57,7 +58,7 @@ def sayings(
             walk, place, swapped=swapped, listed=listed, short=bool(waits_for) and not whole
         )
         further = tuple(_further(walk, place, swapped=swapped, listed=listed))
-    return (*found, *further, *_rest(walk, place))
+    return (*found, *_noted(walk, place), *further, *_rest(walk, place))
 
 
 def _state(walk: Walk, place: int) -> Iterator[Saying]:
@@ -101,6 +102,13 @@ def _square(walk: Walk, step: Step) -> Iterator[Saying]:
     """How a square is set, and a saw or a bevel with it."""
     if step.setting is not None:
         yield Saying(label="square", text=step.setting.words(walk.tape), strong=True)
+
+
+def _noted(walk: Walk, place: int) -> Iterator[Saying]:
+    """What was written at the step, and at its joint."""
+    step = walk.steps[place]
+    for note in notes_at(walk.progress, step.feature, step.id):
+        yield Saying(label="note", text=one_line(note.text))
 
 
 def _further(walk: Walk, place: int, *, swapped: bool, listed: bool) -> Iterator[Saying]:
@@ -156,6 +164,11 @@ def _notes(walk: Walk) -> Iterator[Saying]:
     )
     if timber.note:
         yield Saying(label="note", text=timber.note)
+    for note in notes_on_stick(walk.progress):
+        yield Saying(label="note", text=one_line(note.text))
+    for blemish in walk.progress.blemishes:
+        text = blemish_words(walk.layout.stick, blemish, walk.tape)
+        yield Saying(label="wood", text=text)
 
 
 def _rest(walk: Walk, place: int) -> Iterator[Saying]:

@@ -1,6 +1,6 @@
 """What a framer does to a timber's progress: pure changes."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import TypeVar
@@ -9,7 +9,16 @@ from benchmate.layout.standing import memory_of
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.model.feature import Asks, Size
-from benchmate.model.progress import AsCut, Measured, Progress, Signed, SignWord, Tick
+from benchmate.model.progress import (
+    AsCut,
+    Blemish,
+    Measured,
+    Progress,
+    Signed,
+    SignWord,
+    Tick,
+    WrittenNote,
+)
 
 SECTION = ("first", "second")
 """The depths of a measured section, in the order a measuring step shows them."""
@@ -69,6 +78,36 @@ def with_sizes(sizes: Sizes) -> Change:
         return progress.model_copy(update={"measured": measured, "as_cut": as_cut})
 
     return change
+
+
+def with_note(note: WrittenNote) -> Change:
+    """The change that adds a note."""
+    return lambda progress: progress.model_copy(update={"notes": (*progress.notes, note)})
+
+
+def with_blemish(blemish: Blemish) -> Change:
+    """The change that adds a blemish."""
+    return lambda progress: progress.model_copy(
+        update={"blemishes": (*progress.blemishes, blemish)}
+    )
+
+
+def without_noted(noted: WrittenNote | Blemish) -> Change:
+    """The change that takes out a note, or a blemish."""
+    table = "blemishes" if isinstance(noted, Blemish) else "notes"
+
+    def change(progress: Progress) -> Progress:
+        listed: tuple[WrittenNote | Blemish, ...] = getattr(progress, table)
+        left = tuple(each for each in listed if each.id != noted.id)
+        return progress.model_copy(update={table: left})
+
+    return change
+
+
+def next_id(kind: str, taken: Iterable[str]) -> str:
+    """The next free id of a kind, counted up past all that are there: `knot-3`."""
+    ends = (each.removeprefix(f"{kind}-") for each in taken if each.startswith(f"{kind}-"))
+    return f"{kind}-{max((int(end) for end in ends if end.isdecimal()), default=0) + 1}"
 
 
 def both(first: Change, second: Change) -> Change:

@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from typing import NamedTuple
 
+from benchmate.layout.noted import about_words, blemish_name, one_line
 from benchmate.layout.step import Step
 from benchmate.model.journal import (
     Action,
@@ -19,7 +20,7 @@ from benchmate.model.journal import (
     ProjectPart,
     TextPart,
 )
-from benchmate.model.progress import Signed, SignWord
+from benchmate.model.progress import Blemish, Signed, SignWord, WrittenNote
 from benchmate.model.words import LONGEST_NOTE, visible
 from benchmate.store.keeper import Keeper
 from benchmate.store.moving import Move
@@ -30,11 +31,15 @@ from benchmate.workbench.actions import (
     Sizes,
     both,
     measured_by,
+    next_id,
     tick_for,
+    with_blemish,
+    with_note,
     with_shown,
     with_sign,
     with_sizes,
     with_tick,
+    without_noted,
 )
 from benchmate.workbench.history import Event, history_of
 from benchmate.workbench.keeping import NotKeptError, NotUndoneError, told_if_not_kept
@@ -106,6 +111,31 @@ class Bench(OpenProject):
         """Keep real sizes typed at a step. Raises NotKeptError."""
         words = f"sizes at {sizes.place.replace('-', ' ')}"
         self._act(words, timber, step, with_sizes(sizes), self._clock())
+
+    def add_note(self, timber: str, step: str, about: str, text: str) -> None:
+        """Write a note about a step, a joint or, with nothing, the timber. Raises NotKeptError."""
+        walk, at = self.walk(timber), self._clock()
+        id_ = next_id("note", (each.id for each in walk.progress.notes))
+        note = WrittenNote(id=id_, about=about, text=text, at=at)
+        words = f"note on {about_words(walk.layout, about)}"
+        self._act(words, timber, step, with_note(note), at)
+
+    def add_blemish(self, timber: str, step: str, blemish: Blemish) -> None:
+        """Note a blemish of the stick, under the next free id. Raises NotKeptError."""
+        walk, at = self.walk(timber), self._clock()
+        id_ = next_id(blemish.kind, (each.id for each in walk.progress.blemishes))
+        kept = blemish.model_copy(update={"id": id_, "at": at})
+        words = f"noted: {blemish_name(walk.layout.stick, kept, walk.tape)}"
+        self._act(words, timber, step, with_blemish(kept), at)
+
+    def take_out(self, timber: str, step: str, noted: WrittenNote | Blemish) -> None:
+        """Take a note or a blemish out. Raises NotKeptError."""
+        walk = self.walk(timber)
+        if isinstance(noted, Blemish):
+            words = f"taken out: {blemish_name(walk.layout.stick, noted, walk.tape)}"
+        else:
+            words = f"note taken out: {one_line(noted.text)}"
+        self._act(words, timber, step, without_noted(noted), self._clock())
 
     def set_name(
         self, table: str, name: str, text: str, *, timber: str = "", step: str = ""

@@ -5,11 +5,13 @@ Every length is `{"nm": whole nanometres, "shown": as on the tape}`.
 
 from typing import Any
 
+from benchmate.layout.noted import arris_of
 from benchmate.layout.standing import Standing
 from benchmate.layout.step import Step
 from benchmate.measure.length import Length
 from benchmate.measure.printing import Tape
 from benchmate.model.findings import Finding
+from benchmate.model.progress import Blemish, WrittenNote
 from benchmate.workbench.find_entries import Hit
 from benchmate.workbench.jobs import Wait, Waits
 from benchmate.workbench.walk import Walk
@@ -44,6 +46,8 @@ def walk_data(walk: Walk, waits: Waits) -> dict[str, Any]:
             _step_data(walk, step, standing, waits.get(step.id, ()))
             for step, standing in zip(walk.steps, walk.standings, strict=True)
         ],
+        "notes": [note_data(note) for note in walk.progress.notes],
+        "blemishes": [blemish_data(walk, each) for each in walk.progress.blemishes],
         "findings": [finding_data(finding) for finding in walk.findings],
     }
 
@@ -85,6 +89,32 @@ def hit_data(hit: Hit, tape: Tape) -> dict[str, Any]:
         "value": length_data(hit.value, tape) if hit.value is not None else None,
         "timber": hit.timber,
         "step": hit.step,
+    }
+
+
+def note_data(note: WrittenNote) -> dict[str, Any]:
+    """One note, and when it was written."""
+    return {
+        "id": note.id,
+        "about": note.about,
+        "text": note.text,
+        "at": note.at.isoformat(),
+    }
+
+
+def blemish_data(walk: Walk, blemish: Blemish) -> dict[str, Any]:
+    """One blemish; its depth is null where nobody knows."""
+    stick, tape = walk.layout.stick, walk.tape
+    lengths = ("from_end", "long", "from_arris", "wide")
+    return {
+        "id": blemish.id,
+        "kind": blemish.kind,
+        "face": stick.pose.words(blemish.side),
+        "arris": arris_of(stick, blemish.side),
+        **{name: length_data(getattr(blemish, name), tape) for name in lengths},
+        "deep": None if blemish.deep is None else length_data(blemish.deep, tape),
+        "text": blemish.text,
+        "at": blemish.at.isoformat(),
     }
 
 

@@ -4,12 +4,24 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from benchmate.layout.noted import one_line
 from benchmate.measure.printing import Tape
-from benchmate.model.journal import AsCutPart, MeasuredPart, NamePart, Part, SignedPart, TickPart
+from benchmate.model.journal import (
+    AsCutPart,
+    MeasuredPart,
+    NamePart,
+    NotePart,
+    Part,
+    SignedPart,
+    TickPart,
+)
 from benchmate.model.past import Deed, Past
 from benchmate.model.progress import AsCut, Measured, Tick
 from benchmate.workbench.timber_state import SIGNED_AS
 from benchmate.workbench.walk import Walk
+
+BRIEF = 40
+"""Characters of a note that its line in the history has room for."""
 
 AS_DRAWN = "as drawn"
 """A size that was typed and taken out again."""
@@ -112,6 +124,8 @@ def _figure(part: Part, tape: Tape) -> str:
     match part:
         case TickPart():
             return _marked(part.now, tape) if part.now else ""
+        case NotePart():
+            return _brief(part.now.text) if part.now else ""
         case NamePart():
             return f"was {part.was}"
         case MeasuredPart() | AsCutPart():
@@ -123,6 +137,12 @@ def _figure(part: Part, tape: Tape) -> str:
 def _marked(tick: Tick, tape: Tape) -> str:
     """The figure that a tick was made at, the first of several."""
     return next(map(tape.text, tick.marked.values()), "")
+
+
+def _brief(text: str) -> str:
+    """The beginning of a note, on one line."""
+    told = one_line(text)
+    return told if len(told) <= BRIEF else f"{told[: BRIEF - 3].rstrip()}..."
 
 
 def _sizes(sizes: Measured | AsCut | None, tape: Tape) -> str:

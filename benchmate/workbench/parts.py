@@ -3,17 +3,27 @@
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain
 
-from benchmate.model.journal import AsCutPart, MeasuredPart, ProgressPart, SignedPart, TickPart
-from benchmate.model.progress import AsCut, Measured, Progress, Signed, Tick
+from benchmate.model.journal import (
+    AsCutPart,
+    BlemishPart,
+    MeasuredPart,
+    NotePart,
+    ProgressPart,
+    SignedPart,
+    TickPart,
+)
+from benchmate.model.progress import AsCut, Blemish, Measured, Progress, Signed, Tick, WrittenNote
 from benchmate.workbench.actions import Change, OvertakenError
 
-_Kept = Tick | Measured | AsCut | Signed
+_Kept = Tick | Measured | AsCut | Signed | WrittenNote | Blemish
 
 _RECORDS: Mapping[str, type[ProgressPart]] = {
     "tick": TickPart,
     "measured": MeasuredPart,
     "as-cut": AsCutPart,
     "signed": SignedPart,
+    "note": NotePart,
+    "blemish": BlemishPart,
 }
 
 
@@ -41,12 +51,18 @@ def turned(parts: Sequence[ProgressPart], *, back: bool) -> Change:
 
 
 def _entries(progress: Progress, what: str) -> dict[str, _Kept]:
-    """The entries of one sort by their key, in the order of the file."""
-    if what == "tick":
-        return {tick.step: tick for tick in progress.ticks}
-    if what == "signed":
-        return {signed.what: signed for signed in progress.signed}
-    return dict(progress.measured if what == "measured" else progress.as_cut)
+    """What is kept of one kind by its key, in the order of the file."""
+    match what:
+        case "tick":
+            return {tick.step: tick for tick in progress.ticks}
+        case "signed":
+            return {signed.what: signed for signed in progress.signed}
+        case "note":
+            return {note.id: note for note in progress.notes}
+        case "blemish":
+            return {blemish.id: blemish for blemish in progress.blemishes}
+        case _:
+            return dict(progress.measured if what == "measured" else progress.as_cut)
 
 
 def _parts(before: Progress, after: Progress, what: str) -> Iterator[ProgressPart]:
@@ -80,7 +96,7 @@ def _now(progress: Progress, part: ProgressPart) -> _Kept | None:
 
 
 def _put(progress: Progress, parts: Sequence[ProgressPart], *, back: bool) -> Progress:
-    ticks, measured, as_cut, signed = (
+    ticks, measured, as_cut, signed, notes, blemishes = (
         _with(_entries(progress, what), [part for part in parts if part.what == what], back=back)
         for what in _RECORDS
     )
@@ -89,6 +105,8 @@ def _put(progress: Progress, parts: Sequence[ProgressPart], *, back: bool) -> Pr
         "measured": measured,
         "as_cut": as_cut,
         "signed": tuple(signed.values()),
+        "notes": tuple(notes.values()),
+        "blemishes": tuple(blemishes.values()),
     }
     return progress.model_copy(update=update)
 
@@ -107,6 +125,6 @@ def _with(
 
 
 def _reason(part: ProgressPart, now: _Kept | None, count: int) -> str:
-    if isinstance(part, TickPart | SignedPart):
+    if isinstance(part, TickPart | SignedPart | NotePart | BlemishPart):
         return "it is gone" if now is None else "it is another now"
     return "these are others now" if count == 1 else "its sizes are others now"

@@ -8,6 +8,7 @@ from datetime import UTC, datetime
 
 from benchmate.checks.design import TICK_OUT_OF_DATE
 from benchmate.layout.likeness import alike, hand
+from benchmate.layout.noted import about_words, blemish_words, one_line
 from benchmate.layout.roster import entry, looks
 from benchmate.layout.standing import Standing
 from benchmate.layout.step import Step
@@ -49,6 +50,7 @@ def timber_sheet(bench: Bench, timber: str, made: datetime) -> TimberSheet:
             if found.severity is not Severity.STOP and found.code != TICK_OUT_OF_DATE
         ),
         used=tuple(_used(bench, walk)),
+        noted=tuple(_noted(walk)),
         trouble=walk.trouble,
     )
 
@@ -118,6 +120,15 @@ def _frame_row(bench: Bench, timber: str) -> FrameRow:
         meets=() if stops else tuple(meets_words(each, tape) for each in found.meets),
         stops=stops,
     )
+
+
+def _noted(walk: Walk) -> Iterator[str]:
+    """The notes of a timber, each with what it is about, and its blemishes."""
+    for note in walk.progress.notes:
+        lead = f"{about_words(walk.layout, note.about)}: " if note.about else ""
+        yield f"{lead}{one_line(note.text)}"
+    for blemish in walk.progress.blemishes:
+        yield blemish_words(walk.layout.stick, blemish, walk.tape)
 
 
 def _used(bench: Bench, walk: Walk) -> Iterator[str]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from benchmate.layout.noted import blemish_words, notes_at, notes_on_stick, one_line
 from benchmate.layout.standing import Standing, State
 from benchmate.layout.step import Step
 from benchmate.measure.printing import Tape
@@ -10,6 +11,9 @@ from benchmate.model.findings import Finding
 from benchmate.workbench.find_entries import Hit
 from benchmate.workbench.jobs import Waits, waits_in_words
 from benchmate.workbench.walk import Walk
+
+BLEMISH = "blemish-"
+"""What the codes of findings on blemishes begin with."""
 
 _WAITING = "[w]"
 _BOX = {State.OPEN: "[ ]", State.TICKED: "[x]", State.LOOK_AGAIN: "[!]"}
@@ -28,11 +32,27 @@ def heading(walk: Walk) -> str:
 def marks_text(walk: Walk, waits: Waits) -> str:
     """Every step of one timber, a few lines each; `waits` is what waits on it for others."""
     lines = [heading(walk), *(f"  note: {line}" for line in walk.timber.note.splitlines())]
+    lines += _noted(walk)
     if walk.trouble:
         return "\n".join([*lines, f"  ! figures withheld: {walk.trouble}"])
     for step, standing in zip(walk.steps, walk.standings, strict=True):
         lines += _step_lines(walk, step, standing, waits_in_words(waits.get(step.id, ())))
+        lines += (
+            f"        note: {one_line(note.text)}"
+            for note in notes_at(walk.progress, step.feature, step.id)
+        )
     return "\n".join(lines)
+
+
+def _noted(walk: Walk) -> Iterator[str]:
+    """What was noted of the whole timber and its wood, and what its blemishes do to joints."""
+    for note in notes_on_stick(walk.progress):
+        yield f"  note: {one_line(note.text)}"
+    for blemish in walk.progress.blemishes:
+        yield f"  wood: {blemish_words(walk.layout.stick, blemish, walk.tape)}"
+    for finding in walk.findings:
+        if finding.code.startswith(BLEMISH):
+            yield f"  ! look: {finding.message}; {finding.remedy}."
 
 
 def _step_lines(walk: Walk, step: Step, standing: Standing, waits_for: str) -> Iterator[str]:

@@ -1,6 +1,7 @@
 """The head of a sheet."""
 
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 from benchmate.sheets.head import faces_line, head_lines, lengths, sizes_line, title
@@ -26,6 +27,15 @@ def test_the_real_sizes_used_are_stated(sheet_of: SheetOf) -> None:
     assert 'foot tenon measured first 7-3/16", second 6-15/16"' in sizes_line(sheet_of("post-se"))
     assert "SW post's foot tenon as cut" in sizes_line(sheet_of("sill-south"))
     assert "Nothing measured yet" in sizes_line(sheet_of("plate-north"))
+
+
+def test_notes_and_blemishes_have_a_line_each(sheet_of: SheetOf) -> None:
+    """Behind the timber's own note, each led in the same way."""
+    sheet = replace(sheet_of("post-se"), noted=("Foot tenon: fuzzy", "Knot on the South face"))
+    assert tuple(head_lines(sheet))[-2:] == (
+        "Noted: Foot tenon: fuzzy",
+        "Noted: Knot on the South face",
+    )
 
 
 def test_no_length_is_told_of_a_stopped_timber(sheet_of: SheetOf, spoilt: Path) -> None:

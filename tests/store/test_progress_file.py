@@ -5,7 +5,16 @@ from hypothesis import strategies as st
 
 from benchmate.measure.length import Length
 from benchmate.measure.reading import Unit
-from benchmate.model.progress import SIGN_WORDS, AsCut, Measured, Progress, Signed, Tick
+from benchmate.model.progress import (
+    SIGN_WORDS,
+    AsCut,
+    Blemish,
+    Measured,
+    Progress,
+    Signed,
+    Tick,
+    WrittenNote,
+)
 from benchmate.store.progress_file import progress_text, project_text
 from benchmate.store.reading import parse_progress, parse_project
 from tests.store.samples import CHAMFER, HEAD, JOINT, POST, SILL, STORE
@@ -30,6 +39,23 @@ TICKS = st.builds(
     at=MOMENTS,
 )
 PLACES = st.from_regex(r"[a-c]{1,3}(-[a-c]{1,2})?", fullmatch=True)
+TIMES = st.datetimes(datetime(1970, 1, 2), datetime(9998, 12, 30), timezones=st.just(UTC))  # noqa: DTZ001 - as above
+TYPED = st.integers(1, 3000).map(lambda count: Length.inches(0, count, 64))
+WORDS = st.text(st.characters(exclude_categories=["C", "Z"]), min_size=1, max_size=20)
+WRITTEN = st.builds(WrittenNote, id=PLACES, about=NOTES, text=WORDS, at=TIMES)
+BLEMISHES = st.builds(
+    Blemish,
+    id=PLACES,
+    kind=st.sampled_from(("knot", "check", "wane", "other")),
+    face=st.sampled_from(("first", "second", "far first", "far second")),
+    from_end=TYPED | st.just(Length(0)),
+    long=TYPED,
+    from_arris=TYPED | st.just(Length(0)),
+    wide=TYPED,
+    deep=st.none() | TYPED,
+    text=NOTES,
+    at=TIMES,
+)
 PROGRESS = st.builds(
     Progress,
     timber=st.just("post-sw"),
@@ -42,6 +68,8 @@ PROGRESS = st.builds(
         st.builds(Signed, what=st.sampled_from(SIGN_WORDS), at=MOMENTS),
         unique_by=lambda signed: signed.what,
     ).map(tuple),
+    notes=st.lists(WRITTEN, max_size=3, unique_by=lambda note: note.id).map(tuple),
+    blemishes=st.lists(BLEMISHES, max_size=3, unique_by=lambda each: each.id).map(tuple),
 )
 
 

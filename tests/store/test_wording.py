@@ -70,7 +70,12 @@ def test_a_kind_that_is_not_foreseen_is_still_told() -> None:
 @pytest.mark.parametrize(
     ("record", "path", "keys"),
     [
-        (Progress, ("x",), ("format", "timber", "measured", "as_cut", "tick", "signed")),
+        (
+            Progress,
+            ("x",),
+            ("format", "timber", "measured", "as_cut", "tick", "signed", "note", "blemish"),
+        ),
+        (Progress, ("notes", 0, "x"), ("id", "about", "text", "at")),
         (Progress, ("measured", "foot", "x"), ("first", "second")),
         (Progress, ("ticks", 0, "x"), ("step", "marked", "on", "waste", "at")),
         (Chamfer, ("near_stop", "x"), ("shoulder", "distance", "level")),

@@ -34,6 +34,8 @@ class Role(Enum):
     JOINT_WASTE = "joint waste"
     """What other lines of the same joint take away."""
     OTHER_WASTE = "other waste"
+    BLEMISH = "blemish"
+    """A knot, a check or wane that was noted."""
     WASTE_ARROW = "waste arrow"
     POINTER = "pointer"
     DIMENSION = "dimension"

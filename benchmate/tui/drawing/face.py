@@ -12,12 +12,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from benchmate.tui.drawing.blemished import blemished
 from benchmate.tui.drawing.canvas import Canvas, Cell, Drawing, Role
 from benchmate.tui.drawing.datum import datum_along
 from benchmate.tui.drawing.grid import Grid, Sheet
 from benchmate.tui.drawing.notes import add_notes, margin, on_reference_edge, set_along
 from benchmate.tui.drawing.paint import (
     paint_arrows,
+    paint_blemishes,
     paint_current,
     paint_lines,
     paint_thin_waste,
@@ -30,6 +32,7 @@ if TYPE_CHECKING:
     from benchmate.layout.step import Layout, Step
     from benchmate.model.directions import Face, Pose
     from benchmate.model.feature import Reading
+    from benchmate.model.progress import Blemish
     from benchmate.tui.glyphs import Glyphs
 
 _FEWEST_ROWS = 3
@@ -47,13 +50,14 @@ def draw_face(
     glyphs: Glyphs,
     reading: Reading | None = None,
     figure: str = "",
+    blemishes: tuple[Blemish, ...] = (),
 ) -> Drawing:
     """A long face in exactly `width` by `height` cells; blank where that is too small.
 
     `reading` is the one in use, the step's first if not given; `figure` is that reading as text,
-    of characters one cell wide, and is left out where it does not fit.
+    of characters one cell wide, and is left out where it does not fit. `blemishes` are the stick's.
     """
-    drawn = scene(layout, step, face, reading)
+    drawn = blemished(scene(layout, step, face, reading), blemishes)
     canvas = Canvas(width, height)
     top, bottom = _rows_beside(drawn)
     edges = margin(drawn, figure, width)
@@ -134,6 +138,7 @@ def along_of(drawn: Scene) -> tuple[int, ...]:
 def paint_face(sheet: Sheet, drawn: Scene) -> None:
     """A long face on its grid, with all but what is written round it."""
     paint_waste(sheet, drawn)
+    paint_blemishes(sheet, drawn)
     _paint_datum(sheet, drawn)
     paint_lines(sheet, drawn)
     _paint_edges(sheet, drawn)

@@ -30,6 +30,13 @@ def paint_waste(sheet: Sheet, drawn: Scene) -> None:
             sheet.canvas.put(cells, char, role)
 
 
+def paint_blemishes(sheet: Sheet, drawn: Scene) -> None:
+    """Knots, checks and wane; one that falls between the cells has one cell at its middle."""
+    for shape in drawn.blemishes:
+        cells = _cells_in(shape, sheet.grid) or _middle(shape, sheet.grid)
+        sheet.canvas.put(cells, sheet.glyphs.blemish, Role.BLEMISH)
+
+
 def paint_thin_waste(sheet: Sheet, drawn: Scene) -> None:
     """Waste too thin for a row of its own between its line and the arris: the arris is hatched."""
     for shape in drawn.waste:

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from benchmate.layout.step import Layout, Step
     from benchmate.model.directions import Face, Pose
     from benchmate.model.feature import Reading
+    from benchmate.model.progress import Blemish
     from benchmate.tui.drawing.tags import Tag
 
 
@@ -22,7 +23,7 @@ class Roll:
     """What to draw: a step of a layout, the face in hand, and how much of the length.
 
     `best` is a face that shows the line in hand. `tags` are the figures along the edges of each
-    face, `crown` the face that the crown goes to.
+    face, `crown` the face that the crown goes to, `blemishes` those of the stick.
     """
 
     layout: Layout
@@ -34,6 +35,7 @@ class Roll:
     figure: str
     tags: Mapping[Face, tuple[Tag, ...]]
     crown: Face | None
+    blemishes: tuple[Blemish, ...] = ()
 
 
 def face_below(pose: Pose, face: Face) -> Face:

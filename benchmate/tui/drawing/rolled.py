@@ -16,6 +16,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from benchmate.model.directions import Face
+from benchmate.tui.drawing.blemished import blemished
 from benchmate.tui.drawing.canvas import Canvas, Drawing
 from benchmate.tui.drawing.end import draw_end
 from benchmate.tui.drawing.face import along_of, wishes
@@ -90,7 +91,10 @@ def _widest(roll: Roll, width: int) -> int:
 def _scenes(roll: Roll) -> dict[Face, Scene]:
     """The four faces, all of one length, so that their marks stand in the same columns."""
     order = in_order(roll.layout.stick.pose, roll.face)
-    found = {face: scene(roll.layout, roll.step, face, roll.reading) for face in order}
+    found = {
+        face: blemished(scene(roll.layout, roll.step, face, roll.reading), roll.blemishes)
+        for face in order
+    }
     low = min(drawn.low[0] for drawn in found.values())
     high = max(drawn.high[0] for drawn in found.values())
     return {

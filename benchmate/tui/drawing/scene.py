@@ -52,6 +52,7 @@ class Scene:
 
     `waste` is what the step takes away, `joint_waste` the rest of its joint's, `other_waste` that
     of other joints. `low` and `high` are its corners; they hold the rough trim where that is cut.
+    `blemishes` are the knots, checks and wane on it.
     """
 
     stick: Stick
@@ -65,6 +66,7 @@ class Scene:
     current: tuple[Mark, ...]
     line: Line | None
     reading: Reading | None
+    blemishes: tuple[Outline, ...] = ()
 
     @property
     def slant(self) -> Slant | None:

@@ -197,6 +197,16 @@ class BenchDoors(DeskActions, BenchView):
         self._hush()
         self.app.push_screen(StandBackScreen(desk, self._glyphs), self._come_back)
 
+    def action_notes(self) -> None:
+        """Show the notes and blemishes of the timber, and add to them."""
+        desk = self.desk
+        if desk is None or desk.empty:
+            return
+        from benchmate.tui.screens.notes import NotesScreen  # noqa: PLC0415 - paid when opened
+
+        self._hush()
+        self.app.push_screen(NotesScreen(desk, self._glyphs), self._come_back)
+
     def action_roll(self) -> None:
         """Show the timber's faces and ends as it is rolled on the horses."""
         desk = self.desk

@@ -2,6 +2,7 @@
 
 from benchmate.frame.frame import Frame
 from benchmate.model.directions import end_words
+from benchmate.model.progress import Progress
 from benchmate.model.project import Timber
 from benchmate.model.work import Work
 from benchmate.store.files import progress_name
@@ -59,11 +60,11 @@ class Removal(Form):
         if not self._timber:
             return ""
         progress = self.bench.walk(self._timber).progress
-        if not (progress.ticks or progress.measured or progress.as_cut or progress.signed):
-            return "Nothing is ticked or measured on it."
+        if progress == Progress(timber=progress.timber):
+            return "Nothing is ticked, measured or noted on it."
         count = len(progress.ticks)
         return (
-            f"Its {count} tick{'' if count == 1 else 's'} and its sizes stay in "
+            f"Its {count} tick{'' if count == 1 else 's'} and its sizes and notes stay in "
             f"{progress_name(self._timber)}: it is kept, and told of as one of a timber that "
             "the project has not."
         )

@@ -258,7 +258,7 @@ async def test_removing_a_post_says_what_goes_with_it_and_asks_once(shed: Path) 
         await choose(pilot, "Remove SE post")
         text = words_on(pilot)
         assert "With it go se-foot (South sill), se-head (South plate)" in text
-        assert "ticks and its sizes stay in progress/post-se.toml" in text
+        assert "ticks and its sizes and notes stay in progress/post-se.toml" in text
         assert "East tie, south end at: 6-1/2 in" in text
         await pilot.pause(2 * PAUSE)
         await pilot.press("enter")

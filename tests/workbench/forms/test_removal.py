@@ -15,7 +15,7 @@ def test_a_post_goes_and_the_tie_stays_where_it_is(shed: Bench) -> None:
     assert joints == (
         "With it go se-foot (South sill), se-head (South plate), tie-east-south (East tie)."
     )
-    assert ticks.startswith("Its 9 ticks and its sizes stay in progress/post-se.toml: ")
+    assert ticks.startswith("Its 9 ticks and its sizes and notes stay in progress/post-se.toml: ")
     was = shed.frame.place("tie-east")
     project = parsed(form.edit(form.texts()).text)
     shed.edit_project("gone", form.edit(form.texts()).text)
@@ -42,4 +42,4 @@ def test_a_joint_alone(shed: Bench) -> None:
     assert [blank.key for blank in form.blanks] == ["tie-west.reference_end_at"]
     assert form.title == "Remove tie-west-south"
     bare = Removal(shed, timber="joist-e1")
-    assert bare.says({})[1] == "Nothing is ticked or measured on it."
+    assert bare.says({})[1] == "Nothing is ticked, measured or noted on it."
