@@ -47,6 +47,9 @@ class BenchScreen(BenchView):
     class Projects(Message):
         """Another project is to be chosen."""
 
+    class Settings(Message):
+        """The framer's own settings are to be seen."""
+
     def lay(self, desk: Desk) -> None:
         """Put a project on the screen, in place of one that lay there, and watch its files."""
         if self.desk is None:
@@ -214,7 +217,7 @@ class BenchScreen(BenchView):
         from benchmate.tui.screens.find import FindScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        tape = desk.bench.project.tape
+        tape = desk.bench.tape
         screen = FindScreen(desk.index(), tape, self._glyphs, recent=desk.looked_up)
         self.app.push_screen(screen, self._found)
 
@@ -316,6 +319,16 @@ class BenchScreen(BenchView):
         """Open another project, or make one."""
         self._hush()
         self.post_message(self.Projects())
+
+    def action_settings(self) -> None:
+        """Look at one's own settings."""
+        self._hush()
+        self.post_message(self.Settings())
+
+    def take_up(self, words: str, *, warning: bool = False) -> None:
+        """Show everything anew after the settings were changed, and say so."""
+        self._show_all()
+        self._say(words, warning=warning)
 
     def action_quit(self) -> None:
         """Leave; everything is already kept."""
