@@ -5,7 +5,6 @@ from pathlib import Path
 
 import pytest
 
-from benchmate.store import preference_file
 from benchmate.store.files import trouble
 from benchmate.store.preference_file import read_preferences, write_preferences
 from benchmate.store.problem import KeepError, ProjectError
@@ -22,8 +21,10 @@ colours = "light"
 FAULTS = (
     (
         'units = "mm"\ncolours = "pink"\n',
-        ':2: colours: is "pink", which cannot be set here\n  colours = "pink"\n'
-        "  write one of dark, light, high-contrast, none",
+        (
+            ':2: colours: is "pink", which cannot be set here\n  colours = "pink"\n'
+            "  write one of dark, light, high-contrast, none"
+        ),
     ),
     (
         'color = "dark"\n',
@@ -35,18 +36,24 @@ FAULTS = (
     ),
     (
         'guide_block = "2"\n',
-        ':1: guide_block: is a number without a unit\n  guide_block = "2"\n'
-        "  write 1-1/2 in, or 38 mm",
+        (
+            ':1: guide_block: is a number without a unit\n  guide_block = "2"\n'
+            "  write 1-1/2 in, or 38 mm"
+        ),
     ),
     (
         'units = "mm"\ngraduation = "1/16"\n',
-        ':2: graduation: is "1/16", which cannot be set here\n  graduation = "1/16"\n'
-        "  write one of 1 mm, 0.5 mm",
+        (
+            ':2: graduation: is "1/16", which cannot be set here\n  graduation = "1/16"\n'
+            "  write one of 1 mm, 0.5 mm"
+        ),
     ),
     (
         'tenon_share = "3/4"\n',
-        ':1: tenon_share: is no share of a timber up to a half\n  tenon_share = "3/4"\n'
-        "  write one, as 1/4 or 1/3",
+        (
+            ':1: tenon_share: is no share of a timber up to a half\n  tenon_share = "3/4"\n'
+            "  write one, as 1/4 or 1/3"
+        ),
     ),
     (
         "digits = 7\n",
@@ -176,6 +183,6 @@ def test_a_place_that_cannot_be_seen_is_told(path: Path, monkeypatch: pytest.Mon
     def refuse(_path: Path) -> bool:
         raise PermissionError(errno.EACCES, "no")
 
-    monkeypatch.setattr(preference_file.Path, "exists", refuse)
+    monkeypatch.setattr(Path, "exists", refuse)
     (problem,) = read_preferences(path).problems
     assert problem.message == trouble(path, PermissionError(errno.EACCES, "no")).problem
