@@ -24,3 +24,12 @@ def _sealed(monkeypatch: pytest.MonkeyPatch, tmp_path_factory: pytest.TempPathFa
     monkeypatch.setenv("XDG_STATE_HOME", str(home / "state"))
     note_seen(TOUR, os.environ)
     monkeypatch.delenv("NO_COLOR", raising=False)
+
+
+WORKERS_A_CORE = 2
+"""Tests of the screen sleep for half of their time, until an app has nothing left to do."""
+
+
+def pytest_xdist_auto_num_workers() -> int:
+    """Enough workers to keep every core busy."""
+    return WORKERS_A_CORE * len(os.sched_getaffinity(0))

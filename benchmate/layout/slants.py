@@ -1,11 +1,13 @@
 """A slanting line in words and figures: its start leads, its other end and its settings follow."""
 
+from math import hypot
+
 from benchmate.frame.flats import nearest
 from benchmate.layout.step import LINE
 from benchmate.measure.length import Length
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Line, Reading, Slant
-from benchmate.model.setting import Arm, Setting
+from benchmate.model.setting import Arm, Setting, Square
 from benchmate.model.solids import Axis
 from benchmate.model.stick import Stick, axis_from, reference_for
 from benchmate.model.words import lower_first
@@ -54,7 +56,21 @@ def setting_of(stick: Stick, line: Line, faces: tuple[Face, ...]) -> Setting | N
     if inside(line, faces):
         return slant.setting.leaning_in()
     square = slant.setting.square
-    return _lying(stick, slant, slant.setting, square.arm) if square else slant.setting
+    if square is None:
+        return slant.setting
+    if _reaches(square, slant) or slant.setting.off_square is None:
+        return _lying(stick, slant, slant.setting, square.arm)
+    return slant.setting.by_straightedge()
+
+
+def _reaches(square: Square, slant: Slant) -> bool:
+    """Whether an arm strikes at least half of a line, from its figure on the edge to the heel.
+
+    The rest is run on with a straightedge; of a line hardly off square there is nothing to run on.
+    """
+    along, deep = (abs(a - b).nm for a, b in zip(slant.start, slant.finish, strict=True))
+    arm = square.tongue if square.arm is Arm.TONGUE else square.blade
+    return hypot(along, deep) <= 2 * arm.nm
 
 
 def _lying(stick: Stick, slant: Slant, setting: Setting, arm: Arm | None) -> Setting:

@@ -49,7 +49,8 @@ class Setting:
     `off_square` is the bevel of the saw, and `to_edge` what the line makes with the long edge, both
     in tenths of a degree. With `bevel` a sliding bevel takes the saw's place: where no saw gets in.
     What `leans_in` is struck square across and leans only going in. Without a `square` the bevel is
-    set by its angle alone, off square to the face. Raises ValueError for one that sets nothing.
+    set by its angle alone, off square to the face. A line with a `straightedge` is struck from end
+    to end with that, as the arm ends well inside it. Raises ValueError for one that sets nothing.
     """
 
     square: Square | None = None
@@ -57,6 +58,7 @@ class Setting:
     to_edge: int | None = None
     bevel: bool = False
     leans_in: bool = False
+    straightedge: bool = False
 
     def __post_init__(self) -> None:
         if self.square is None and self.off_square is None:
@@ -66,6 +68,10 @@ class Setting:
         """The same with how the square lies: its blade towards an end, both figures on an edge."""
         square = self.square and replace(self.square, towards=towards, edge=edge)
         return replace(self, square=square)
+
+    def by_straightedge(self) -> "Setting":
+        """The same for a line that the square is too short for; the saw leans all the same."""
+        return replace(self, square=None, straightedge=True)
 
     def with_bevel(self) -> "Setting":
         """The same for a sliding bevel: where a saw does not get in."""
@@ -81,6 +87,8 @@ class Setting:
         return across + "; ".join(self._parts(tape))
 
     def _parts(self, tape: Tape) -> Iterator[str]:
+        if self.straightedge:
+            yield "straightedge from one end of the line to the other"
         if self.square is not None:
             arm = self.square.arm
             struck = f"{self._does}along the {arm.value}: " if arm else ""
@@ -99,7 +107,7 @@ class Setting:
 
     def _off_square(self, tenths: int) -> str:
         off = f"{angle_text(tenths)} off square"
-        if self.square is None:
+        if self.square is None and not self.straightedge:
             return f"{'' if self.leans_in else 'bevel '}{off} to the face"
         tool = "" if self.bevel else "saw "
         edge = "" if self.to_edge is None else f" ({angle_text(self.to_edge)} to edge)"

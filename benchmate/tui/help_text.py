@@ -26,7 +26,10 @@ TIMBERS = (
 WORDS = (
     ("from", "what to hook on or measure from, and which way to go from there"),
     ("to", "where a line that slants comes out, on the far edge or the end grain"),
-    ("square", "the arm to strike along, and what to set on both, held to the line's own edge"),
+    (
+        "square",
+        "the arm to strike along, and what to set on both, held to that edge, heel on the timber",
+    ),
     ("on", "the faces and end grain the line is struck on"),
     ("waste", "the side of the line that goes; hatched in the drawing"),
     ("+ or -", "behind a figure: the true length is a little more, or less, than shown"),

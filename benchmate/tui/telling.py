@@ -63,13 +63,14 @@ def beginning(bench: Bench) -> tuple[Saying, ...]:
     """What to do next in a project that has no timbers yet."""
     file = bench.folder / PROJECT_FILE
     return (
-        Saying(
-            label="next",
-            text=f"Write timbers and joints in {file}, in any editor. It is read anew whenever it "
-            "is saved, and what is wrong with it is told here.",
-        ),
+        Saying(label="next", text="Press e to add the first timber, then its joints."),
         Saying(label="or", text="Press N to set a whole frame out from its driving dimensions."),
         Saying(label="or", text="Press P to open or copy another project."),
+        Saying(
+            label="or",
+            text=f"Write in {file}, in any editor. It is read anew whenever it is saved, and what "
+            "is wrong with it is told here.",
+        ),
     )
 
 

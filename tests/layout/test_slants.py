@@ -1,5 +1,9 @@
 """Slanting lines in words and figures."""
 
+from dataclasses import replace
+
+import pytest
+
 from benchmate.frame.marking import Says, parallel_mark, slanting_mark, square_mark, tapering_mark
 from benchmate.frame.settings import rake_setting
 from benchmate.layout.slants import (
@@ -14,9 +18,9 @@ from benchmate.measure.length import ZERO, Length
 from benchmate.measure.printing import Tape
 from benchmate.model.directions import Face
 from benchmate.model.feature import Beside, Reading
-from benchmate.model.setting import Setting
+from benchmate.model.setting import Arm, Setting, Square
 from benchmate.model.solids import Axis, Plane, above
-from tests.builders import frame, set_in_words, timber
+from tests.builders import frame, length, set_in_words, timber
 
 SAYS = Says(title="Shoulder line", why="Because.")
 TAPE = Tape()
@@ -116,3 +120,27 @@ def test_a_line_that_leans_only_going_in_is_struck_square_across() -> None:
     )
     assert other_end(STICK, line, on_top)[0].words == "nearer the head at the sole line"
     assert not inside(line, (Face.SECOND, Face.FIRST))
+
+
+@pytest.mark.parametrize(("tongue", "by_hand"), [("8", False), ("4-1/2", False), ("3", True)])
+def test_an_arm_that_ends_well_inside_the_line_is_no_way_to_strike_it(
+    tongue: str, by_hand: bool
+) -> None:
+    """About 9" of line: half of it has to lie between the figure on the edge and the heel."""
+    square = Square(blade=length("12"), tongue=length(tongue), arm=Arm.TONGUE)
+    says = replace(SAYS, setting=Setting(square=square, off_square=266))
+    line = slanting_mark(STICK, AHEAD, (ZERO, length("4")), says)
+    setting = setting_of(STICK, line, (Face.FIRST,))
+    assert setting is not None
+    assert setting.straightedge is by_hand
+    assert (setting.square is None) is by_hand
+
+
+def test_a_taper_is_set_by_its_square_however_long_it_is() -> None:
+    """It has no saw to lean, and its square says what it makes with the edge."""
+    square = Square(blade=length("12"), tongue=length("2"), arm=Arm.TONGUE)
+    says = replace(SAYS, setting=Setting(square=square, to_edge=95))
+    setting = setting_of(STICK, slanting_mark(STICK, AHEAD, (ZERO, length("4")), says), ())
+    assert setting is not None
+    assert setting.square is not None
+    assert setting.square.edge

@@ -87,3 +87,12 @@ def test_a_setting_sets_something() -> None:
     """An angle to the edge is no way to set a bevel."""
     with pytest.raises(ValueError, match="sets a square, a bevel or both"):
         Setting(to_edge=563)
+
+
+def test_a_line_the_square_is_too_short_for_is_struck_with_a_straightedge() -> None:
+    """From end to end, as both are given; the saw still leans."""
+    square = Square(blade=length("12"), tongue=length("1-1/2"), arm=Arm.TONGUE)
+    shallow = Setting(square=square, off_square=71).by_straightedge()
+    assert shallow.words(FEET) == (
+        "straightedge from one end of the line to the other; saw 7.1° off square"
+    )

@@ -15,7 +15,7 @@ from benchmate.store.journal import JOURNAL_FILE, Journal
 from benchmate.store.keeper import Keeper
 from benchmate.workbench.actions import Sizes
 from benchmate.workbench.bench import Bench
-from benchmate.workbench.keeping import BadTextError, NotKeptError, NotUndoneError
+from benchmate.workbench.keeping import BadProjectError, NotKeptError, NotUndoneError
 from tests.store.faults import Crash, Disk, failing
 
 SQUARE = "end/square"
@@ -400,10 +400,11 @@ def test_an_edit_of_an_older_text_is_refused(bench: Bench, demo: Path) -> None:
 def test_an_edit_that_is_no_sound_project_is_refused(bench: Bench, demo: Path) -> None:
     """Where, what and what to do; nothing is written, noted or undone."""
     before = (demo / "project.toml").read_bytes()
-    with pytest.raises(BadTextError) as caught:
+    with pytest.raises(BadProjectError) as caught:
         bench.edit_project("Girt added", bench.project_text() + GIRT.replace("6 x 6", "6"))
-    assert caught.value.where.startswith("project.toml:")
-    assert "a section has two sides" in caught.value.problem
+    (problem,) = caught.value.problems
+    assert problem.line is not None
+    assert "a section has two sides" in problem.message
     assert (demo / "project.toml").read_bytes() == before
     assert bench.undo() is None
 

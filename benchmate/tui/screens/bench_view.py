@@ -97,7 +97,7 @@ class BenchView(Screen[None]):
         self._timbers.show(desk.timber_rows(), desk.timber_place())
         if desk.empty:
             self._show_header()
-            self._figure.show(None, "No timbers yet")
+            self._figure.show(None, "No timbers yet: e adds one.")
             self._steps.show((), 0)
             self._words.show(desk.beginning())
             self.remove_class("-key")

@@ -15,6 +15,7 @@ from benchmate.tui.bindings import bindings_of
 from benchmate.tui.lines import FooterLine, HeaderLine
 from benchmate.tui.panes.label import Notice
 from benchmate.tui.screens.asking import AskingScreen
+from benchmate.tui.screens.desk_actions import DeskActions
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.outcome import Outcome
 
-SHARED = ("tick", "out-of-order", "undo", "best-job", "next", "back", "swap", "untick")
+SHARED = ("tick", "out-of-order", "undo", "redo", "best-job", "next", "back", "swap", "untick")
 """The keys of the bench that do here what they do there."""
 
 LOOK_EVERY = 1.0
@@ -48,7 +49,7 @@ def step_bindings(screen: str) -> list[Binding]:
     ]
 
 
-class StepScreen(AskingScreen[None]):
+class StepScreen(DeskActions, AskingScreen[None]):
     """One step of the desk over the bench, which takes up where this leaves off."""
 
     HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (100, "-normal"), (140, "-wide")]  # noqa: RUF012 - declared so by Textual
@@ -84,13 +85,16 @@ class StepScreen(AskingScreen[None]):
         self._show()
         self._say(outcome.words, warning=outcome.failed)
 
-    def _do(self, action: Callable[[Desk], Outcome]) -> None:
+    def _do(self, action: Callable[[Desk], Outcome], *, empty: bool = False) -> None:
         """Do something at the desk, show how things stand, and say what there is to say."""
-        if self.desk.empty:
+        if self.desk.empty and not empty:
             self.action_leave()
             return
         self._hush()
-        outcome = action(self.desk)
+        outcome = self.desk.with_trouble(action(self.desk))
+        if self.desk.empty:
+            self.action_leave()
+            return
         self._show()
         if outcome.words:
             self._say(outcome.words, warning=outcome.failed)
@@ -102,38 +106,6 @@ class StepScreen(AskingScreen[None]):
 
     def _hush(self) -> None:
         self.remove_class("-notice", "-notice-long")
-
-    def action_tick(self) -> None:
-        """Tick the step and go on to the next open one."""
-        self._do(lambda desk: desk.tick())
-
-    def action_out_of_order(self) -> None:
-        """Tick the step although it waits for other work."""
-        self._do(lambda desk: desk.tick_out_of_order())
-
-    def action_untick(self) -> None:
-        """Take the step's tick off."""
-        self._do(lambda desk: desk.untick())
-
-    def action_undo(self) -> None:
-        """Take the last action back."""
-        self._do(lambda desk: desk.undo())
-
-    def action_next(self) -> None:
-        """Go to the next open step."""
-        self._do(lambda desk: desk.next_open())
-
-    def action_best_job(self) -> None:
-        """Go to the next best job in the whole frame."""
-        self._do(lambda desk: desk.best_job())
-
-    def action_back(self) -> None:
-        """Go back to where one was before going somewhere."""
-        self._do(lambda desk: desk.back())
-
-    def action_swap(self) -> None:
-        """Swap which reading comes first."""
-        self._do(lambda desk: desk.swap())
 
     def action_step(self, steps: int) -> None:
         """Go on by so many steps, not past an end."""
@@ -147,10 +119,11 @@ class StepScreen(AskingScreen[None]):
 
     def action_read(self) -> None:
         """Read the step in full."""
-        from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415 - paid when opened
+        from benchmate.tui.help_text import explained  # noqa: PLC0415 - paid when opened
+        from benchmate.tui.screens.reader import ReaderScreen  # noqa: PLC0415
 
-        title = self.desk.walk.timber.name
-        self.app.push_screen(ReaderScreen(title, self.desk.words(whole=True), self._glyphs))
+        title, words = self.desk.walk.timber.name, explained(self.desk.words(whole=True))
+        self.app.push_screen(ReaderScreen(title, words, self._glyphs))
 
     def action_leave(self) -> None:
         """Go back to the bench, at the step now in hand."""

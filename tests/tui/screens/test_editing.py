@@ -307,7 +307,7 @@ async def test_what_another_wrote_meanwhile_is_not_written_over(shed: Path) -> N
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(pilot.app.screen, EditScreen)
-        assert "another program has just changed it" in words_on(pilot)
+        assert "has just been changed outside" in words_on(pilot)
         assert path.read_text().endswith("# by hand\n")
 
 

@@ -247,7 +247,7 @@ async def test_projects_are_chosen_copied_and_begun_from_the_bench(here: Path) -
         await pilot.press(*"Third", "ctrl+s", "enter")
         text = " ".join((await settled(pilot)).split())
         assert "No timbers yet" in text
-        assert "Write timbers and joints in" in text
+        assert "Press e to add the first timber" in text
 
         await pilot.press("N")
         assert "New frame" in await settled(pilot)

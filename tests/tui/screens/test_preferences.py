@@ -25,6 +25,11 @@ def put(text: str) -> Path:
     return path
 
 
+def names_in(folder: Path) -> list[str]:
+    """What lies in a folder."""
+    return sorted(each.name for each in folder.iterdir())
+
+
 async def open_settings(pilot: Pilot[None]) -> str:
     """Press the key, and give what is shown."""
     await settled(pilot)
@@ -62,7 +67,7 @@ async def test_settings_are_seen_at_once_and_kept(demo: Path, size: tuple[int, i
     assert preference_path(os.environ).read_text("utf-8") == (
         'units = "mm"\ndigits = "thin"\ncolours = "light"\n'
     )
-    assert sorted(os.listdir(demo)) == ["progress", "project.toml"]
+    assert names_in(demo) == ["progress", "project.toml"]
 
 
 @pytest.mark.parametrize("size", SIZES)
