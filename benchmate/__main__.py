@@ -97,9 +97,11 @@ def _add_reckon(reckon: argparse.ArgumentParser) -> None:
         "line", metavar="LINE", nargs="+", help='as "12\' 6 - 2 x 7-1/2", in quotes'
     )
     units = ("feet and inches", "inches", "mm")
-    reckon.add_argument("--units", choices=units, default=units[0], help="how figures are shown")
     reckon.add_argument(
-        "--graduation", metavar="MARK", default="", help="1/16 if not given, or 1 mm"
+        "--units", choices=units, default="", help="how figures are shown; as your settings say"
+    )
+    reckon.add_argument(
+        "--graduation", metavar="MARK", default="", help="as your settings say, else 1/16, or 1 mm"
     )
 
 
@@ -129,8 +131,7 @@ def _command(arguments: argparse.Namespace) -> int:
         return _copy(arguments)
     try:
         if arguments.command == "reckon":
-            line = " ".join(arguments.line)
-            return _print(commands.reckon(line, arguments.units, arguments.graduation).text, 0)
+            return _reckon(arguments)
         folder = shelf.to_read(arguments.project, Path.cwd(), os.environ)
         match arguments.command:
             case "marks":
@@ -165,6 +166,17 @@ def _sheets(folder: Path, arguments: argparse.Namespace) -> "Output":
 
     out = Path.cwd() / (arguments.out or f"sheets-{folder.resolve().name}")
     return commands.sheets(folder, arguments.timber, out, arguments.paper)
+
+
+def _reckon(arguments: argparse.Namespace) -> int:
+    from benchmate.workbench import commands  # noqa: PLC0415 - as above
+    from benchmate.workbench.preferences import find_preferences, reckon_tape  # noqa: PLC0415
+
+    found = find_preferences(os.environ)
+    if found.trouble:
+        _fail(found.trouble)
+    units = reckon_tape(found.preferences, arguments.units, arguments.graduation)
+    return _print(commands.reckon(" ".join(arguments.line), *units).text, 0)
 
 
 def _copy(arguments: argparse.Namespace) -> int:

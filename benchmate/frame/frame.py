@@ -15,6 +15,7 @@ from benchmate.frame.reach import plumb_axis, reach
 from benchmate.frame.site import Site
 from benchmate.frame.through import unmeasured_passed, wood_passed
 from benchmate.measure.length import ZERO, Length
+from benchmate.measure.printing import Tape
 from benchmate.measure.section import Section
 from benchmate.measure.sums import Sum
 from benchmate.model.directions import Direction, Face
@@ -46,11 +47,15 @@ class Frame:
     """One project with one set of real sizes; make a new one when either changes.
 
     A stick is worked out when first asked for, so asking for one timber costs that timber and
-    the ones it meets.
+    the ones it meets. `tape` is what its words show lengths on, if not the project's own: it
+    moves no mark.
     """
 
-    def __init__(self, project: Project, real: Mapping[str, Real]) -> None:
+    def __init__(
+        self, project: Project, real: Mapping[str, Real], tape: Tape | None = None
+    ) -> None:
         self.project = project
+        self.tape = project.tape if tape is None else tape
         self.levels = Levels(project.names, section_table(project.sections, project.inner))
         self._real = real
         self._timbers = {timber.id: timber for timber in project.timbers}
@@ -135,7 +140,7 @@ class Frame:
         """The same frame without real sizes, as the drawing has it."""
         if not self._real:
             return self
-        return self.once(_DRAWN, lambda: Frame(self.project, {}))
+        return self.once(_DRAWN, lambda: Frame(self.project, {}, self.tape))
 
     def carry_over(self, before: "Frame") -> None:
         """Take over what others worked out that comes to the same here.
@@ -216,7 +221,7 @@ class Frame:
             tuple(map(self.stick, near)),
             tuple(map(self.place, near)),
             self.project.practice,
-            self.project.tape,
+            self.tape,
         )
 
     def nominal(self, timber: Timber) -> Section:

@@ -17,7 +17,7 @@ from benchmate.model.stick import ENDS, Stick
 def features(timber: Timber, frame: Frame) -> tuple[Feature, ...]:
     """The two end cuts of one timber."""
     stick = frame.stick(timber.id)
-    found = (*(check(stick, frame.project.tape) for check in CHECKS), off_the_slope(timber, frame))
+    found = (*(check(stick, frame.tape) for check in CHECKS), off_the_slope(timber, frame))
     return (
         Feature(
             id=ENDS,

@@ -14,6 +14,7 @@ from benchmate.measure.length import Length
 from benchmate.measure.reading import LengthError, Unit, read_length
 from benchmate.measure.section import read_section
 from benchmate.outset.answers import Answers, Value
+from benchmate.outset.own import NOTHING, Own
 from benchmate.outset.plan_questions import graduations
 from benchmate.outset.question import Cannot, Kind, Question
 from benchmate.outset.questions import QUESTIONS, WHOLE
@@ -22,13 +23,17 @@ from benchmate.outset.written import MM
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Answer:
-    """One question as it stands: the text, whether the framer typed it, what is wrong with it."""
+    """One question as it stands: the text, whether the framer typed it, what is wrong with it.
+
+    `own` says that it stands as his settings suggest it.
+    """
 
     question: Question
     text: str
     typed: bool
     choices: tuple[str, ...]
     cannot: Cannot | None = None
+    own: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,11 +49,14 @@ class Filled:
         return tuple(row for row in self.rows if row.cannot)
 
 
-def fill(typed: Mapping[str, str]) -> Filled:
-    """Every question asked, with what was typed for it by its id, or what it suggests."""
-    values: dict[str, Value] = {}
+def fill(typed: Mapping[str, str], own: Own = NOTHING) -> Filled:
+    """Every question asked, with what was typed for it by its id, or what it suggests.
+
+    What the framer's `own` settings suggest goes first, where this frame has room for it.
+    """
+    values: dict[str, Value] = own.shop()
     answers = Answers(values)
-    rows = [_answer(question, typed, values) for question in QUESTIONS if question.asked(answers)]
+    rows = [_answer(each, typed, values, own) for each in QUESTIONS if each.asked(answers)]
     if not any(row.cannot for row in rows):
         rows = [_with_whole(row, answers) for row in rows]
     return Filled(rows=tuple(rows), answers=answers)
@@ -60,12 +68,16 @@ def _with_whole(row: Answer, answers: Answers) -> Answer:
     return replace(row, cannot=cannot) if cannot else row
 
 
-def _answer(question: Question, typed: Mapping[str, str], values: dict[str, Value]) -> Answer:
+def _answer(
+    question: Question, typed: Mapping[str, str], values: dict[str, Value], own: Own
+) -> Answer:
     """One answer; its value, or that of the suggestion, comes into `values`."""
     answers = Answers(values)
-    suggestion = question.suggest(answers)
+    suggestion, choices = question.suggest(answers), _choices(question, answers)
+    preferred = own.text(question.id, answers)
+    if preferred and _fits(question, preferred, choices, values):
+        suggestion = preferred
     text = typed.get(question.id, suggestion)
-    choices = _choices(question, answers)
     if choices and text not in choices:
         text = suggestion
     cannot = _taken(question, text, values)
@@ -77,7 +89,15 @@ def _answer(question: Question, typed: Mapping[str, str], values: dict[str, Valu
         typed=text != suggestion,
         choices=choices,
         cannot=cannot,
+        own=bool(preferred) and text == suggestion == preferred,
     )
+
+
+def _fits(
+    question: Question, text: str, choices: tuple[str, ...], values: Mapping[str, Value]
+) -> bool:
+    """Whether a text could be the answer, given those before it."""
+    return text in choices if choices else _taken(question, text, dict(values)) is None
 
 
 def _choices(question: Question, answers: Answers) -> tuple[str, ...]:

@@ -26,6 +26,9 @@ SQUARE = "square"
 SECTIONS = ("sill", "post", "plate", "tie", "joist", "brace", "rafter", "ridge")
 """The sections a frame may have, by the name they go by in the file."""
 
+SHOP = ("trim", "guide_block", "bottom_clearance", "least_wood")
+"""The shop's practice that a file may state, in the words of its table."""
+
 
 @dataclass(frozen=True, slots=True)
 class Bent:
@@ -76,6 +79,10 @@ class Answers:
     def count(self, question: str) -> int:
         """A whole number."""
         return cast("int", self._values[question])
+
+    def shop(self, rule: str) -> Length | None:
+        """What the framer's own settings say of the shop's practice; None where they do not."""
+        return cast("Length | None", self._values.get(f"shop.{rule}"))
 
     @property
     def units(self) -> str:

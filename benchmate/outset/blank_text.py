@@ -1,6 +1,8 @@
 """The text of a project with nothing in it yet, whose comments show what belongs where."""
 
-from benchmate.outset.tables import cell
+from collections.abc import Mapping
+
+from benchmate.outset.tables import cell, shop_table
 from benchmate.outset.written import MM
 
 _INCH = {
@@ -88,10 +90,16 @@ _INNER = """
 """
 
 
-def blank_text(name: str, units: str, graduation: str, rule: str) -> str:
-    """A project file without timbers, sound as it is: each key of its head on a line of its own."""
+def blank_text(
+    name: str, units: str, graduation: str, rule: str, shop: Mapping[str, str] | None = None
+) -> str:
+    """A project file without timbers, sound as it is: each key of its head on a line of its own.
+
+    `shop` is the shop's practice that it states.
+    """
     head = {"name": name, "units": units, "graduation": graduation, "rule": rule}
     lines = ["format = 1", *(f"{key} = {cell(value)}" for key, value in head.items())]
     sizes = _METRIC if units == MM else _INCH
     inner = _INNER.format(inner=sizes["inner"]) if rule == "square" else ""
-    return "\n".join((*lines, "", _EXAMPLE.format(**{**sizes, "inner": inner})))
+    practice = tuple(shop_table(shop)) if shop else ()
+    return "\n".join((*lines, "", *practice, _EXAMPLE.format(**{**sizes, "inner": inner})))

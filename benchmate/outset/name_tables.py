@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from benchmate.measure.length import Length
-from benchmate.outset.answers import RIDGE, SQUARE, Answers
+from benchmate.outset.answers import RIDGE, SHOP, SQUARE, Answers
 from benchmate.outset.rows import joists, rafters
-from benchmate.outset.tables import Cell, cell, comment, names
+from benchmate.outset.tables import Cell, cell, comment, names, shop_table
 from benchmate.outset.written import nearest
 
 CAUTION = (
@@ -32,6 +32,15 @@ def head(a: Answers) -> Iterator[str]:
         "Every place below is a sum of the names in these tables: change a name here, or under l",
         "on the bench, and all that lies on it follows.",
     )
+
+
+def shop(a: Answers) -> Iterator[str]:
+    """The shop's practice where the framer has set his own: the file then says so for everybody."""
+    found = {rule: a.shop(rule) for rule in SHOP}
+    said = {rule: a.say(value) for rule, value in found.items() if value is not None}
+    if said:
+        yield "# The shop's practice, from the settings of whoever set this frame out."
+        yield from shop_table(said)
 
 
 def lines(a: Answers) -> Iterator[str]:

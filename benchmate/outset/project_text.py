@@ -4,13 +4,14 @@ from collections.abc import Iterator
 
 from benchmate.outset.answers import Answers
 from benchmate.outset.braces import braces
-from benchmate.outset.name_tables import head, lengths, levels, lines, sections
+from benchmate.outset.name_tables import head, lengths, levels, lines, sections, shop
 from benchmate.outset.spans import floor, roof
 from benchmate.outset.ties import ties
 from benchmate.outset.walls import plates, posts, sills
 
 PARTS = (
     head,
+    shop,
     lines,
     lengths,
     levels,

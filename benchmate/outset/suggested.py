@@ -20,13 +20,15 @@ ROOT_TWO = Fraction(14143, 10000)
 
 
 def least_wood(a: Answers) -> Length:
-    """The wood kept between two joints: the shop's usual."""
-    return a.size(Fraction(1, 2), 12)
+    """The wood kept between two joints: the framer's own, or the shop's usual."""
+    own = a.shop("least_wood")
+    return a.size(Fraction(1, 2), 12) if own is None else own
 
 
 def clearance(a: Answers) -> Length:
-    """How much deeper a mortise is than its tenon: the shop's usual."""
-    return a.size(Fraction(1, 8), 3)
+    """How much deeper a mortise is than its tenon: the framer's own, or the shop's usual."""
+    own = a.shop("bottom_clearance")
+    return a.size(Fraction(1, 8), 3) if own is None else own
 
 
 def section(a: Answers, inches: tuple[int, int], mm: tuple[int, int]) -> str:

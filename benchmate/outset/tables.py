@@ -35,6 +35,13 @@ def cell(value: Cell) -> str:
     return f"{{ {', '.join(pairs)} }}"
 
 
+def shop_table(rules: Mapping[str, str]) -> Iterator[str]:
+    """The table of the shop's practice and a blank line."""
+    yield "[shop]"
+    yield from (f"{rule} = {cell(text)}" for rule, text in rules.items())
+    yield ""
+
+
 def entry(heading: str, cells: Mapping[str, Cell | None]) -> Iterator[str]:
     """One entry of a list of tables and a blank line; what is None is left out."""
     yield f"[[{heading}]]"

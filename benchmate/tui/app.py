@@ -10,15 +10,23 @@ from typing import TYPE_CHECKING
 
 from textual import on
 from textual.app import App
+from textual.filter import NoColor
 
+from benchmate.tui.figure_fonts import BLOCK
+from benchmate.tui.looks import DARK, NONE, OWN_THEMES, THEMES
+from benchmate.tui.panes.figure_pane import FigurePane
 from benchmate.tui.screens.bench import BenchScreen
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from textual.filter import LineFilter
     from textual.screen import Screen
 
     from benchmate.tui.glyphs import Glyphs
     from benchmate.tui.shop import Shop
     from benchmate.workbench.bench import Bench
+    from benchmate.workbench.preferences import Found
 
 SIGNALS = (signal.SIGTERM, signal.SIGHUP)
 """The signals that must leave a clean terminal."""
@@ -28,14 +36,29 @@ class BenchmateApp(App[None]):
     """The companion. `farewell` is what to print once the terminal is back, or empty.
 
     With `new` it opens on the form for a new frame, and on no project before that is made.
+    `colours` are those of the framer's settings, `fixed` what goes before them, by name.
     """
 
     CSS_PATH = "benchmate.tcss"
     TITLE = "benchmate"
     ENABLE_COMMAND_PALETTE = False
 
-    def __init__(self, project: str, glyphs: Glyphs, *, new: bool = False) -> None:
+    def __init__(
+        self,
+        project: str,
+        glyphs: Glyphs,
+        *,
+        new: bool = False,
+        colours: str = "",
+        fixed: str = "",
+    ) -> None:
         super().__init__()
+        self.digits = BLOCK
+        self._colours, self._fixed = DARK, fixed
+        self._found: Found | None = None
+        for theme in OWN_THEMES:
+            self.register_theme(theme)
+        self._colour(colours)
         self._new = new
         self.animation_level = "none"
         self.farewell = ""
@@ -55,6 +78,62 @@ class BenchmateApp(App[None]):
             loop.add_signal_handler(number, self._signalled, number)
         self.call_after_refresh(self._open)
 
+    def get_line_filters(self) -> Sequence[LineFilter]:
+        """The filters of what is painted; without colours, one more that takes them off."""
+        filters = super().get_line_filters()
+        return (*filters, NoColor()) if self._colours == NONE else filters
+
+    def _colour(self, colours: str) -> None:
+        """Paint in colours by their word, unless the environment says which."""
+        if not self._fixed and colours in THEMES and colours != self._colours:
+            self._colours = colours
+            self.theme = THEMES[colours]
+
+    def _look(self, colours: str, digits: str) -> None:
+        """Show colours and a style of the big digits, on every screen there is."""
+        self._colour(colours)
+        if digits != self.digits:
+            self.digits = digits
+            for screen in self.screen_stack:
+                for pane in screen.query(FigurePane):
+                    pane.restyle()
+
+    def _prefer(self) -> None:
+        """Read the framer's settings, and look as they say."""
+        from benchmate.workbench.preferences import find_preferences  # noqa: PLC0415 - after paint
+
+        self._found = found = find_preferences(os.environ)
+        word = found.preferences.word
+        self._look(word("colours") or DARK, word("digits") or BLOCK)
+
+    def on_choose_screen_settings(self) -> None:
+        """Show the settings from the list of projects too, whose screen is not imported here."""
+        self._settings()
+
+    @on(BenchScreen.Settings)
+    def _settings(self) -> None:
+        """Show the framer's own settings, as their file has them now."""
+        from benchmate.tui.preferences_form import NO_PROJECT, PreferencesForm  # noqa: PLC0415
+        from benchmate.tui.screens.preferences import PreferencesScreen  # noqa: PLC0415
+        from benchmate.workbench.preferences import find_preferences  # noqa: PLC0415
+
+        project = self._bench.project if self._bench is not None else NO_PROJECT
+        form = PreferencesForm(find_preferences(os.environ), project, self._fixed)
+
+        def kept(folder: Path | None) -> None:
+            if folder is not None:
+                self._preferred(form.found)
+
+        self.push_screen(PreferencesScreen(form, self._glyphs, self._look), kept)
+
+    def _preferred(self, found: Found) -> None:
+        """Go by settings that have just been kept."""
+        self._found = found
+        if self._bench is not None:
+            self._bench.prefer(found.preferences)
+            told = found.trouble or f"Your settings are kept in {found.path}."
+            self._bench_screen.take_up(told, warning=bool(found.trouble))
+
     def _signalled(self, number: int) -> None:
         self.exit(return_code=128 + number)
 
@@ -62,6 +141,7 @@ class BenchmateApp(App[None]):
         """Find the project meant; ask if there are several."""
         from benchmate.workbench.shelf import NoProjectError, choices  # noqa: PLC0415 - after paint
 
+        self._prefer()
         if self._new:
             self._set_out()
             return
@@ -88,7 +168,7 @@ class BenchmateApp(App[None]):
         from benchmate.tui.outset_form import OutsetForm  # noqa: PLC0415 - when needed
         from benchmate.tui.screens.outset import OutsetScreen  # noqa: PLC0415
 
-        screen = OutsetScreen(OutsetForm(self._shop().home), self._glyphs)
+        screen = OutsetScreen(OutsetForm(self._shop().home, self._shop().own), self._glyphs)
         self.push_screen(screen, self._made if self._bench is None else self._change)
 
     @on(BenchScreen.Projects)
@@ -147,7 +227,14 @@ class BenchmateApp(App[None]):
         from benchmate.tui.desk import Desk  # noqa: PLC0415 - after the first paint
 
         self._bench = bench
-        self._bench_screen.lay(Desk(bench, self._glyphs))
+        found = self._found
+        if found is not None:
+            bench.prefer(found.preferences)
+        desk = Desk(bench, self._glyphs)
+        self._bench_screen.lay(desk)
+        if found is not None and found.trouble:
+            told = " ".join(filter(None, (desk.greeting(), found.trouble)))
+            self._bench_screen.tell(told, warning=True)
 
     def _welcome(self) -> None:
         """Show the cards over the bench at the first start of all."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from benchmate.tui.figure_fonts import Block, Digits, Face, Fonts, fonts
+from benchmate.tui.figure_fonts import BLOCK, Block, Digits, Face, Fonts, fonts
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
@@ -31,14 +31,16 @@ class Size:
     """Cells between the whole part and the fraction."""
 
 
-def big_figure(shown: Shown, *, width: int, height: int, glyphs: Glyphs) -> Block:
+def big_figure(
+    shown: Shown, *, width: int, height: int, glyphs: Glyphs, style: str = BLOCK
+) -> Block:
     """Rows of one width, at most `width` by `height` cells, in the largest size that fits.
 
     Where not even the plain text fits, a lone cut-off mark: half a figure is a wrong figure.
     """
     if width < 1 or height < 1:
         return ()
-    for size in _sizes(glyphs):
+    for size in _sizes(glyphs, style):
         block = _set(shown, size)
         if len(block) <= height and len(block[0]) <= width:
             return block
@@ -46,9 +48,9 @@ def big_figure(shown: Shown, *, width: int, height: int, glyphs: Glyphs) -> Bloc
     return (text,) if len(text) <= width else (glyphs.cut_off,)
 
 
-def _sizes(glyphs: Glyphs) -> tuple[Size, ...]:
+def _sizes(glyphs: Glyphs, style: str) -> tuple[Size, ...]:
     """The sizes, the one that reads from farthest away first."""
-    drawn = fonts(glyphs)
+    drawn = fonts(glyphs, style)
 
     def stacked(digits: Digits) -> Callable[[str, str], Block]:
         return lambda above, below: _stacked(

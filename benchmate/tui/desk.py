@@ -276,7 +276,7 @@ class Desk(DeskMoves):
         from benchmate.workbench.reckoning import named_sizes  # noqa: PLC0415
 
         project = self.bench.project
-        return Pad(project.tape, project.bare, named_sizes(self.bench.frame), self._pad_tape)
+        return Pad(self.bench.tape, project.bare, named_sizes(self.bench.frame), self._pad_tape)
 
     def names_form(self) -> NamesForm:
         """The form for the project's lines, levels, lengths and sections."""

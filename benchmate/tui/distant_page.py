@@ -16,6 +16,7 @@ from rich.cells import cell_len
 from benchmate.tui.big_words import big_words, words_of_size
 from benchmate.tui.distant import MAKES, STOP
 from benchmate.tui.drawing.canvas import Drawing, Role, Run
+from benchmate.tui.figure_fonts import BLOCK
 from benchmate.tui.huge_figure import huge_figure
 from benchmate.tui.text import clip, fit, wrap
 from benchmate.tui.word_lines import set_lines
@@ -34,7 +35,9 @@ _LETTERS = 3
 """Rows of the smallest big letters."""
 
 
-def distant_page(shown: Distant, width: int, height: int, glyphs: Glyphs) -> Drawing:
+def distant_page(
+    shown: Distant, width: int, height: int, glyphs: Glyphs, style: str = BLOCK
+) -> Drawing:
     """The page in exactly `width` by `height` cells; what finds no room is left out from below."""
     if width < 1 or height < 1:
         return Drawing(())
@@ -44,7 +47,7 @@ def distant_page(shown: Distant, width: int, height: int, glyphs: Glyphs) -> Dra
     words = _words(shown, width, room, glyphs)
     # However many words there are, a figure has its rows; the words are cut off, and say so.
     words = _cut(words, max(room - _least(shown), 0), width, glyphs)
-    main = _main(shown, width, room - len(words), glyphs)
+    main = _main(shown, width, room - len(words), glyphs, style)
     spare = room - len(words) - len(main)
     above, below = ((),) * (spare // 2), ((),) * (spare - spare // 2)
     lines = (*top, *above, *main, *below, *words, *foot)
@@ -91,13 +94,13 @@ def _title(shown: Distant, width: int, glyphs: Glyphs) -> tuple[Line, ...]:
     return ((((" "), Role.BLANK), (text, Role.STRONG)),)
 
 
-def _main(shown: Distant, width: int, height: int, glyphs: Glyphs) -> tuple[Line, ...]:
+def _main(shown: Distant, width: int, height: int, glyphs: Glyphs, style: str) -> tuple[Line, ...]:
     """The figure and where a slanting line comes out, or what stands in the figure's place."""
     if shown.figure is None:
         return _headline(shown, width, height, glyphs)
     other = _other_end(shown, width, height, glyphs)
     room = max(height - len(other), 1)
-    block = huge_figure(shown.figure, width=width - 2, height=room, glyphs=glyphs)
+    block = huge_figure(shown.figure, width=width - 2, height=room, glyphs=glyphs, style=style)
     return (*_block(block, Role.FIGURE, width), *other)
 
 

@@ -64,6 +64,11 @@ class EditForm:
         return self.form.title
 
     @property
+    def bare_words(self) -> str:
+        """What a number without a unit is, where the tape on the screen has others."""
+        return self._bench.bare_words
+
+    @property
     def blank(self) -> Blank | None:
         """The field in hand; None where the form has none."""
         key = self._keys[self.row] if self._keys else None

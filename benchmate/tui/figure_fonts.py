@@ -7,9 +7,13 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from benchmate.tui import figure_sheets as sheets
+from benchmate.tui import thin_sheets
 
 if TYPE_CHECKING:
     from benchmate.tui.glyphs import Glyphs
+
+BLOCK, THIN = "block", "thin"
+"""The two styles of the digits: heavy strokes, and strokes half as wide."""
 
 Block = tuple[str, ...]
 """Rows of one width, in cells."""
@@ -51,8 +55,8 @@ class Fonts:
 
 
 @cache
-def fonts(glyphs: Glyphs) -> Fonts:
-    """The faces as this set of glyphs draws them."""
+def fonts(glyphs: Glyphs, style: str = BLOCK) -> Fonts:
+    """The faces of a style as this set of glyphs draws them; an unknown style is the block one."""
 
     def drawn(sheet: str) -> tuple[Block, ...]:
         return tuple(cells(block, glyphs) for block in columns(sheet))
@@ -63,11 +67,15 @@ def fonts(glyphs: Glyphs) -> Fonts:
     thin = Digits(pictures=small(sheets.THIN, sheets.STROKES), gap=1)
     (slash,) = small(sheets.SLASH, sheets.STROKE_SLASH)
     (long_slash,) = small(sheets.LONG_SLASH, sheets.LONG_STROKE_SLASH)
+    light = style == THIN
+    tall = Digits(pictures=drawn(thin_sheets.TALL if light else sheets.TALL), gap=2)
+    middle = Digits(pictures=drawn(thin_sheets.MIDDLE if light else sheets.MIDDLE), gap=1)
+    heavy = Digits(pictures=small(sheets.BOLD, sheets.STROKES), gap=1)
     return Fonts(
-        tall=_face(Digits(pictures=drawn(sheets.TALL), gap=2), drawn(sheets.TALL_MARKS)),
-        middle=_face(Digits(pictures=drawn(sheets.MIDDLE), gap=1), drawn(sheets.MIDDLE_MARKS)),
+        tall=_face(tall, drawn(sheets.TALL_MARKS)),
+        middle=_face(middle, drawn(sheets.MIDDLE_MARKS)),
         low=_face(thin, small(sheets.THIN_MARKS, sheets.STROKE_MARKS)),
-        bold=Digits(pictures=small(sheets.BOLD, sheets.STROKES), gap=1),
+        bold=thin if light else heavy,
         thin=thin,
         slash=slash,
         long_slash=long_slash,

@@ -15,8 +15,9 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from benchmate.tui import figure_sheets as sheets
+from benchmate.tui import thin_sheets
 from benchmate.tui.bignum import big_figure
-from benchmate.tui.figure_fonts import Block, columns, halves, large_cells
+from benchmate.tui.figure_fonts import BLOCK, THIN, Block, columns, halves, large_cells
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -49,6 +50,7 @@ class _Fraction:
 
     above: str
     below: str
+    style: str
 
     @property
     def wide(self) -> int:
@@ -71,9 +73,11 @@ class _Picture:
 _Piece = _Gap | _Fraction | _Picture
 
 
-def huge_figure(shown: Shown, *, width: int, height: int, glyphs: Glyphs) -> Block:
+def huge_figure(
+    shown: Shown, *, width: int, height: int, glyphs: Glyphs, style: str = BLOCK
+) -> Block:
     """Rows of one width, at most `width` by `height` cells, the digits as large as will go in."""
-    pieces = tuple(_pieces(shown))
+    pieces = tuple(_pieces(shown, style))
     least = 8 if halves(glyphs) else 13  # below these the parts of a fraction are not told apart
     for digit in range(min(width, height * WIDEST[0] // WIDEST[1]), UNIT - 1, -1):
         rows = min(height, digit * TALLEST[0] // TALLEST[1])
@@ -83,35 +87,39 @@ def huge_figure(shown: Shown, *, width: int, height: int, glyphs: Glyphs) -> Blo
             high = 2 * rows if halves(glyphs) else rows
             parts = [_drawn(piece, digit, high) for piece in pieces]
             return large_cells(tuple(map("".join, zip(*parts, strict=True))), glyphs)
-    return big_figure(shown, width=width, height=height, glyphs=glyphs)
+    return big_figure(shown, width=width, height=height, glyphs=glyphs, style=style)
 
 
-def _pieces(shown: Shown) -> Iterator[_Piece]:
+def _pieces(shown: Shown, style: str) -> Iterator[_Piece]:
     """The figure from left to right."""
     foot, inch, minus, _, _, point, millimetres = _sheet(sheets.TALL_MARKS)
     over, under = _sheet(sheets.LOUD_MARKS)
     if shown.negative:
         yield from (minus, _Gap(_GAP))
     if shown.feet is not None:
-        yield from (*_number(str(shown.feet)), _Gap(_GAP), foot, _Gap(_WORD_GAP))
+        yield from (*_number(str(shown.feet), style), _Gap(_GAP), foot, _Gap(_WORD_GAP))
     if shown.whole is not None:
-        yield from _number(str(shown.whole))
+        yield from _number(str(shown.whole), style)
     if shown.decimal:
-        yield from (_Gap(_GAP), point, _Gap(_GAP), *_number(shown.decimal))
+        yield from (_Gap(_GAP), point, _Gap(_GAP), *_number(shown.decimal, style))
     if shown.numerator:
         if shown.whole is not None:
             yield _Gap(_FRACTION_GAP)
-        yield _Fraction(str(shown.numerator), str(shown.denominator))
+        yield _Fraction(str(shown.numerator), str(shown.denominator), style)
     yield from (_Gap(_GAP), inch if shown.unit == "in" else millimetres)
     if shown.remainder:
         yield from (_Gap(_GAP), over if shown.remainder == "+" else under)
 
 
-def _number(text: str) -> Iterator[_Piece]:
+def _number(text: str, style: str) -> Iterator[_Piece]:
     for place, char in enumerate(text):
         if place:
             yield _Gap(_GAP)
-        yield _sheet(sheets.TALL)[int(char)]
+        yield _sheet(_DIGITS[style == THIN])[int(char)]
+
+
+_DIGITS = (sheets.TALL, thin_sheets.TALL)
+"""The digits beside a fraction, in block and in thin style."""
 
 
 @cache
@@ -140,12 +148,15 @@ def _fraction(piece: _Fraction, wide: int, high: int) -> Block:
     part = (high - least - 2 * bare) // 2
     gap = (" " * wide,) * bare
     bar = ("#" * wide,) * (high - 2 * part - 2 * bare)
-    above, below = (_small(text, wide, piece.wide, part) for text in (piece.above, piece.below))
+    above, below = (_small(text, wide, piece, part) for text in (piece.above, piece.below))
     return (*above, *gap, *bar, *gap, *below)
 
 
-_SMALL = ((14, sheets.TALL), (10, sheets.MIDDLE), (0, sheets.BOLD))
-"""The digits of a fraction by the least height in pixels that they need."""
+_SMALL = (
+    ((14, sheets.TALL), (10, sheets.MIDDLE), (0, sheets.BOLD)),
+    ((14, thin_sheets.TALL), (10, thin_sheets.MIDDLE), (0, sheets.THIN)),
+)
+"""The digits of a fraction by the least height in pixels that they need, block and thin."""
 _SMALL_WIDE, _SMALL_ONE, _SMALL_GAP = 6, 3, 1
 
 
@@ -155,9 +166,10 @@ def _digits_wide(text: str) -> int:
     return sum(digits) + _SMALL_GAP * (len(text) - 1)
 
 
-def _small(text: str, wide: int, units: int, high: int) -> Block:
-    """A number of a fraction in the middle of a width that stands for so many units."""
-    sheet = _sheet(next(sheet for least, sheet in _SMALL if high >= least))
+def _small(text: str, wide: int, piece: _Fraction, high: int) -> Block:
+    """A number of a fraction in the middle of the whole fraction's width in cells."""
+    units, sizes = piece.wide, _SMALL[piece.style == THIN]
+    sheet = _sheet(next(sheet for least, sheet in sizes if high >= least))
     parts: list[Block] = []
     for place, char in enumerate(text):
         if place:

@@ -222,6 +222,13 @@ KEYS: tuple[Key, ...] = (
         help="Start a new frame from its driving dimensions",
     ),
     Key(
+        id="settings",
+        keys=("comma",),
+        shown=",",
+        label="",
+        help="Your own settings: units shown, big digits, colours, what is suggested",
+    ),
+    Key(
         id="help",
         keys=("question_mark", "f1"),
         shown="?",

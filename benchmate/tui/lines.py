@@ -35,6 +35,11 @@ class Part:
     warning: bool = False
 
 
+def note_of(words: str) -> tuple[Part, ...]:
+    """A note for the right of a header; nothing for no words."""
+    return (Part(text=f" {words} "),) if words else ()
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hint:
     """A key in the footer: how it is written, what it does in a word or two, and its action."""

@@ -39,9 +39,14 @@ class NamesForm:
 
     def __init__(self, bench: Bench) -> None:
         self._bench = bench
-        self._tape = bench.project.tape
+        self._tape = bench.tape
         self._lines = tuple(_lines(bench.names()))
         self.rows = tuple(self._row(line) for line in self._lines)
+
+    @property
+    def bare_words(self) -> str:
+        """What a number without a unit is, where the tape on the screen has others."""
+        return self._bench.bare_words
 
     @property
     def blocked(self) -> str:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from benchmate.model.findings import Severity
 from benchmate.outset.answering import fill
+from benchmate.outset.own import NOTHING, Own
 from benchmate.outset.question import Kind
 from benchmate.outset.questions import GROUPS
 from benchmate.tui.desk_place import bars_of
@@ -25,6 +26,8 @@ if TYPE_CHECKING:
 
 CAUTION = "Sizes and spans are yours and the engineer's: benchmate checks arithmetic, not strength."
 
+FROM_SETTINGS = "From your settings."
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sketch:
@@ -40,9 +43,9 @@ class Sketch:
     found: tuple[Finding, ...] | None = None
 
 
-def sketch(typed: dict[str, str]) -> Sketch:
+def sketch(typed: dict[str, str], own: Own = NOTHING) -> Sketch:
     """What the answers make, not checked yet. Safe to work out beside the screen."""
-    made = draft(typed)
+    made = draft(typed, own)
     if made.frame is None:
         return Sketch(draft=made)
     frame = made.frame
@@ -61,14 +64,15 @@ class OutsetForm(FieldsForm):
     title = "New frame"
     last = "Make this frame"
 
-    def __init__(self, place: Path) -> None:
+    def __init__(self, place: Path, own: Own = NOTHING) -> None:
         self.drawn: Sketch | None = None
+        self.own = own
         super().__init__(place)
 
     def _read(self) -> None:
         asked = {key: text for key, text in self.typed.items() if key != "folder"}
         self.answered = asked
-        self._answers = {each.question.id: each for each in fill(asked).rows}
+        self._answers = {each.question.id: each for each in fill(asked, self.own).rows}
         if self.drawn is not None and self.drawn.draft.typed != asked:
             self.drawn = None
         super()._read()
@@ -105,7 +109,7 @@ class OutsetForm(FieldsForm):
 
     def settled(self) -> Sketch:
         """What the answers make, drawn and checked, worked out now where it has not been yet."""
-        drawn = self.drawn or sketch(self.answered)
+        drawn = self.drawn or sketch(self.answered, self.own)
         self.drawn = drawn if drawn.found is not None else checked(drawn)
         return self.drawn
 
@@ -156,7 +160,7 @@ def _field(answer: Answer) -> Field:
         text=answer.text,
         choices=answer.choices if question.kind is Kind.CHOICE else (),
         about=question.about,
-        source=question.source,
+        source=FROM_SETTINGS if answer.own else question.source,
         wrong=f"{cannot.problem}; {cannot.remedy}." if cannot else "",
         shows=question.shows,
         typed=answer.typed,

@@ -101,7 +101,7 @@ class Pad:
 
     def given(self, answer: Answer) -> Length:
         """What a field is given: the result, or the nearest length that a file can hold."""
-        return for_a_field(answer.result.length, self.tape)
+        return for_a_field(answer.result.length, self.bare)
 
     def _given(self, answer: Answer, field: str, *, same: bool) -> Iterator[Saying]:
         """What the field is given, and what is lost by it."""

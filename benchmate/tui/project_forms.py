@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from benchmate.outset.answers import SHOP
 from benchmate.outset.blank_text import blank_text
-from benchmate.outset.written import FEET, MM
+from benchmate.outset.own import NOTHING, Own
+from benchmate.outset.written import FEET, MM, written
 from benchmate.tui.fields_form import Field, FieldGroup, FieldsForm
 from benchmate.tui.words import Saying
 from benchmate.workbench.new_project import bad_name, copy, make, name_of
@@ -29,10 +31,14 @@ class BlankForm(FieldsForm):
     title = "Empty project"
     last = "Make this project"
 
+    def __init__(self, place: Path, own: Own = NOTHING) -> None:
+        self._own = own
+        super().__init__(place)
+
     def groups(self) -> tuple[FieldGroup, ...]:
         """The head of its file."""
-        units = self._choice("units", (FEET, "inches", MM))
-        marks = GRADUATIONS.get(units.text, INCH_GRADUATIONS)
+        units = self._choice("units", _first(self._own.units, (FEET, "inches", MM)))
+        marks = _first(self._own.graduation, GRADUATIONS.get(units.text, INCH_GRADUATIONS))
         return (
             FieldGroup(
                 "The project",
@@ -68,7 +74,10 @@ class BlankForm(FieldsForm):
     def finish(self) -> Path:
         """Make the project. Raises NotMadeError."""
         fields = {field.id: field.text for field in self.groups()[0].fields}
-        return make(self.place, self.folder, blank_text(**fields))
+        units = fields["units"]
+        own = {rule: self._own.lengths.get(rule) for rule in SHOP}
+        shop = {rule: written(value, units) for rule, value in own.items() if value is not None}
+        return make(self.place, self.folder, blank_text(**fields, shop=shop))
 
 
 class CopyForm(FieldsForm):
@@ -127,6 +136,11 @@ _ABOUT = {
     "graduation": ("Finest mark on your tape", "Figures are shown to the nearest of these."),
     "rule": ("Layout rule", "Mill rule follows the real sticks, square rule a timber inside them."),
 }
+
+
+def _first(word: str, choices: tuple[str, ...]) -> tuple[str, ...]:
+    """The choices with one of them before the others, if it is one."""
+    return (word, *(each for each in choices if each != word)) if word in choices else choices
 
 
 def _name_field(typed: dict[str, str], suggested: str) -> Field:

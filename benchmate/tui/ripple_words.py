@@ -47,7 +47,7 @@ def ripple_lines(ripple: Ripple, frame: Frame) -> tuple[str, ...]:
         *(f"Gone: {name}." for name in ripple.gone),
         *(f"NOT KNOWN what is done on {line}" for each in ripple.unknown for line in _first(each)),
         _summary(ripple),
-        *_steps(ripple, frame.project.tape),
+        *_steps(ripple, frame.tape),
     )
 
 

@@ -44,9 +44,9 @@ class SheetsForm:
         place = self._bench.folder / Path(folder.strip()).expanduser()
         try:
             if row == 0:
-                done = print_timber(self._bench, self._timber, place)
+                done = print_timber(self._bench.by_project(), self._timber, place)
             else:
-                done = print_frame(self._bench, place)
+                done = print_frame(self._bench.by_project(), place)
         except NotPrintedError as error:
             return Outcome(f"Not written: {error}", failed=True)
         first = f" Open {done.first} in a browser and print it." if done.first else ""

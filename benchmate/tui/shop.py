@@ -7,10 +7,13 @@ from typing import TYPE_CHECKING
 
 from benchmate.workbench import shelf
 from benchmate.workbench.new_project import home
+from benchmate.workbench.preferences import find_preferences
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
     from pathlib import Path
+
+    from benchmate.outset.own import Own
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +27,11 @@ class Shop:
     def home(self) -> Path:
         """The folder new projects go to."""
         return home(self.here, self.environ)
+
+    @property
+    def own(self) -> Own:
+        """What the framer's settings suggest to a new project."""
+        return find_preferences(self.environ).preferences.own
 
     def projects(self) -> tuple[Path, ...]:
         """Every project that can be opened."""

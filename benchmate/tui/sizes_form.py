@@ -70,6 +70,11 @@ class SizesForm:
         where = self._feature.title if self._feature and self._feature.place else "the whole stick"
         return f"{self._walk.timber.name}, {where}: what it really measures"
 
+    @property
+    def bare_words(self) -> str:
+        """What a number without a unit is, where the tape on the screen has others."""
+        return self._bench.bare_words
+
     def blanks(self) -> tuple[Blank, ...]:
         """The fields: two depths of the section, and a tenon's three sizes."""
         return (*self._section_blanks(), *self._tenon_blanks())

@@ -5,9 +5,24 @@ from __future__ import annotations
 import os
 import shutil
 import sys
+from typing import TYPE_CHECKING
+
+from benchmate.workbench.first_glance import glance
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
 
 SMALLEST = (60, 16)
 """Columns and rows below which the figure, its words and the steps no longer fit."""
+
+
+FIXED_BY = ("NO_COLOR", "TEXTUAL_THEME")
+"""What in the environment goes before the framer's settings."""
+
+
+def fixed_by(environ: Mapping[str, str]) -> str:
+    """The name in the environment that settles the colours; empty where none does."""
+    return next((name for name in FIXED_BY if environ.get(name)), "")
 
 
 def _settle_colours() -> None:
@@ -32,11 +47,14 @@ def run(project: str, *, new: bool = False) -> int:
             file=sys.stderr,
         )
         return 2
+    fixed = fixed_by(os.environ)
     _settle_colours()
+    colours = "" if fixed else glance("colours", os.environ)
     from benchmate.tui.app import BenchmateApp  # noqa: PLC0415 - after the checks that need no screen
     from benchmate.tui.glyphs import choose  # noqa: PLC0415
 
-    app = BenchmateApp(project, choose(sys.stderr.encoding, os.environ), new=new)
+    glyphs = choose(sys.stderr.encoding, os.environ)
+    app = BenchmateApp(project, glyphs, new=new, colours=colours, fixed=fixed)
     app.run()
     if app.farewell:
         print(f"benchmate: {app.farewell}", file=sys.stderr)  # noqa: T201 - the terminal is back

@@ -15,7 +15,7 @@ def about(frame: Frame, walk: Walk) -> tuple[str, ...]:
     them is fit to cut to.
     """
     timber = walk.timber.id
-    found, tape, stops = entry(frame, timber), frame.project.tape, _stops(walk)
+    found, tape, stops = entry(frame, timber), frame.tape, _stops(walk)
     stick = found.stick
     alike_words, meets = like_words(frame, timber), _meets(frame, found)
     title = f"{found.timber.name}: {found.timber.what}, {section_text(stick.nominal, tape)}"

@@ -72,6 +72,10 @@ class Bench(OpenProject):
         super().__init__(keeper)
         self._clock = clock
 
+    def by_project(self) -> "Bench":
+        """The same project shown on its own tape, as what is printed has to be."""
+        return self if self.tape == self.project.tape else Bench(self._keeper, self._clock)
+
     def tick(self, timber: str, step: Step) -> Sizes | None:
         """Tick a step with what it reads now. Raises NotKeptError.
 

@@ -77,7 +77,7 @@ def marks(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
 def find(folder: Path, words: str, *, as_json: bool = False) -> Output:
     """Look words up. Exits 1 where nothing is found. Raises CannotOpenError."""
     bench = read_bench(folder)
-    hits, tape = Index(bench).find(words), bench.project.tape
+    hits, tape = Index(bench).find(words), bench.tape
     code = Code.FINE if hits else Code.FINDINGS
     if as_json:
         return Output(_json({"hits": [hit_data(hit, tape) for hit in hits]}), code)
@@ -108,7 +108,7 @@ def history(folder: Path, timber: str = "", *, as_json: bool = False) -> Output:
 def frame(folder: Path, *, as_json: bool = False) -> Output:
     """Every timber with its place, lengths and what meets it. Raises CannotOpenError."""
     bench = read_bench(folder)
-    tape, entries = bench.project.tape, roster(bench.frame)
+    tape, entries = bench.tape, roster(bench.frame)
     groups = alike(bench.frame)
     walks = [bench.walk(timber.id) for timber in bench.timbers]
     troubles = _troubles(walks)

@@ -9,6 +9,7 @@ from benchmate.frame.frame import Frame
 from benchmate.layout.walk import lay_out
 from benchmate.model.findings import Finding
 from benchmate.outset.answering import fill
+from benchmate.outset.own import NOTHING, Own
 from benchmate.outset.project_text import frame_text
 from benchmate.store.problem import ProjectError
 from benchmate.store.reading import parse_project
@@ -28,9 +29,9 @@ class Draft:
     problem: str = ""
 
 
-def draft(typed: Mapping[str, str]) -> Draft:
+def draft(typed: Mapping[str, str], own: Own = NOTHING) -> Draft:
     """What the answers typed so far make; the rest are as suggested."""
-    filled = fill(typed)
+    filled = fill(typed, own)
     if filled.faults:
         return Draft(typed=typed)
     text = frame_text(filled.answers)
@@ -45,7 +46,7 @@ def findings(frame: Frame) -> tuple[Finding, ...]:
     """Everything that the checks find in a frame as drawn, the worst first, each sentence once."""
     told: dict[str, Finding] = {}
     for timber in frame.project.timbers:
-        for found in findings_of(lay_out(frame, timber.id), frame.project.tape):
+        for found in findings_of(lay_out(frame, timber.id), frame.tape):
             told.setdefault(found.message, found)
     return tuple(sorted(told.values(), key=lambda each: -each.severity))
 

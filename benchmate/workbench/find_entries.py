@@ -156,7 +156,7 @@ def _marks(timber: Timber, walk: Walk, step: Step) -> Iterator[Entry]:
 
 def name_entries(bench: Bench) -> Iterator[Entry]:
     """Lines, levels, lengths and sections, with what they come to."""
-    project, tape = bench.project, bench.project.tape
+    project, tape = bench.project, bench.tape
     named = (("line", project.lines), ("level", project.levels), ("length", project.lengths))
     for kind, names in named:
         for name, total in names.items():
@@ -177,7 +177,7 @@ def stock_entries(bench: Bench) -> Iterator[Entry]:
     found: defaultdict[tuple[str, str], list[Timber]] = defaultdict(list)
     for timber in bench.timbers:
         nominal = bench.frame.wood(timber.id).nominal
-        found[section_text(nominal, bench.project.tape), timber.species].append(timber)
+        found[section_text(nominal, bench.tape), timber.species].append(timber)
     for (section, species), timbers in found.items():
         lengths = [bench.frame.stick(timber.id).overall for timber in timbers]
         names = ", ".join(timber.name for timber in timbers)

@@ -185,7 +185,7 @@ def inner_data(frame: Frame, tape: Tape) -> dict[str, Any]:
 
 def name_lines(frame: Frame) -> Iterator[str]:
     """Every line, level and length with how it is made up and what it comes to."""
-    tape = frame.project.tape
+    tape = frame.tape
     for name, total in frame.project.names.items():
         value = tape.text(frame.value(total))
         made = f" = {total.text()}" if total.names() else ""
@@ -194,7 +194,7 @@ def name_lines(frame: Frame) -> Iterator[str]:
 
 def names_data(frame: Frame) -> dict[str, Any]:
     """The same as plain data."""
-    tape = frame.project.tape
+    tape = frame.tape
     return {
         name: length_data(frame.value(total), tape) | {"made_of": total.text()}
         for name, total in frame.project.names.items()

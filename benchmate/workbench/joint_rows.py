@@ -31,7 +31,7 @@ def _row(bench: Bench, stored: Work) -> JointRow:
     work = _proportioned(bench, stored)
     sides = [(bench.walk(timber), _features(bench.walk(timber), work.id)) for timber in ids]
     stops = tuple(dict.fromkeys(each for walk, found in sides for each in _stops(walk, found)))
-    tape = bench.project.tape
+    tape = bench.tape
     return JointRow(
         id=work.id,
         family=family_of(work).name,

@@ -6,6 +6,8 @@ from typing import NamedTuple
 
 from benchmate.frame.frame import Frame, Real, real_of
 from benchmate.layout.step import Step
+from benchmate.measure.printing import Tape
+from benchmate.measure.reading import Unit
 from benchmate.model.findings import Finding, Severity
 from benchmate.model.progress import Progress
 from benchmate.model.project import Project, Timber
@@ -20,6 +22,7 @@ from benchmate.store.reading import parse_project
 from benchmate.workbench.actions import Change, Sizes, sizes_at, with_sizes
 from benchmate.workbench.keeping import BadProjectError, told_if_bad, told_if_not_kept
 from benchmate.workbench.names import Named, names_of
+from benchmate.workbench.preferences import PLAIN, Preferences
 from benchmate.workbench.ripple import Ripple, ripple
 from benchmate.workbench.walk import Walk
 from benchmate.workbench.walks import Walks
@@ -69,6 +72,7 @@ class OpenProject:
         self._keeper = keeper
         self._broken: dict[str, str] = {}
         self._real = self._real_sizes(self.project, self._progress)
+        self.preferences = PLAIN
         self.frame = Frame(self.project, self._real)
         self._walks = Walks(self.frame, self._progress, self._trouble)
 
@@ -76,6 +80,25 @@ class OpenProject:
     def project(self) -> Project:
         """The project as last read."""
         return self._keeper.project
+
+    @property
+    def tape(self) -> Tape:
+        """How lengths are shown here: by the framer's settings, or as the project says."""
+        return self.frame.tape
+
+    @property
+    def bare_words(self) -> str:
+        """What a typed number without a unit is, where the figures shown are of other units."""
+        bare = self.project.bare
+        if self.tape.graduation.metric is (bare is Unit.MM):
+            return ""
+        return f"without a unit: {'mm' if bare is Unit.MM else 'inches'}"
+
+    def prefer(self, preferences: Preferences) -> None:
+        """Go by a framer's settings. They move no mark and write no file."""
+        self.preferences = preferences
+        self.frame = Frame(self.project, self._real, preferences.tape(self.project))
+        self._walks.take(self.frame)
 
     @property
     def folder(self) -> Path:
@@ -145,8 +168,10 @@ class OpenProject:
         if not base:
             return self._ripple(project, self._real_sizes(project, self._progress))
         progress = self._moved_progress(moves)
-        before = Frame(parsed(base), self._real_sizes(project, progress))
-        after = Frame(project, self._real_sizes(project, progress))
+        old = parsed(base)
+        before = Frame(old, self._real_sizes(project, progress), self.preferences.tape(old))
+        real = self._real_sizes(project, progress)
+        after = Frame(project, real, self.preferences.tape(project))
         return ripple(before, after, Walks(before, progress, lambda _timber: "").of)
 
     def _moved_progress(self, moves: Sequence[Move]) -> Callable[[str], Progress]:
@@ -217,7 +242,7 @@ class OpenProject:
 
     def _frame_of(self, project: Project, real: Mapping[str, Real]) -> Frame:
         """A frame that works out only what can have changed."""
-        frame = Frame(project, real)
+        frame = Frame(project, real, self.preferences.tape(project))
         frame.carry_over(self.frame)
         return frame
 

@@ -126,14 +126,14 @@ def exactly(result: Reckoned) -> str:
     return text if result.whole else f"{text}, {ROUNDED}"
 
 
-def for_a_field(length: Length, tape: Tape) -> Length:
+def for_a_field(length: Length, bare: Unit) -> Length:
     """The length as a project's files hold one: itself on a 64th of an inch or a 0.01 mm.
 
-    Any other goes to the nearest 64th, or tenth of a millimetre on a metric tape.
+    Any other goes to the nearest 64th, or tenth of a millimetre in a metric project.
     """
     if not length.nm % NM_PER_SIXTYFOURTH or not length.nm % NM_PER_HUNDREDTH_MM:
         return length
-    step = NM_PER_MM // 10 if tape.graduation.metric else NM_PER_SIXTYFOURTH
+    step = NM_PER_MM // 10 if bare is Unit.MM else NM_PER_SIXTYFOURTH
     return settled(Fraction(length.nm, step)).length * step
 
 

@@ -111,7 +111,7 @@ def ripple(before: Frame, after: Frame, walk: Callable[[str], Walk]) -> Ripple:
     walks = tuple(map(walk, affected(before, after)))
     then = tuple(_as_in(after, each) for each in walks)
     new = tuple(lay_out(after, timber.id) for timber in _only_in(after, before))
-    brought = (findings_of(layout, after.project.tape) for layout in new)
+    brought = (findings_of(layout, after.tape) for layout in new)
     return Ripple(
         moved=tuple(chain.from_iterable(map(_on_timber, walks, then))),
         findings=(
@@ -134,7 +134,7 @@ def _only_in(frame: Frame, other: Frame) -> tuple[Timber, ...]:
 def _as_in(frame: Frame, walk: Walk) -> Walk:
     """A timber as it would stand in another frame, with the ticks it has."""
     timber = frame.timber(walk.timber.id)
-    return walk_of(timber, lay_out(frame, timber.id), walk.progress, frame.project.tape)
+    return walk_of(timber, lay_out(frame, timber.id), walk.progress, frame.tape)
 
 
 def _brought(walk: Walk, then: Walk) -> Iterator[Finding]:

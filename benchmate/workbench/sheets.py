@@ -67,7 +67,7 @@ def frame_schedule(bench: Bench, made: datetime) -> Schedule:
     names = {timber.id: timber.name for timber in bench.timbers}
     return Schedule(
         issue=issue(bench, made, tuple(names)),
-        tape=bench.project.tape,
+        tape=bench.tape,
         frame=tuple(_frame_row(bench, timber) for timber in names),
         alike=tuple(alike_line(group, names) for group in alike(bench.frame)),
     )
@@ -78,7 +78,7 @@ def joint_schedule(bench: Bench, made: datetime) -> Schedule:
     ids = tuple(timber.id for timber in bench.timbers)
     return Schedule(
         issue=issue(bench, made, ids),
-        tape=bench.project.tape,
+        tape=bench.tape,
         of_joints=True,
         joints=tuple(joint_rows(bench)),
     )
@@ -103,7 +103,7 @@ def _told(findings: "Iterator[Finding] | tuple[Finding, ...]") -> tuple[str, ...
 
 
 def _frame_row(bench: Bench, timber: str) -> FrameRow:
-    walk, found, tape = bench.walk(timber), entry(bench.frame, timber), bench.project.tape
+    walk, found, tape = bench.walk(timber), entry(bench.frame, timber), bench.tape
     trouble = (" ".join(walk.trouble.split()),) if walk.trouble else ()
     stops = (*trouble, *_told(walk.stops))
     return FrameRow(

@@ -13,10 +13,17 @@ from benchmate.measure.length import Length
 from benchmate.measure.reading import Unit
 from benchmate.measure.section import Section
 from benchmate.model.project import USUAL, Timber
+from benchmate.outset.answers import SHOP
+from benchmate.outset.own import NOTHING, Own
+from benchmate.outset.written import MM, nearest, written
 from benchmate.workbench.field_words import ANY, CHAMFER, PROJECT, TIMBER
 
 PRACTICE = "common practice, no source"
 """Said of what every framer knows and no text that was read says."""
+
+
+SETTINGS = "your settings"
+"""Said of what the framer himself likes to have suggested."""
 
 
 class Usual(NamedTuple):
@@ -28,7 +35,8 @@ class Usual(NamedTuple):
 
     def words(self) -> str:
         """The suggestion in one line: `1-3/4: a quarter of the timber (published: TFG-offset)`."""
-        source = self.source if self.source == PRACTICE else f"published, trade notes {self.source}"
+        plain = self.source in (PRACTICE, SETTINGS)
+        source = self.source if plain else f"published, trade notes {self.source}"
         return f"{self.text}: {self.what} ({source})"
 
 
@@ -40,6 +48,7 @@ class Asked:
     sections: Mapping[str, Section]
     texts: Mapping[str, str]
     bare: Unit
+    own: Own = NOTHING
 
     def narrow(self, key: str) -> Length | None:
         """The lesser depth of the section of the timber that a field names, as drawn."""
@@ -190,4 +199,35 @@ _SUGGESTED: dict[str, dict[str, _Suggest]] = {
 def usual(family: str, key: str, asked: Asked) -> Usual | None:
     """What to suggest for a field of a family; None where nothing is usual."""
     suggest = _SUGGESTED.get(family, {}).get(key)
-    return suggest(asked) if suggest else None
+    if suggest is None:
+        return None
+    return _own(family, key, asked) or suggest(asked)
+
+
+_OWN = {
+    "set_back": "set_back",
+    "housing": "housing",
+    "pegs.size": "peg_size",
+    "pegs.from_shoulder": "peg_from_shoulder",
+    "pegs.draw": "draw",
+    **{f"shop.{rule}": rule for rule in SHOP},
+}
+"""The fields that a length of the framer's settings goes to."""
+
+_NOT_OF_BRACES = ("thickness", "set_back", "pegs.size")
+
+
+def _own(family: str, key: str, asked: Asked) -> Usual | None:
+    """What the framer's own settings suggest; None where they say nothing."""
+    if family == "brace" and key in _NOT_OF_BRACES:
+        return None
+    length, narrow, share = asked.own.lengths.get(_OWN.get(key, "")), None, asked.own.share
+    if key == "thickness" and share is not None:
+        narrow = asked.narrow("timber")
+        length = None if narrow is None else nearest(narrow.nm * share, _EIGHTH)
+    if length is None:
+        return None
+    what = f"{share} of the timber" if narrow is not None else "as you like it"
+    if narrow is not None and asked.metric:
+        return Usual(typed_text(length, metric=True), what, SETTINGS)
+    return Usual(written(length, MM if asked.metric else "inches"), what, SETTINGS)

@@ -65,7 +65,7 @@ class Walks:
             self._frame.timber(timber),
             lay_out(self._frame, timber),
             self._progress(timber),
-            self._frame.project.tape,
+            self._frame.tape,
             self._trouble(timber),
         )
         return _Laid(walk, inputs)

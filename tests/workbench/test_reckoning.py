@@ -191,22 +191,22 @@ def test_the_exact_spelling_reads_back(length: Length) -> None:
     assert read_length(exactly(Reckoned(length)), exact=True, negative=True, most=None) == length
 
 
-@given(st.integers(-(10**12), 10**12).map(Length), st.sampled_from((FEET, MM)))
-def test_a_field_is_given_what_a_file_holds(length: Length, tape: Tape) -> None:
+@given(st.integers(-(10**12), 10**12).map(Length), st.sampled_from(Unit))
+def test_a_field_is_given_what_a_file_holds(length: Length, bare: Unit) -> None:
     """It reads back as files are read, and lies nearer than half a 64th, or a tenth of a mm."""
-    given = for_a_field(length, tape)
+    given = for_a_field(length, bare)
     assert read_length(given.exact_text(), negative=True, most=None) == given
-    step = 100_000 if tape is MM else 396_875
+    step = 100_000 if bare is Unit.MM else 396_875
     assert 2 * abs(given.nm - length.nm) <= step
-    assert for_a_field(given, tape) == given
+    assert for_a_field(given, bare) == given
 
 
 @pytest.mark.parametrize("length", [Length.inches(0, 1, 64), Length.hundredths_mm(1)])
 def test_what_a_file_holds_is_given_as_it_is(length: Length) -> None:
     """A 64th in a metric project, and a hundredth of a millimetre in one of inches."""
-    assert for_a_field(length, FEET) == for_a_field(length, MM) == length
-    assert for_a_field(Length(8_466_667), FEET) == Length.inches(0, 21, 64)
-    assert for_a_field(Length(8_466_667), MM) == Length.hundredths_mm(850)
+    assert for_a_field(length, Unit.INCH) == for_a_field(length, Unit.MM) == length
+    assert for_a_field(Length(8_466_667), Unit.INCH) == Length.inches(0, 21, 64)
+    assert for_a_field(Length(8_466_667), Unit.MM) == Length.hundredths_mm(850)
 
 
 def test_a_line_that_cannot_be_reckoned_is_refused() -> None:

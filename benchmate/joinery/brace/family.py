@@ -16,7 +16,7 @@ from benchmate.model.feature import Feature
 
 def features(joint: BraceJoint, frame: Frame) -> tuple[Feature, ...]:
     """The brace's end, its mortise and its pegs. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     made = end_shape(joint, frame)
     received = hole_shape(joint, made, frame)
     leg = legs(joint, made.stick, frame)

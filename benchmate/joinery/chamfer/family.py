@@ -24,7 +24,7 @@ def features(chamfer: Chamfer, frame: Frame) -> tuple[Feature, ...]:
 
 
 def _feature(cut: ChamferShape, frame: Frame) -> Feature:
-    found = (check(cut, frame.project.tape) for check in CHECKS)
+    found = (check(cut, frame.tape) for check in CHECKS)
     return Feature(
         id=cut.feature,
         timber=cut.stick.id,

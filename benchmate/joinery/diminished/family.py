@@ -15,7 +15,7 @@ from benchmate.model.feature import Feature
 
 def features(joint: DiminishedTenon, frame: Frame) -> tuple[Feature, ...]:
     """The tenon and its mortise. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     made = end_shape(joint, frame)
     received = mortise_shape(joint, made, frame)
     told = findings.told(made, received, tape)

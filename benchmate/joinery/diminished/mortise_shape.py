@@ -128,7 +128,7 @@ def mortise_shape(joint: DiminishedTenon, made: EndShape, frame: Frame) -> Morti
     return MortiseShape(
         stick=stick,
         made=made,
-        sides=sides_for(made, met, stick, joint.mortise, frame.project.tape),
+        sides=sides_for(made, met, stick, joint.mortise, frame.tape),
         entry=met.entry,
         along=met.along_span(made.edge, made.edge + made.real("width")),
         slope=replace(slope, line=TOP),

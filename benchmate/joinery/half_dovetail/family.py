@@ -21,7 +21,7 @@ KIND = "half-dovetail"
 
 def features(joint: HalfDovetail, frame: Frame) -> tuple[Feature, ...]:
     """The tail on the tie and the mortise through the post. What stops one side stops the other."""
-    tape, made = frame.project.tape, tail_shape(joint, frame)
+    tape, made = frame.tape, tail_shape(joint, frame)
     if made.run <= ZERO:
         return _without_length(joint, made, frame)
     received = mortise_shape(joint, made, frame)
@@ -50,7 +50,7 @@ def _mortise(received: MortiseShape, told: tuple[Finding, ...], tape: Tape) -> F
 
 def _without_length(joint: HalfDovetail, made: TailShape, frame: Frame) -> tuple[Feature, ...]:
     """Both sides of a tenon that has no length: nothing to lay out until a size is put right."""
-    told, post = findings.told(made, None, frame.project.tape), frame.stick(joint.into)
+    told, post = findings.told(made, None, frame.tape), frame.stick(joint.into)
     return (
         replace(
             end_side(made, KIND, told),

@@ -155,7 +155,7 @@ def mortise_shape(joint: HalfDovetail, tail: TailShape, frame: Frame) -> Mortise
         (WEDGE_END, tail.slope(-thin, -thin - tail.flare, WEDGE_END)),
     )
     tail_end, wedge_end = (carried(built(plane, here), there, name) for name, plane in slopes)
-    sides = sides_for(tail, met, post, joint.mortise, frame.project.tape)
+    sides = sides_for(tail, met, post, joint.mortise, frame.tape)
     lowest = tail.outside(ZERO if joint.wedged == "top" else tail.framed_edges)
     top = carried(built(lowest, here), there)
     return MortiseShape(

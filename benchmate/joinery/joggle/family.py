@@ -15,7 +15,7 @@ from benchmate.model.findings import Finding
 
 def features(joint: JoggleJoint, frame: Frame) -> tuple[Feature, ...]:
     """The abutting end and its notch. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     made = end_shape(joint, frame)
     received = hole_shape(joint, made, frame)
     told = findings.told(made, received, tape)

@@ -18,7 +18,7 @@ from benchmate.model.findings import Finding
 
 def features(joint: JoistPocket, frame: Frame) -> tuple[Feature, ...]:
     """The joist's end and its pocket. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     made, received = shapes(joint, frame)
     told = findings.told(made, received, tape)
     return (_end(made, told), _pocket(received, told, tape))
@@ -45,7 +45,7 @@ def _pocket(shape: PocketShape, told: tuple[Finding, ...], tape: Tape) -> Featur
 
 def dovetail_features(joint: DovetailJoist, frame: Frame) -> tuple[Feature, ...]:
     """The joist's tail and its socket. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     made, received = tail_shapes(joint, frame)
     told = findings.tail_told(made, received, tape)
     wedged = joint.wedge is not None

@@ -16,7 +16,7 @@ from benchmate.model.findings import Finding
 
 def features(joint: SoffitTenon | TuskTenon, frame: Frame) -> tuple[Feature, ...]:
     """The joist's end and its mortise. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     whole = joint.proportioned(frame.wood, frame.project.bare)
     made = end_shape(whole, frame)
     received = hole_shape(whole, made, frame)

@@ -15,7 +15,7 @@ from benchmate.model.findings import Finding, told_on
 
 def features(joint: LapJoint, frame: Frame) -> tuple[Feature, ...]:
     """What is cut on the timber that comes first, and on the other. What stops one stops both."""
-    tape = frame.project.tape
+    tape = frame.tape
     first, second, met = halves(joint, frame)
     told = findings.told(first, second, met, tape)
     return (_feature(first, second, told, tape), _feature(second, first, told, tape))

@@ -18,7 +18,7 @@ def features(joint: ScarfJoint, frame: Frame) -> tuple[Feature, ...]:
     """The half of each stick. What stops one stops the other."""
     both = halves(joint, frame)
     told = findings.told(both, frame)
-    return tuple(_feature(half, told, frame.project.tape) for half in both)
+    return tuple(_feature(half, told, frame.tape) for half in both)
 
 
 def _feature(half: Half, told: tuple[Finding, ...], tape: Tape) -> Feature:

@@ -204,7 +204,7 @@ HALF_CHECKS = (
 
 def told(halves: tuple[Half, Half], frame: Frame) -> tuple[Finding, ...]:
     """Everything to tell of one scarf, each thing once."""
-    tape = frame.project.tape
+    tape = frame.tape
     found = [not_in_line(halves, frame, tape), sections_differ(halves, tape)]
     (last,) = (half for half in halves if not half.leads)
     found += [nothing_between_butts(last, tape), ends_meet(last, tape)]

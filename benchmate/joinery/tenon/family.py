@@ -55,7 +55,7 @@ def _laid_out(
     frame: Frame,
 ) -> tuple[tuple[Feature, ...], tuple[Finding, ...]]:
     """All sides of a joint that is cut to figures, but for its pegs, and what is wrong with it."""
-    tape = frame.project.tape
+    tape = frame.tape
     through = holes(crossed, frame)
     told = (*_told(made, received, tape), *hole_findings(crossed, through, frame))
     sides = (
@@ -89,7 +89,7 @@ def _pegs(
     if joint.pegs is None:
         return ()
     found = pegged(joint.pegs, made, next(iter(received), None), meeting(joint, frame))
-    return peg_features(found, told, frame.project.tape, scribed=joint.scribed)
+    return peg_features(found, told, frame.tape, scribed=joint.scribed)
 
 
 def _scribed(made: TenonShape, received: tuple[MortiseShape, ...]) -> tuple[Feature, ...]:

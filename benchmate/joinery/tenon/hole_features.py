@@ -33,7 +33,7 @@ def hole_findings(
     crossings: tuple[Crossing, ...], found: tuple[Hole, ...], frame: Frame
 ) -> tuple[Finding, ...]:
     """What is wrong with the crossings, and with the holes they make."""
-    tape, least_wood = frame.project.tape, frame.project.practice.least_wood
+    tape, least_wood = frame.tape, frame.project.practice.least_wood
     told = (takes_all(each, tape) for each in found)
     return (
         *(each for crossing in crossings for each in crossing_findings(crossing, least_wood, tape)),

@@ -9,6 +9,7 @@ from textual.strip import Strip
 from textual.widget import Widget
 
 from benchmate.tui.bignum import big_figure
+from benchmate.tui.looks import style_of
 from benchmate.tui.text import fit, wrap
 
 if TYPE_CHECKING:
@@ -36,6 +37,10 @@ class FigurePane(Widget):
             self._content = (figure, headline, warning)
             self._set()
 
+    def restyle(self) -> None:
+        """Set the figure anew in the digits that the framer has just chosen."""
+        self._set()
+
     def on_resize(self, _event: events.Resize) -> None:
         """Set the figure anew in the largest digits that now fit."""
         self._set()
@@ -46,7 +51,9 @@ class FigurePane(Widget):
         if not width or not height:
             return
         if figure is not None:
-            self._lines = big_figure(figure, width=width, height=height, glyphs=self._glyphs)
+            self._lines = big_figure(
+                figure, width=width, height=height, glyphs=self._glyphs, style=style_of(self.app)
+            )
         else:
             self._lines = wrap(headline, width)[:height] if headline else ()
         self.refresh()

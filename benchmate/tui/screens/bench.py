@@ -29,6 +29,9 @@ class BenchScreen(BenchDoors):
     class Projects(Message):
         """Another project is to be chosen."""
 
+    class Settings(Message):
+        """The framer's own settings are to be seen."""
+
     def lay(self, desk: Desk) -> None:
         """Put a project on the screen, in place of one that lay there, and watch its files."""
         if self.desk is None:
@@ -67,6 +70,16 @@ class BenchScreen(BenchDoors):
         """Open another project, or make one."""
         self._hush()
         self.post_message(self.Projects())
+
+    def action_settings(self) -> None:
+        """Look at one's own settings."""
+        self._hush()
+        self.post_message(self.Settings())
+
+    def take_up(self, words: str, *, warning: bool = False) -> None:
+        """Show everything anew after the settings were changed, and say so."""
+        self._show_all()
+        self._say(words, warning=warning)
 
     def action_quit(self) -> None:
         """Leave; everything is already kept."""

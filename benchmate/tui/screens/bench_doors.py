@@ -139,7 +139,7 @@ class BenchDoors(DeskActions, BenchView):
         from benchmate.tui.screens.find import FindScreen  # noqa: PLC0415 - paid when opened
 
         self._hush()
-        tape = desk.bench.project.tape
+        tape = desk.bench.tape
         screen = FindScreen(desk.index(), tape, self._glyphs, recent=desk.looked_up)
         self.app.push_screen(screen, self._found)
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, ClassVar
 from textual import on
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
+from textual.message import Message
 
 from benchmate.tui.line_list import LineList
 from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
@@ -28,11 +29,15 @@ class ChooseScreen(AskingScreen["Path | None"]):
     `leave` is what leaving does: `quit` at the start, `back` over the bench.
     """
 
+    class Settings(Message):
+        """The framer's own settings are to be seen."""
+
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("q,escape,ctrl+q,ctrl+g", "leave", "Leave", show=False),
         Binding("n,N", "new", "New frame", show=False),
         Binding("e", "empty", "Empty project", show=False),
         Binding("c", "copy", "Copy", show=False),
+        Binding("comma", "settings", "Settings", show=False),
     ]
 
     def __init__(
@@ -68,6 +73,7 @@ class ChooseScreen(AskingScreen["Path | None"]):
                 Hint(key="n", label="new frame", action="new"),
                 Hint(key="e", label="empty project", action="empty"),
                 Hint(key="c", label="copy this one", action="copy"),
+                Hint(key=",", label="settings", action="settings"),
             ),
             (Hint(key="q", label=self._leave, action="leave"),),
         )
@@ -91,14 +97,18 @@ class ChooseScreen(AskingScreen["Path | None"]):
         from benchmate.tui.outset_form import OutsetForm  # noqa: PLC0415 - paid when opened
         from benchmate.tui.screens.outset import OutsetScreen  # noqa: PLC0415
 
-        self.app.push_screen(OutsetScreen(OutsetForm(self._shop.home), self._glyphs), self._made)
+        self.app.push_screen(
+            OutsetScreen(OutsetForm(self._shop.home, self._shop.own), self._glyphs), self._made
+        )
 
     def action_empty(self) -> None:
         """Make a project with nothing in it."""
         from benchmate.tui.project_forms import BlankForm  # noqa: PLC0415 - paid when opened
         from benchmate.tui.screens.fields import FieldsScreen  # noqa: PLC0415
 
-        self.app.push_screen(FieldsScreen(BlankForm(self._shop.home), self._glyphs), self._made)
+        self.app.push_screen(
+            FieldsScreen(BlankForm(self._shop.home, self._shop.own), self._glyphs), self._made
+        )
 
     def action_copy(self) -> None:
         """Copy the project under the cursor."""
@@ -114,6 +124,10 @@ class ChooseScreen(AskingScreen["Path | None"]):
         """Open what was made; where nothing was, go on choosing."""
         if folder is not None:
             self.dismiss(folder)
+
+    def action_settings(self) -> None:
+        """Look at one's own settings."""
+        self.post_message(self.Settings())
 
     def action_leave(self) -> None:
         """Open none."""

@@ -10,7 +10,7 @@ from textual.containers import Horizontal, Vertical
 from textual.widgets import Input
 
 from benchmate.tui.line_list import LineList
-from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
+from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part, note_of
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.rows import Row
 from benchmate.tui.screens.asking import AskingScreen
@@ -102,7 +102,8 @@ class EditScreen(AskingScreen["Answer | None"]):
         self._picks.can_focus = self._fields.can_focus = False
         blocked = self._form.form.blocked
         flag = (Part(text=" READ ONLY ", warning=True),) if blocked else ()
-        self._header.show((Part(text=f" {self._form.title} ", strong=True),), flag)
+        note = note_of(self._form.bare_words)
+        self._header.show((Part(text=f" {self._form.title} ", strong=True),), (*note, *flag))
         keys = (
             Hint(key="enter", label="keep", action="accept"),
             Hint(key="arrows", label="fields", action="step(1)"),

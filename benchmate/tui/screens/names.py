@@ -11,7 +11,7 @@ from textual.widgets import Input
 
 from benchmate.measure.section import Section
 from benchmate.tui.line_list import LineList
-from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
+from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part, note_of
 from benchmate.tui.names_form import TITLE
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.screens.asking import AskingScreen
@@ -85,7 +85,8 @@ class NamesScreen(AskingScreen["Outcome | None"]):
     def on_mount(self) -> None:
         """Start among the names."""
         flag = (Part(text=" READ ONLY ", warning=True),) if self._form.blocked else ()
-        self._header.show((Part(text=f" {TITLE} ", strong=True),), flag)
+        note = note_of(self._form.bare_words)
+        self._header.show((Part(text=f" {TITLE} ", strong=True),), (*note, *flag))
         self._choose()
 
     def _choose(self) -> None:

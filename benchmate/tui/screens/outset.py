@@ -95,7 +95,7 @@ class OutsetScreen(FieldsScreen):
 
     def _drawing(self, typed: dict[str, str]) -> None:
         """Work a frame out and hand it over, first drawn and then checked."""
-        drawn = sketch(typed)
+        drawn = sketch(typed, self._outset.own)
         self._hand_over(drawn)
         if drawn.draft.frame is not None and typed == self._outset.answered:
             self._hand_over(checked(drawn))

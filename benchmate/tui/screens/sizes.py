@@ -9,7 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical
 from textual.widgets import Input
 
-from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part
+from benchmate.tui.lines import FooterLine, HeaderLine, Hint, Part, note_of
 from benchmate.tui.panes.effect_pane import EffectPane
 from benchmate.tui.panes.label import PlainLabel
 from benchmate.tui.screens.asking import AskingScreen
@@ -68,7 +68,9 @@ class SizesScreen(AskingScreen[Sizes | None]):
 
     def on_mount(self) -> None:
         """Start in the field the step asks for."""
-        self._header.show((Part(text=f" {self._form.title} ", strong=True),))
+        self._header.show(
+            (Part(text=f" {self._form.title} ", strong=True),), note_of(self._form.bare_words)
+        )
         self._footer.show(
             (
                 Hint(key="enter", label="accept", action="accept"),

@@ -10,6 +10,7 @@ from textual.containers import Vertical
 from benchmate.tui.distant import distant
 from benchmate.tui.distant_page import distant_page
 from benchmate.tui.lines import Hint
+from benchmate.tui.looks import style_of
 from benchmate.tui.panes.drawing_pane import DrawingPane
 from benchmate.tui.screens.step_screen import StepScreen, step_bindings
 
@@ -59,4 +60,4 @@ class StandBackScreen(StepScreen):
     def _drawn(self, width: int, height: int) -> Drawing | None:
         if self.desk.empty:
             return None
-        return distant_page(distant(self.desk), width, height, self._glyphs)
+        return distant_page(distant(self.desk), width, height, self._glyphs, style_of(self.app))

@@ -98,7 +98,11 @@ class RecordForm(Form):
         """What is usual in the trade for a field."""
         project = self.bench.project
         asked = Asked(
-            timbers=self.timbers, sections=project.sections, texts=texts, bare=project.bare
+            timbers=self.timbers,
+            sections=project.sections,
+            texts=texts,
+            bare=project.bare,
+            own=self.bench.preferences.own,
         )
         return usual(self.family, key, asked)
 

@@ -17,7 +17,7 @@ TITLES = {"head-cut": "Head cut", "head-lap": "Half lap", "head-tongue": "Tongue
 
 def features(joint: RafterPeak, frame: Frame) -> tuple[Feature, ...]:
     """Both heads. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     shapes = head_shapes(joint, frame)
     told = (*findings.told(*shapes, tape), *_cut_twice(joint, shapes, frame))
     first, second = (_feature(shape, told, tape) for shape in shapes)

@@ -17,7 +17,7 @@ from benchmate.model.findings import Finding, told_on
 
 def features(joint: RafterRidge, frame: Frame) -> tuple[Feature, ...]:
     """The rafter's head and its place on the ridge. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     shape = head_shape(joint, frame)
     stick = shape.rafter.stick
     told = (

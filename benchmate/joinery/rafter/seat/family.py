@@ -17,7 +17,7 @@ from benchmate.model.findings import Finding, told_on
 
 def features(joint: RafterSeat, frame: Frame) -> tuple[Feature, ...]:
     """The rafter's notch and the plate's seat. What stops one side stops the other."""
-    tape = frame.project.tape
+    tape = frame.tape
     shape = seat_shape(joint, frame)
     told = findings.told(shape, tape)
     steps = step_off_task(shape, frame)

@@ -15,7 +15,7 @@ def step_off_task(shape: SeatShape, frame: Frame) -> Task:
 
     Where the head stops short of the peak, at a ridge, the run to the peak is told as well.
     """
-    rafter, tape = shape.rafter, frame.project.tape
+    rafter, tape = shape.rafter, frame.tape
     start = Mark(max(shape.plate.near, rafter.foot), WORDS[HEEL] if shape.heeled else WORDS[""])
     above = [mark for mark in heels(rafter, frame) if mark.ahead > start.ahead]
     if above:

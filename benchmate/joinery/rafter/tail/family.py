@@ -13,7 +13,7 @@ from benchmate.model.feature import Feature
 
 def features(joint: RafterTail, frame: Frame) -> tuple[Feature, ...]:
     """The free end of one rafter."""
-    tape = frame.project.tape
+    tape = frame.tape
     shape = tail_shape(joint, frame)
     stick = shape.rafter.stick
     return (
