@@ -83,7 +83,7 @@ def parse_progress(data: bytes, timber: str, bare: Unit) -> Progress:
     document = _document(progress_name(timber), data)
     fields = {key: value for key, value in document.data.items() if key not in LISTS.values()}
     for name, table in LISTS.items():
-        if name in document.data:
+        if name != table and name in document.data:
             document.add((name,), UNKNOWN_KEY, f"head each {table} with [[{table}]]")
         fields[name] = tuple(entry for _, entry in entries(document, table))
     progress = read_record(document, (), fields, Progress, bare)

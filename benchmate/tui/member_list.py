@@ -129,9 +129,11 @@ class MemberList:
         """The timber that a row stands for; empty for a heading or no row."""
         return self._at[row] if row is not None and row < len(self._at) else ""
 
-    def renew(self) -> None:
-        """Look at all timbers again."""
+    def renew(self, place: tuple[str, str]) -> None:
+        """Look at all timbers again, from another timber and step in hand: some may be gone."""
         self.members.renew()
+        self._from = place
+        self.timber = place[0]
         self._order = ()
 
     def sayings(self) -> tuple[Saying, ...]:

@@ -46,6 +46,23 @@ def test_a_row_is_made_anew_only_where_something_is_new(desk: Desk) -> None:
     assert sum("SE post" in text for text in changed) == 1
 
 
+def test_a_timber_that_is_gone_is_listed_no_more(desk: Desk) -> None:
+    """Undoing an edit may take out the very timber that the order started from."""
+    bench = desk.bench
+    text = bench.project_text()
+    added = text[text.index("[[timber]]") :].split("[[timber]]")[1]
+    added = added.replace('"post-sw"', '"stray"').replace('"SW post"', '"Stray post"')
+    bench.edit_project("Stray post added", f"{text}\n[[timber]]{added}")
+    desk.go_to("stray", "")
+    listed = desk.member_list()
+    listed.sort_on()
+    assert any("Stray post" in row.text for row in listed.rows(120))
+    desk.undo()
+    listed.renew((desk.timber, desk.step.id))
+    assert not any("Stray" in row.text for row in listed.rows(120))
+    assert listed.at(listed.place) == desk.timber
+
+
 def test_words_that_nothing_holds_say_so(desk: Desk) -> None:
     """And the title counts."""
     listed = desk.member_list()

@@ -177,9 +177,7 @@ class MembersScreen(AskingScreen["str | None"]):
             self.dismiss(None)
             return
         self._tell(outcome)
-        self.listed.renew()
-        if not outcome.failed:
-            self.listed.timber = self._desk.timber
+        self.listed.renew((self._desk.timber, self._desk.step.id))
         if not self._growing:
             self._growing = True
             self.set_timer(BETWEEN, self._grow)
