@@ -1,6 +1,7 @@
 """The command line."""
 
 import json
+import os
 import shutil
 import subprocess
 import sys
@@ -10,6 +11,7 @@ import pytest
 
 from benchmate import __version__
 from benchmate.__main__ import main
+from benchmate.store.preference_place import preference_path
 
 DEMO = Path(__file__).parent / "projects" / "four-posts"
 
@@ -262,3 +264,19 @@ def test_a_new_frame_needs_a_terminal(capsys: pytest.CaptureFixture[str]) -> Non
     """As the screen does."""
     assert main(["new"]) == 2
     assert "needs a terminal" in capsys.readouterr().err
+
+
+def test_the_calculator_goes_by_the_settings_and_tells_a_bad_one(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """Units from the file; a fault is told beside the answer, which counts by the default."""
+    path = preference_path(os.environ)
+    path.parent.mkdir(parents=True)
+    path.write_text('units = "mm"\n', "utf-8")
+    assert main(["reckon", "500 - 6"]) == 0
+    assert capsys.readouterr().out.startswith("494 mm")
+    path.write_text('units = "ells"\n', "utf-8")
+    assert main(["reckon", "1 + 1"]) == 0
+    said = capsys.readouterr()
+    assert said.out.startswith('2"')
+    assert f'{path}:1: units: is "ells"' in said.err

@@ -4,6 +4,8 @@ from pathlib import Path
 
 import pytest
 
+from benchmate.measure.length import Length
+from benchmate.outset.own import Own
 from benchmate.store.reading import read_project
 from benchmate.tui.project_forms import FRAME_ONLY, WITH_PROGRESS, BlankForm, CopyForm
 from benchmate.workbench.new_project import NotMadeError
@@ -43,3 +45,13 @@ def test_a_copy_is_never_made_over_another(tmp_path: Path, demo: Path) -> None:
     (tmp_path / "second").mkdir()
     with pytest.raises(NotMadeError, match="is there already"):
         form.finish()
+
+
+def test_an_empty_project_starts_with_his_own_settings(tmp_path: Path) -> None:
+    """His tape is chosen first, and his practice is written into the file."""
+    own = Own(units="mm", graduation="0.5 mm", lengths={"trim": Length.mm(30)})
+    form = BlankForm(tmp_path, own)
+    project = read_project(form.finish())
+    assert (project.units, project.graduation) == ("mm", "0.5 mm")
+    assert project.shop.trim == Length.mm(30)
+    assert project.shop.least_wood is None

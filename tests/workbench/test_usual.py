@@ -1,6 +1,7 @@
 """What is suggested, against the trade notes it is taken from."""
 
 import re
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -9,11 +10,14 @@ from benchmate.measure.length import Length
 from benchmate.measure.reading import Unit
 from benchmate.measure.section import Section
 from benchmate.model.project import Timber
+from benchmate.outset.own import NOTHING, Own
 from benchmate.workbench import usual as module
 from benchmate.workbench.usual import PRACTICE, Asked, Usual, typed_text, usual
 
 
-def asked(texts: dict[str, str], bare: Unit = Unit.INCH, kind: str = "post") -> Asked:
+def asked(
+    texts: dict[str, str], bare: Unit = Unit.INCH, kind: str = "post", own: Own = NOTHING
+) -> Asked:
     """A form about an 8 x 8 of some kind."""
     timber = Timber.model_validate(
         {
@@ -29,7 +33,11 @@ def asked(texts: dict[str, str], bare: Unit = Unit.INCH, kind: str = "post") -> 
     )
     size = Length.inches(8)
     return Asked(
-        timbers={"a": timber}, sections={"post": Section(size, size)}, texts=texts, bare=bare
+        timbers={"a": timber},
+        sections={"post": Section(size, size)},
+        texts=texts,
+        bare=bare,
+        own=own,
     )
 
 
@@ -115,3 +123,38 @@ def test_every_tag_is_one_of_the_trade_notes() -> None:
     tags = set(re.findall(r'"((?:[A-Z][A-Za-z]+|TFG|TFHQ|FF)(?:-[A-Za-z]+)?)"\)', source))
     assert tags >= {"TFG-offset", "TFHQ-stub", "TimberHomes", "Wharton", "Massie-draw"}
     assert not tags & {"MEM", "CALC"}
+
+
+MINE = Own(
+    share=Fraction(1, 3),
+    lengths={
+        "set_back": Length.inches(1, 1, 2),
+        "peg_size": Length.inches(0, 7, 8),
+        "draw": Length.inches(0, 3, 32),
+        "guide_block": Length.mm(45),
+    },
+)
+
+
+@pytest.mark.parametrize(
+    ("family", "key", "found"),
+    [
+        ("tenon", "thickness", "2-5/8: 1/3 of the timber (your settings)"),
+        ("tenon", "set_back", "1-1/2: as you like it (your settings)"),
+        ("tenon", "pegs.draw", "3/32: as you like it (your settings)"),
+        ("project", "shop.guide_block", "45 mm: as you like it (your settings)"),
+    ],
+)
+def test_his_own_settings_go_before_the_trade(family: str, key: str, found: str) -> None:
+    """They are suggestions still: what is typed stands in the project's own file."""
+    suggested = usual(family, key, asked({"timber": "a"}, own=MINE))
+    assert suggested is not None
+    assert suggested.words() == found
+
+
+def test_what_he_has_not_set_and_what_is_not_meant_stays_the_trades() -> None:
+    """A brace's tenon is its own; a field nobody has a usual for has none of his either."""
+    for key in ("thickness", "pegs.size", "pegs.count"):
+        plain = usual("brace", key, asked({"timber": "a"}))
+        assert usual("brace", key, asked({"timber": "a"}, own=MINE)) == plain is not None
+    assert usual("joist pocket", "set_back", asked({"timber": "a"}, own=MINE)) is None
