@@ -12,7 +12,7 @@ from tests.proof.demos import RULES, demo
 from tests.proof.raising import joints_of, raised
 from tests.proof.sizes import UNSHRUNK, real_sizes
 
-EXAMPLES = 12
+EXAMPLES = 6
 """Frames raised for each demo and rule: each takes a quarter of a second, and has some forty joints
 and a dozen real sizes in it."""
 

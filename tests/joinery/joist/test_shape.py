@@ -18,7 +18,7 @@ GRAIN = length("1/64").nm
 SHARES = st.integers(0, 999)
 
 
-@settings(max_examples=400)
+@settings(max_examples=200)
 @given(laid())
 def test_every_pocket_is_the_end_that_goes_in_and_the_clearance(case: Laid) -> None:
     """Law 3, by either rule, typed and in place: the pocket is the end as cut, and longer."""

@@ -20,7 +20,7 @@ def _other_end(step: Step) -> tuple[object, str]:
 def test_a_side_is_set_off_at_both_faces() -> None:
     """1" in 8": from the outside 4' to 4' 6", and 1" nearer on each side where the tail comes in.
 
-    On the square 12 to 1-1/2, and atan(1/8) is 7.1 degrees off square (reckoned).
+    A tongue set to 1-1/2 ends long before the line does; atan(1/8) is 7.1 degrees (reckoned).
     """
     found = steps(crossed(**DOVETAIL), "plate")
     for name, at, towards in (("start", "48", "north"), ("finish", "54", "south")):
@@ -32,8 +32,7 @@ def test_a_side_is_set_off_at_both_faces() -> None:
             f"nearer the {towards} end on the West face",
         )
         assert set_in_words(step.setting) == (
-            f'strike along the tongue: blade 12" towards the {towards} end, tongue 1-1/2", on the '
-            "East edge; saw 7.1° off square"
+            "straightedge from one end of the line to the other; saw 7.1° off square"
         )
         assert [each.value for each in step.beside[1:]] == list(lengths("4", "6"))
         assert "Narrow at the West face and wide at the East face" in step.why

@@ -183,7 +183,7 @@ TERMS = st.recursive(
 )
 
 
-@settings(max_examples=1000)
+@settings(max_examples=400)
 @given(_signed(TERMS), st.sampled_from(Unit))
 def test_whatever_is_typed_comes_to_what_it_says(parts: list[tuple[int, Said]], bare: Unit) -> None:
     """Feet, inches, millimetres and names mixed: exactly the sum, whatever the project's unit."""
