@@ -79,7 +79,7 @@ def test_every_choice_makes_a_sound_frame(question: str, choice: str) -> None:
 
 @given(typed=sensible())
 @settings(
-    max_examples=12,
+    max_examples=6,
     phases=UNSHRUNK,
     deadline=None,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],

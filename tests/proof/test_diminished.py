@@ -86,7 +86,7 @@ def test_it_is_told_and_cut_as_the_textbook_has_it(name: str) -> None:
     off=st.tuples(*[st.integers(-16, 32)] * 4),
     cut=st.tuples(*[st.integers(-8, 4)] * 3),
 )
-@settings(max_examples=20, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=12, deadline=None, phases=UNSHRUNK)
 def test_any_real_sizes_fit(
     rule: str, name: str, off: tuple[int, ...], cut: tuple[int, ...]
 ) -> None:

@@ -84,7 +84,7 @@ def test_it_is_told_and_cut_as_the_textbook_has_it(name: str, kind: str) -> None
     kind=st.sampled_from(sorted(KINDS)),
     off=st.tuples(*[st.integers(0, 32)] * 4),
 )
-@settings(max_examples=30, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=15, deadline=None, phases=UNSHRUNK)
 def test_any_real_sections_fit(rule: str, name: str, kind: str, off: Off) -> None:
     """Whatever the sticks are over, by either rule, the joint is cut right and overlaps nothing."""
     floor = over(FLOORS[name], off, rule)

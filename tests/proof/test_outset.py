@@ -29,7 +29,7 @@ def test_a_frame_as_suggested_stands(typed: dict[str, str]) -> None:
 
 @given(typed=sensible())
 @settings(
-    max_examples=6,
+    max_examples=3,
     deadline=None,
     phases=UNSHRUNK,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],

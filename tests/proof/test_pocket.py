@@ -108,7 +108,7 @@ def test_the_pocket_follows_the_end_as_it_was_cut(name: str, as_cut: Mapping[str
 
 
 @given(case=laid().filter(lambda case: case.scene.placed))
-@settings(max_examples=20, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=12, deadline=None, phases=UNSHRUNK)
 def test_any_joist_in_any_beam(case: Laid) -> None:
     """Any stances, sizes, sections, by either rule; what the program stops need only be told."""
     found = logs(case.frame)

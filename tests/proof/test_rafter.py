@@ -88,7 +88,7 @@ SIZES = {"plate": ("8", "6"), "ridge": ("10", "2"), "upper": ("8", "6")}
     turned=st.booleans(),
     off=st.tuples(*[st.integers(0, 32)] * 6),
 )
-@settings(max_examples=20, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=12, deadline=None, phases=UNSHRUNK)
 def test_any_real_sections_fit(rule: str, name: str, *, turned: bool, off: tuple[int, ...]) -> None:
     """Whatever the sticks are over, by either rule: told true, cut right, and nothing overlaps."""
     roof, works = ROOFS[name]

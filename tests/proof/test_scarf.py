@@ -74,7 +74,7 @@ def standings(draw: st.DrawFn) -> dict[str, object]:
     over=st.tuples(*[st.integers(-16, 16)] * 4),
     key=st.booleans(),
 )
-@settings(max_examples=25, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=15, deadline=None, phases=UNSHRUNK)
 def test_any_standing_and_any_real_sections_fit(
     rule: str, kind: str, standing: dict[str, object], over: tuple[int, ...], key: bool
 ) -> None:
@@ -92,7 +92,7 @@ def test_any_standing_and_any_real_sections_fit(
     keeps=st.sampled_from(["up", "down", "south", "north"]),
     off=st.tuples(*[st.integers(-8, 8)] * 3),
 )
-@settings(max_examples=25, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=15, deadline=None, phases=UNSHRUNK)
 def test_the_second_stick_is_cut_to_the_first_as_it_came_out(
     rule: str, kind: str, keeps: str, off: tuple[int, ...]
 ) -> None:

@@ -91,7 +91,7 @@ def test_the_mortise_follows_the_tenon_as_it_was_cut(name: str, cut: str) -> Non
 
 
 @given(case=st.one_of(housed(), passing(), pegged()).filter(lambda case: case.scene.placed))
-@settings(max_examples=30, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=15, deadline=None, phases=UNSHRUNK)
 def test_any_tenon_in_any_timber(case: Housed) -> None:
     """Any stances, sizes, sections, by either rule; what the program stops need only be told."""
     found = logs(case.frame)
@@ -112,7 +112,7 @@ def test_any_tenon_in_any_timber(case: Housed) -> None:
     turn=st.sampled_from(TURNS),
     over=st.tuples(*[st.integers(0, 32)] * 4),
 )
-@settings(max_examples=20, deadline=None, phases=UNSHRUNK)
+@settings(max_examples=12, deadline=None, phases=UNSHRUNK)
 def test_any_real_sections_fit(
     rule: str, name: str, variant: str, turn: int, over: tuple[int, int, int, int]
 ) -> None:

@@ -21,7 +21,7 @@ from tests.tui.pictures import screen_text
 
 PROJECTS = Path(__file__).parents[3] / "projects"
 
-SIZES = pytest.mark.parametrize("size", [(80, 24), (120, 40), (200, 60)])
+SIZES = pytest.mark.parametrize("size", [(80, 24), (120, 40)])
 
 
 @pytest.fixture

@@ -104,7 +104,7 @@ def ids(bench: object) -> list[str]:
     return [timber.id for timber in bench.timbers]  # type: ignore[attr-defined]
 
 
-@pytest.mark.parametrize("size", [*SIZES, (200, 60), (60, 16)])
+@pytest.mark.parametrize("size", [(200, 60), (60, 16)])
 async def test_what_cannot_be_is_told_while_it_is_typed(size: tuple[int, int], here: Path) -> None:
     """Where, what, and what to do; enter at the end goes to it, and nothing is made."""
     async with started(size) as pilot:

@@ -18,7 +18,7 @@ from benchmate.tui.screens.pad import PadScreen
 from benchmate.tui.screens.sizes import SizesScreen
 from tests.tui.pictures import screen_text, settled
 
-SIZES = [(60, 16), (80, 24), (120, 40), (200, 60)]
+SIZES = [(60, 16), (80, 24), (120, 40)]
 
 
 @asynccontextmanager
