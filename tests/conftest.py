@@ -7,7 +7,7 @@ from hypothesis import settings
 
 from benchmate.store.seen import TOUR, note_seen
 
-settings.register_profile("bench", max_examples=40, deadline=None)
+settings.register_profile("bench", max_examples=30, deadline=None)
 settings.register_profile("ci", settings.get_profile("bench"), derandomize=True)
 settings.load_profile("ci" if "CI" in os.environ else "bench")
 

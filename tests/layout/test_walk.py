@@ -209,7 +209,7 @@ def test_ids_and_hooks_are_unique(timber_id: str) -> None:
         assert step.id.startswith(f"{step.feature}/")
 
 
-@settings(max_examples=80)
+@settings(max_examples=50)
 @given(corner())
 def test_every_line_is_struck_on_a_face_with_its_waste_on_the_side_named(case: Corner) -> None:
     """Law 4: in a sound joint each line lies on some face, and the waste said is the waste cut."""

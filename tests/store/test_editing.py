@@ -3,7 +3,7 @@ from functools import cache
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from benchmate.store.editing import Draft
@@ -102,6 +102,7 @@ def test_a_key_added_and_dropped_leaves_no_trace(
         assert there.drop((*path, name, "zz")).text == draft.text
 
 
+@settings(max_examples=15)
 @given(entry())
 def test_a_dropped_entry_takes_nothing_else_along(
     found: tuple[Draft, Path, dict[str, Any]],

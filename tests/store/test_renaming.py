@@ -1,7 +1,7 @@
 from functools import cache
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from benchmate.model.project import Project
@@ -50,6 +50,7 @@ def test_all_ids_can_be_changed_and_changed_back(name: str) -> None:
     assert back.text == draft.text
 
 
+@settings(max_examples=12)
 @given(st.sampled_from(FOLDERS), st.data())
 def test_a_name_renamed_and_renamed_back_leaves_no_trace(name: str, data: st.DataObject) -> None:
     """Sums and timbers that use it follow, and come to what they came to."""

@@ -18,14 +18,14 @@ GRAIN = length("1/64").nm
 SHARES = st.integers(0, 999)
 
 
-@settings(max_examples=200)
+@settings(max_examples=100)
 @given(laid())
 def test_every_pocket_is_the_end_that_goes_in_and_the_clearance(case: Laid) -> None:
     """Law 3, by either rule, typed and in place: the pocket is the end as cut, and longer."""
     assert case.pocket_in_building() == case.end_in_building(beyond=spare(case.joint))
 
 
-@settings(max_examples=200)
+@settings(max_examples=100)
 @given(laid(), SHARES, SHARES, SHARES)
 def test_what_no_cut_takes_is_the_end_that_goes_in(
     case: Laid, along: int, first: int, second: int

@@ -27,7 +27,7 @@ SQUARE = {"rule": "square", "inner": "7-1/2 x 7-1/2"}
 INNER_POST = {"rule": "square", "inner": "5-3/4 x 5-3/4"}
 
 
-@settings(max_examples=200)
+@settings(max_examples=100)
 @given(housed())
 def test_every_mortise_is_its_tenon_and_the_clearance(case: Housed) -> None:
     """Law 3, housed or not, by either rule, typed and in place: the mortise is its tenon."""

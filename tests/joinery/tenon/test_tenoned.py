@@ -180,7 +180,7 @@ def _between(low: int, high: int, share: int) -> int:
     return (low + (high - low) * share // 1000) // GRAIN * GRAIN + GRAIN // 2
 
 
-@settings(max_examples=150)
+@settings(max_examples=80)
 @given(housed(), SHARES, SHARES, SHARES)
 def test_what_no_cut_takes_is_the_tenon_and_the_end_that_goes_in(
     case: Housed, along: int, first: int, second: int
