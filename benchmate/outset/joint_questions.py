@@ -81,7 +81,7 @@ JOINTS = Group(
             kind=Kind.LENGTH,
             suggest=suggested.foot,
             about="Of every post in its sill.",
-            source='A 2" stub: published (timberframehq.com).',
+            source='A 2" stub: published (a web handbook of framing).',
             refuse=partial(refused_joints.deep, question="foot", into="sill", side_="first"),
             shows="post-sw",
         ),
@@ -183,7 +183,7 @@ JOINTS = Group(
             kind=Kind.LENGTH,
             suggest=suggested.peg,
             about="Two to a tenon; size pegs by their hole.",
-            source='1" for ties and post tops, two to a tenon: published (timberhomesllc.com; '
+            source="1\" for ties and post tops, two to a tenon: published (a shop's web notes; "
             "framers' guild forum 854).",
             asked=_pegged,
             refuse=partial(refused_joints.peg_size, question="peg"),

@@ -150,7 +150,7 @@ PLACES = Group(
             suggest=size(12, 300),
             about="How much of the posts stands above the ties, holding their tenons in.",
             source="A framer's rule asks at least 8\" over a wedged tie (published: a comment on "
-            "timberframehq.com); the rest is common practice, no source.",
+            "a web handbook of framing); the rest is common practice, no source.",
             asked=_tenoned,
             refuse=refused.tie_drop,
             shows="tie-1",

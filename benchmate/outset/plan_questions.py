@@ -171,7 +171,7 @@ PLAN = Group(
             suggest=word("tenoned"),
             about="The long sills run through; the end sills are tenoned between them, or both "
             "half-lapped.",
-            source="Mortise and tenon is standard: published (newenglandbarn.com).",
+            source="Mortise and tenon is standard: published (a barn builder's web page).",
             shows="sill-west",
         ),
         Question(
@@ -220,7 +220,7 @@ PLAN = Group(
             suggest=word("half-lapped at the peak"),
             about="Common rafters in pairs, notched over the plates. Their thrust is for the "
             "engineer.",
-            source="A half-lap for modest rafters: published (newenglandbarn.com).",
+            source="A half-lap for modest rafters: published (a barn builder's web page).",
             shows="rafter-1-south",
         ),
         Question(
