@@ -18,7 +18,7 @@ def files(folder: Path) -> dict[Path, bytes]:
     return {path: path.read_bytes() for path in folder.rglob("*.toml")}
 
 
-@pytest.mark.parametrize("size", SIZES[:2])
+@pytest.mark.parametrize("size", SIZES)
 async def test_a_restart_takes_nothing_away(demo: Path, size: tuple[int, int]) -> None:
     """Tick and size, quit, start: u, u, then y and ctrl+y, each told where it was done."""
     before = files(demo)
@@ -53,7 +53,7 @@ async def test_a_restart_takes_nothing_away(demo: Path, size: tuple[int, int]) -
         assert "Nothing to do again." in screen_text(pilot.app)
 
 
-@pytest.mark.parametrize("size", SIZES[:2])
+@pytest.mark.parametrize("size", SIZES)
 async def test_the_history_leads_back_to_a_step(demo: Path, size: tuple[int, int]) -> None:
     """h, the days, down past a heading, enter; q and h close it."""
     async with opened(demo, size) as (pilot, desk):

@@ -12,7 +12,7 @@ from tests.tui.pictures import settled
 from tests.tui.screens.test_walk import SIZES, opened
 
 
-@pytest.mark.parametrize("size", SIZES[:2])
+@pytest.mark.parametrize("size", SIZES)
 async def test_timbers_are_grouped_filtered_and_taken_up(demo: Path, size: tuple[int, int]) -> None:
     """M, g, s, / and words, escape, enter; the timber in hand stays in hand."""
     async with opened(demo, size) as (pilot, desk):
@@ -39,7 +39,7 @@ async def test_timbers_are_grouped_filtered_and_taken_up(demo: Path, size: tuple
         assert desk.walk.timber.name == "North plate"
 
 
-@pytest.mark.parametrize("size", SIZES[:2])
+@pytest.mark.parametrize("size", SIZES)
 async def test_signs_are_kept_undone_and_survive_a_restart(
     demo: Path, size: tuple[int, int]
 ) -> None:

@@ -10,10 +10,10 @@ from benchmate.tui.screens.bench import BenchScreen
 from benchmate.tui.screens.roll import RollScreen
 from benchmate.workbench.actions import Sizes
 from tests.tui.pictures import screen_text, settled
-from tests.tui.screens.test_walk import SIZES, opened
+from tests.tui.screens.test_walk import ALL_SIZES, opened
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", ALL_SIZES)
 async def test_all_the_way_round_a_post_both_ways(demo: Path, size: tuple[int, int]) -> None:
     """Four times on and four times back: the same picture, and the same step in hand."""
     async with opened(demo, size) as (pilot, desk):
@@ -38,7 +38,7 @@ async def test_all_the_way_round_a_post_both_ways(demo: Path, size: tuple[int, i
         assert desk.step.id == step
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", ALL_SIZES)
 async def test_the_view_follows_and_ticks(demo: Path, size: tuple[int, int]) -> None:
     """Space ticks and goes on; arrows and n turn to a face of the next step; r goes home to it."""
     async with opened(demo, size) as (pilot, desk):
@@ -57,7 +57,7 @@ async def test_the_view_follows_and_ticks(demo: Path, size: tuple[int, int]) -> 
         assert desk.step.title in " ".join(screen_text(pilot.app).split())
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", ALL_SIZES)
 async def test_it_zooms_to_the_joint_and_back(demo: Path, size: tuple[int, int]) -> None:
     """z changes about; plus is near, minus is the whole length."""
     async with opened(demo, size) as (pilot, _):

@@ -12,10 +12,10 @@ from benchmate.tui.screens.reader import ReaderScreen
 from benchmate.tui.screens.stand_back import StandBackScreen
 from benchmate.workbench.actions import Sizes
 from tests.tui.pictures import screen_text, settled
-from tests.tui.screens.test_walk import SIZES, opened
+from tests.tui.screens.test_walk import ALL_SIZES, opened
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", ALL_SIZES)
 async def test_stand_back_tick_three_and_come_home(demo: Path, size: tuple[int, int]) -> None:
     """Three ticks from two paces are on the disk, and the bench is at the fourth step."""
     async with opened(demo, size) as (pilot, desk):
@@ -58,7 +58,7 @@ async def test_it_moves_and_undoes_without_leaving(demo: Path, key: str) -> None
         assert desk.step.title in " ".join(screen_text(pilot.app).split())
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", ALL_SIZES)
 async def test_the_digits_are_larger_than_on_the_bench(demo: Path, size: tuple[int, int]) -> None:
     """Twice the cells at the least."""
     async with opened(demo, size) as (pilot, _):

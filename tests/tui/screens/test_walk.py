@@ -18,7 +18,8 @@ from benchmate.tui.screens.bench import BenchScreen
 from benchmate.workbench.actions import Change
 from tests.tui.pictures import screen_text, settled
 
-SIZES = [(80, 24), (120, 40), (200, 60)]
+SIZES = [(80, 24), (120, 40)]
+ALL_SIZES = [*SIZES, (200, 60)]
 
 
 @asynccontextmanager
